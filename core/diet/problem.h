@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/animal/target.h"
+#include "core/food/composition.h"
+#include "core/food/energy.h"
+#include "core/quantity/quantity.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace tarebowl::diet {
+
+/// Grams of each food as fed, per animal and day, in the order of BalanceProblem::foods.
+using Diet = std::vector<quantity::Grams>;
+
+struct Eater {
+  std::string name;
+  int count = 1;
+  std::optional<quantity::Kilograms> bodyMass;  ///< per animal; needed by targets per body mass
+};
+
+/// A food as it stands in a diet: what it is, and how much of it may be given per animal and day.
+struct DietFood {
+  std::string id;
+  std::string name;
+  std::string form;   ///< "raw", "steamed", "live" …
+  std::string group;  ///< "leafy vegetable" … what shares and choices speak of
+  food::Composition composition;
+  quantity::Grams min{0};
+  std::optional<quantity::Grams> max;
+  quantity::Grams scaleStep{1};  ///< what the scale can show; a whole egg is a step of its own mass
+  std::optional<double> costPerKg;
+  double eatenFraction = 1.0;  ///< 0 … 1: limits, cost and steps hold on what is offered, targets on what is eaten
+  bool invented = false;       ///< a made-up product of the sample collection
+};
+
+/// "At most 10 % of the dry matter from fruit." Shares are 0 … 1 of the whole on the stated basis.
+struct ShareRule {
+  std::string id;
+  std::string group;
+  std::optional<double> min;
+  std::optional<double> max;
+  quantity::Basis basis = quantity::Basis::DryMatter;  ///< AsFed, DryMatter or Energy
+  bool hard = false;
+  double weight = 1.0;
+};
+
+/// "Two cooked vegetables, at least 5 g of each." Always hard. A food of the group is either 0 or at least minEach.
+struct ChoiceRule {
+  std::string group;
+  int atLeast = 0;
+  std::optional<int> atMost;
+  quantity::Grams minEach{0};
+};
+
+/// What is sought among the diets with the least shortfall.
+struct Objective {
+  enum class Kind { Closest, LowestCost, Lowest, Highest };
+  Kind kind = Kind::Closest;
+  std::optional<food::NutrientId> nutrient;  ///< for Lowest and Highest
+};
+
+/// The balance problem: a plain snapshot, complete in itself; its meaning is the documented problem format.
+struct BalanceProblem {
+  std::string title;
+  bool invented = false;  ///< part of the invented sample: every view says so
+  Eater eater;
+  food::EnergyMethod energyMethod = food::EnergyMethod::ModifiedAtwater;
+  std::vector<DietFood> foods;
+  std::vector<animal::Target> targets;
+  std::vector<animal::RatioTarget> ratios;
+  std::vector<ShareRule> shares;
+  std::vector<ChoiceRule> choices;
+  std::optional<Diet> reference;  ///< the diet as it is now
+  Objective objective;
+  std::optional<double> confidence;  ///< 0.5 < p < 1: targets hold with at least this chance
+  bool wholeSteps = true;
+};
+
+}  // namespace tarebowl::diet

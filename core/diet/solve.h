@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/balance.h"
+#include "core/diet/problem.h"
+
+#include <chrono>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace tarebowl::diet {
+
+enum class DietStatus {
+  Balanced,    ///< every target holds
+  Compromise,  ///< the least possible shortfall is above zero
+  Impossible,  ///< the hard rules contradict each other
+  Unbounded,   ///< nothing limits the objective: a limit is missing
+  Stopped,     ///< cancelled or out of time before any answer
+  Failed       ///< the answer did not pass its own verification; see reason
+};
+[[nodiscard]] std::string_view symbolOf(DietStatus status);
+
+struct SolveOptions {
+  std::chrono::milliseconds deadline{10'000};  ///< best answer so far is returned with its gap
+  std::stop_token stop;
+};
+
+struct DietSolution {
+  DietStatus status = DietStatus::Failed;
+  std::string reason;                ///< for Failed, Unbounded and Stopped: a code word and facts, not a sentence for users
+  Diet grams;                        ///< empty for Impossible, Unbounded, Stopped and Failed
+  double shortfall = 0.0;            ///< sum of weight times relative shortfall
+  double objective = 0.0;            ///< closest: squared relative distance; cost per animal and day; or the nutrient's amount
+  double provenGap = 0.0;            ///< relative, of the stage that was not closed
+  Balance balance;
+  std::vector<double> multipliers;   ///< beside balance.targets: change of the objective per relative unit of the bound
+  std::vector<std::string> conflict; ///< a smallest set of target, ratio, share ids and "choice:GROUP" that cannot hold together
+  std::chrono::microseconds solveTime{0};
+};
+
+/// The reference diet x°: the given one, or equal grams of all foods scaled to the energy target (see the problem format).
+[[nodiscard]] Diet referenceDiet(const BalanceProblem& problem);
+
+/// Grams that meet the targets: least shortfall first, then the objective. Pure: no I/O, no globals, safe on any thread.
+[[nodiscard]] DietSolution solve(const BalanceProblem& problem, const SolveOptions& options = {});
+
+}  // namespace tarebowl::diet
