@@ -11,7 +11,8 @@
 
 namespace tarebowl::animal {
 
-/// Whether the source's own text was read when the target was written down, or recalled: a recalled value is no citation.
+/// Whether the source's own text was read when the target was written down, or recalled: a recalled value is
+/// no citation.
 enum class Provenance { Unstated, Seen, FromMemory, HouseRule, Invented };
 
 /// Where a target comes from, and which species stands in where the animal itself was never measured.
@@ -22,8 +23,9 @@ struct TargetOrigin {
   bool operator==(const TargetOrigin&) const = default;
 };
 
-/// "Between min and max of this nutrient per basis." min and max are in unit; at least one is present, min <= max, both >= 0.
-/// A hard target must hold; a soft one may be missed at a price of weight per relative shortfall.
+/// "Between min and max of this nutrient per basis." min and max are in unit; at least one is present, min <=
+/// max, both >= 0. A hard target must hold; a soft one may be missed at a price of weight per relative
+/// shortfall.
 struct Target {
   std::string id;
   food::NutrientId nutrient;
@@ -34,9 +36,11 @@ struct Target {
   bool hard = false;
   double weight = 1.0;
   TargetOrigin origin;
+  bool operator==(const Target&) const = default;
 };
 
-/// "So much of one nutrient for one of another", e.g. Ca:P between 1.2 and 2. Amounts in the nutrients' own units.
+/// "So much of one nutrient for one of another", e.g. Ca:P between 1.2 and 2. Amounts in the nutrients' own
+/// units.
 struct RatioTarget {
   std::string id;
   food::NutrientId of;
@@ -46,6 +50,7 @@ struct RatioTarget {
   bool hard = false;
   double weight = 1.0;
   TargetOrigin origin;
+  bool operator==(const RatioTarget&) const = default;
 };
 
 }  // namespace tarebowl::animal

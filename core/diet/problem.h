@@ -20,21 +20,25 @@ struct Eater {
   std::string name;
   int count = 1;
   std::optional<quantity::Kilograms> bodyMass;  ///< per animal; needed by targets per body mass
+  bool operator==(const Eater&) const = default;
 };
 
 /// A food as it stands in a diet: what it is, and how much of it may be given per animal and day.
 struct DietFood {
   std::string id;
   std::string name;
-  std::string form;   ///< "raw", "steamed", "live" …
-  std::string group;  ///< "leafy vegetable" … what shares and choices speak of
+  std::string form;         ///< "raw", "steamed", "live" …
+  std::string preparation;  ///< what the kitchen does with it: "1 cm cubes, steamed 8 min"
+  std::string group;        ///< "leafy vegetable" … what shares and choices speak of
   food::Composition composition;
   quantity::Grams min{0};
   std::optional<quantity::Grams> max;
   quantity::Grams scaleStep{1};  ///< what the scale can show; a whole egg is a step of its own mass
   std::optional<double> costPerKg;
-  double eatenFraction = 1.0;  ///< 0 … 1: limits, cost and steps hold on what is offered, targets on what is eaten
-  bool invented = false;       ///< a made-up product of the sample collection
+  double eatenFraction =
+      1.0;  ///< 0 … 1: limits, cost and steps hold on what is offered, targets on what is eaten
+  bool invented = false;  ///< a made-up product of the sample collection
+  bool operator==(const DietFood&) const = default;
 };
 
 /// "At most 10 % of the dry matter from fruit." Shares are 0 … 1 of the whole on the stated basis.
@@ -46,14 +50,17 @@ struct ShareRule {
   quantity::Basis basis = quantity::Basis::DryMatter;  ///< AsFed, DryMatter or Energy
   bool hard = false;
   double weight = 1.0;
+  bool operator==(const ShareRule&) const = default;
 };
 
-/// "Two cooked vegetables, at least 5 g of each." Always hard. A food of the group is either 0 or at least minEach.
+/// "Two cooked vegetables, at least 5 g of each." Always hard. A food of the group is either 0 or at least
+/// minEach.
 struct ChoiceRule {
   std::string group;
   int atLeast = 0;
   std::optional<int> atMost;
   quantity::Grams minEach{0};
+  bool operator==(const ChoiceRule&) const = default;
 };
 
 /// What is sought among the diets with the least shortfall.
@@ -61,11 +68,13 @@ struct Objective {
   enum class Kind { Closest, LowestCost, Lowest, Highest };
   Kind kind = Kind::Closest;
   std::optional<food::NutrientId> nutrient;  ///< for Lowest and Highest
+  bool operator==(const Objective&) const = default;
 };
 
 /// The balance problem: a plain snapshot, complete in itself; its meaning is the documented problem format.
 struct BalanceProblem {
   std::string title;
+  std::string notes;
   bool invented = false;  ///< part of the invented sample: every view says so
   Eater eater;
   food::EnergyMethod energyMethod = food::EnergyMethod::ModifiedAtwater;
@@ -78,6 +87,7 @@ struct BalanceProblem {
   Objective objective;
   std::optional<double> confidence;  ///< 0.5 < p < 1: targets hold with at least this chance
   bool wholeSteps = true;
+  bool operator==(const BalanceProblem&) const = default;
 };
 
 }  // namespace tarebowl::diet
