@@ -15,8 +15,8 @@ namespace tarebowl::food {
 enum class Qualifier { Equal, AtLeast, AtMost, BelowQuantification, Trace };
 
 /// One nutrient of one food: mean, scatter, how many samples, how it was reported and where it comes from.
-/// amount is per 100 g as fed in the nutrient's own unit, finite and not negative; sd (sample standard deviation, same unit)
-/// is missing where nobody measured it, which is not the same as 0.
+/// amount is per 100 g as fed in the nutrient's own unit, finite and not negative; sd (sample standard
+/// deviation, same unit) is missing where nobody measured it, which is not the same as 0.
 struct NutrientValue {
   quantity::AsFedContent amount;
   std::optional<quantity::AsFedContent> sd;
@@ -32,7 +32,8 @@ class Composition {
   /// Throws std::domain_error when the amount or sd is negative or not finite.
   void set(NutrientId nutrient, NutrientValue value);
   /// The same for a value stated on dry matter.
-  void set(NutrientId nutrient, quantity::DryMatterContent amount, quantity::DryMatterShare dryMatter, std::string source);
+  void set(NutrientId nutrient, quantity::DryMatterContent amount, quantity::DryMatterShare dryMatter,
+           std::string source);
   void erase(NutrientId nutrient);
 
   [[nodiscard]] const NutrientValue* find(NutrientId nutrient) const;

@@ -14,23 +14,26 @@ namespace tarebowl::food {
 /// How metabolizable energy (ME) of a food is worked out from its own proximates.
 ///  Given            ENERC as stated.
 ///  Atwater          4 PROCNT + 9 FAT + 4 CHOCDF (Atwater general factors).
-///  ModifiedAtwater  3.5 PROCNT + 8.5 FAT + 3.5 NFE (AAFCO; the form in Code of Maryland Regulations 15.18.09.11).
-///  Dog2006, Cat2006 National Research Council 2006, four steps: GE, energy digestibility, DE, ME.
-///  PoultryAmen      0.1551 CP + 0.3431 EE + 0.1669 starch + 0.1301 sugar, MJ/kg with % as fed (WPSA; Reg. (EC) 152/2009 VII).
+///  ModifiedAtwater  3.5 PROCNT + 8.5 FAT + 3.5 NFE (AAFCO; the form in Code of Maryland
+///  Regulations 15.18.09.11). Dog2006, Cat2006 National Research Council 2006, four steps: GE, energy
+///  digestibility, DE, ME. PoultryAmen      0.1551 CP + 0.3431 EE + 0.1669 starch + 0.1301 sugar, MJ/kg with
+///  % as fed (WPSA; Reg. (EC) 152/2009 VII).
 enum class EnergyMethod { Given, Atwater, ModifiedAtwater, Dog2006, Cat2006, PoultryAmen };
 
 [[nodiscard]] std::optional<EnergyMethod> parseEnergyMethod(std::string_view text);
 [[nodiscard]] std::string_view symbolOf(EnergyMethod method);
 
-/// A carbohydrate or NFE below this (g per 100 g) is not measurement scatter: the food's proximates are wrong.
+/// A carbohydrate or NFE below this (g per 100 g) is not measurement scatter: the food's proximates are
+/// wrong.
 inline constexpr double kLowestCredibleCarbohydrate = -10.0;
 
 struct EnergyEstimate {
   std::optional<quantity::Kilocalories> per100g;  ///< nothing: a term is unknown, see missing
   std::vector<NutrientId> missing;                ///< the unknown terms
   std::optional<double> nitrogenFreeExtract;      ///< g per 100 g, where the method uses it; may be negative
-  bool negativeCarbohydrate = false;              ///< CHOCDF or NFE below 0: kept, worth a warning
-  bool implausibleCarbohydrate = false;           ///< below kLowestCredibleCarbohydrate: to be refused
+  bool fibreTakenAsZero = false;         ///< neither FIBC nor FIBTG is known and the method needs one
+  bool negativeCarbohydrate = false;     ///< CHOCDF or NFE below 0: kept, worth a warning
+  bool implausibleCarbohydrate = false;  ///< below kLowestCredibleCarbohydrate: to be refused
 };
 
 [[nodiscard]] EnergyEstimate estimateEnergy(EnergyMethod method, const Composition& composition);

@@ -13,16 +13,30 @@
 
 namespace tarebowl::food {
 
-enum class NutrientGroup { Proximate, Fibre, Carbohydrate, Energy, Mineral, TraceElement, Vitamin, AminoAcid, FattyAcid, AntiNutrient };
+enum class NutrientGroup {
+  Proximate,
+  Fibre,
+  Carbohydrate,
+  Energy,
+  Mineral,
+  TraceElement,
+  Vitamin,
+  AminoAcid,
+  FattyAcid,
+  AntiNutrient
+};
 
-/// A component of food, named by its FAO/INFOODS tagname (Klensin et al. 1989 and later lists, an open standard).
+/// A component of food, named by its FAO/INFOODS tagname (Klensin et al. 1989 and later lists, an open
+/// standard).
 struct Nutrient {
   std::string tagname;
-  std::string name;                   ///< trade's word, e.g. "Crude protein"
-  quantity::Unit unit;                ///< the one unit in which amounts of it are stored
+  std::string name;     ///< trade's word, e.g. "Crude protein"
+  quantity::Unit unit;  ///< the one unit in which amounts of it are stored
   NutrientGroup group;
   int decimals = 1;                   ///< digits after the point when shown in its unit
-  std::vector<std::string> synonyms;  ///< how labs and tables call it; also accepted when reading ("TOCPHA")
+  std::vector<std::string> synonyms;  ///< how labs and tables call it ("Ether extract", "EE")
+  std::vector<std::string>
+      otherTagnames{};  ///< further tagnames of the same component ("TOCPHA"), read like the first
 };
 
 /// Index into the list of known nutrients. Only this module makes valid ones.
@@ -53,12 +67,12 @@ namespace nutrients {
 [[nodiscard]] NutrientId protein();
 [[nodiscard]] NutrientId fat();
 [[nodiscard]] NutrientId ash();
-[[nodiscard]] NutrientId crudeFibre();             ///< FIBC
-[[nodiscard]] NutrientId totalDietaryFibre();      ///< FIBTG
+[[nodiscard]] NutrientId crudeFibre();                ///< FIBC
+[[nodiscard]] NutrientId totalDietaryFibre();         ///< FIBTG
 [[nodiscard]] NutrientId carbohydrateByDifference();  ///< CHOCDF
 [[nodiscard]] NutrientId starch();
 [[nodiscard]] NutrientId sugar();
-[[nodiscard]] NutrientId energy();                 ///< ENERC, kcal ME
+[[nodiscard]] NutrientId energy();  ///< ENERC, kcal ME
 [[nodiscard]] NutrientId calcium();
 [[nodiscard]] NutrientId phosphorus();
 }  // namespace nutrients

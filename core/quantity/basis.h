@@ -7,8 +7,8 @@
 
 namespace tarebowl::quantity {
 
-/// What an amount is counted against: per kg as fed, per kg dry matter (DM), per 1000 kcal metabolizable energy (ME),
-/// per animal and day, per kg body mass, per kg^0.75 body mass (both per day).
+/// What an amount is counted against: per kg as fed, per kg dry matter (DM), per 1000 kcal metabolizable
+/// energy (ME), per animal and day, per kg body mass, per kg^0.75 body mass (both per day).
 enum class Basis { AsFed, DryMatter, Energy, Day, BodyMass, MetabolicMass };
 
 /// Reads "as-fed", "dry-matter", "energy", "day", "body-mass", "metabolic-mass". Nothing for any other text.

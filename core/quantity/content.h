@@ -7,11 +7,14 @@
 namespace tarebowl::quantity {
 
 /// Dry matter of a food as a share of the food as fed, 0 < share <= 1 (1 - water/100).
-/// Constructing one outside that range throws std::domain_error: nothing can be put on a DM basis without dry matter.
+/// Constructing one outside that range throws std::domain_error: nothing can be put on a DM basis without dry
+/// matter.
 class DryMatterShare {
  public:
   explicit DryMatterShare(double share);
-  static DryMatterShare fromWaterPer100g(double waterGrams) { return DryMatterShare((100.0 - waterGrams) / 100.0); }
+  static DryMatterShare fromWaterPer100g(double waterGrams) {
+    return DryMatterShare((100.0 - waterGrams) / 100.0);
+  }
   [[nodiscard]] double value() const { return share_; }
 
  private:

@@ -42,12 +42,20 @@ using Kilograms = Quantity<struct KilogramsTag>;
 using Kilocalories = Quantity<struct KilocaloriesTag>;
 using Kilojoules = Quantity<struct KilojoulesTag>;
 
-constexpr Kilograms toKilograms(Grams mass) { return Kilograms(mass.value() / 1000.0); }
-constexpr Grams toGrams(Kilograms mass) { return Grams(mass.value() * 1000.0); }
+constexpr Kilograms toKilograms(Grams mass) {
+  return Kilograms(mass.value() / 1000.0);
+}
+constexpr Grams toGrams(Kilograms mass) {
+  return Grams(mass.value() * 1000.0);
+}
 
 /// Thermochemical calorie, exact by definition (ISO 31-4); SR28's kJ and kcal columns agree with it.
 inline constexpr double kKilojoulesPerKilocalorie = 4.184;
-constexpr Kilojoules toKilojoules(Kilocalories e) { return Kilojoules(e.value() * kKilojoulesPerKilocalorie); }
-constexpr Kilocalories toKilocalories(Kilojoules e) { return Kilocalories(e.value() / kKilojoulesPerKilocalorie); }
+constexpr Kilojoules toKilojoules(Kilocalories e) {
+  return Kilojoules(e.value() * kKilojoulesPerKilocalorie);
+}
+constexpr Kilocalories toKilocalories(Kilojoules e) {
+  return Kilocalories(e.value() / kKilojoulesPerKilocalorie);
+}
 
 }  // namespace tarebowl::quantity
