@@ -18,11 +18,11 @@ enum class Qualifier { Equal, AtLeast, AtMost, BelowQuantification, Trace };
 /// amount is per 100 g as fed in the nutrient's own unit, finite and not negative; sd (sample standard
 /// deviation, same unit) is missing where nobody measured it, which is not the same as 0.
 struct NutrientValue {
-  quantity::AsFedContent amount;
-  std::optional<quantity::AsFedContent> sd;
-  std::optional<int> sampleCount;
+  quantity::AsFedContent amount{};
+  std::optional<quantity::AsFedContent> sd{};
+  std::optional<int> sampleCount{};
   Qualifier qualifier = Qualifier::Equal;
-  std::string source;
+  std::string source{};
   bool operator==(const NutrientValue&) const = default;
 };
 
