@@ -61,8 +61,7 @@ struct CaroteneConversion {
   double betaCarotene;
   double otherProvitamins;
 };
-/// People, food carotene: 12 and 24 ug for 1 ug (Institute of Medicine 2001, Dietary Reference Intakes for
-/// Vitamin A …).
+/// People, food carotene: 12 and 24 ug for 1 ug (Institute of Medicine).
 inline constexpr CaroteneConversion kHumanCarotene{1.0 / 12.0, 1.0 / 24.0};
 /// The older retinol equivalent (RE) counted 6 and 12 (FAO/WHO; publication from memory).
 inline constexpr CaroteneConversion kHistoricRetinolEquivalent{1.0 / 6.0, 1.0 / 12.0};
