@@ -1,0 +1,131 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/food_reader.h"
+#include "core/exchange/json_document.h"
+#include "core/exchange/json_reader.h"
+#include "core/exchange/problem_checks.h"
+#include "core/exchange/problem_json.h"
+#include "core/exchange/problem_words.h"
+#include "core/exchange/rule_reader.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <array>
+
+namespace tarebowl::exchange {
+
+namespace {
+
+using diet::BalanceProblem;
+
+constexpr std::array<std::string_view, 16> kProblemKeys{
+    "format", "title",  "notes",   "invented",  "animal",    "energy_method", "foods",       "targets",
+    "ratios", "shares", "choices", "reference", "objective", "confidence",    "whole_steps", "expected"};
+constexpr std::array<std::string_view, 3> kAnimalKeys{"name", "count", "body_mass_kg"};
+constexpr std::array<std::string_view, 2> kObjectiveKeys{"kind", "nutrient"};
+
+void checkFormat(const JsonReader& root) {
+  const JsonReader format = root.member("format");
+  if (format.text() != kProblemFormat) format.refuse(inQuotes(kProblemFormat));
+}
+
+diet::Eater readEater(const JsonReader& reader) {
+  constexpr double kLargestBodyMass = 1e6;
+  reader.refuseSlips(kAnimalKeys);
+  diet::Eater eater;
+  if (const auto name = reader.find("name")) eater.name = name->text();
+  if (const auto count = reader.find("count")) eater.count = count->wholeNumber(1, 1'000'000);
+  if (const auto mass = reader.find("body_mass_kg")) {
+    eater.bodyMass = quantity::Kilograms(
+        mass->number({.most = kLargestBodyMass,
+                      .leastIncluded = false,
+                      .inWords = "a number above 0",
+                      .tooMuchInWords = fmt::format("at most {:g} kg", kLargestBodyMass)}));
+  }
+  return eater;
+}
+
+/// Reads each entry of an optional list.
+template <class Read>
+auto readList(const JsonReader& root, std::string_view key, Read read) {
+  std::vector<decltype(read(root))> list;
+  const auto reader = root.find(key);
+  if (!reader) return list;
+  const auto entries = reader->elements();
+  if (entries.size() > kMostEntries)
+    reader->complain(fmt::format("at most {} entries, found {}", kMostEntries, entries.size()));
+  list.reserve(entries.size());
+  for (const JsonReader& entry : entries) list.push_back(read(entry));
+  return list;
+}
+
+diet::Diet readReference(const JsonReader& reader, const std::vector<diet::DietFood>& foods) {
+  diet::Diet diet(foods.size());
+  for (const auto& [id, grams] : reader.members()) {
+    const auto& wanted = id;
+    const auto food =
+        std::find_if(foods.begin(), foods.end(), [&](const diet::DietFood& f) { return f.id == wanted; });
+    if (food == foods.end()) grams.complain(fmt::format("the id of a food, found {}", inQuotes(id)));
+    diet[static_cast<std::size_t>(food - foods.begin())] = quantity::Grams(grams.number(massRange()));
+  }
+  return diet;
+}
+
+diet::Objective readObjective(const JsonReader& reader) {
+  using Kind = diet::Objective::Kind;
+  reader.refuseSlips(kObjectiveKeys);
+  diet::Objective objective;
+  objective.kind = reader.member("kind").word(parseObjectiveKind, kObjectiveWords);
+  if (objective.kind != Kind::Lowest && objective.kind != Kind::Highest) return objective;
+  const JsonReader nutrient = reader.member("nutrient");
+  objective.nutrient = readTagname(nutrient.nonEmptyText(), nutrient);
+  return objective;
+}
+
+void readHeading(const JsonReader& root, BalanceProblem& problem) {
+  if (const auto title = root.find("title")) problem.title = title->text();
+  if (const auto notes = root.find("notes")) problem.notes = notes->text();
+  if (const auto invented = root.find("invented")) problem.invented = invented->flag();
+  if (const auto animal = root.find("animal")) problem.eater = readEater(*animal);
+  if (const auto method = root.find("energy_method")) {
+    problem.energyMethod = method->word(food::parseEnergyMethod, kEnergyMethodWords);
+  }
+}
+
+void readWishes(const JsonReader& root, BalanceProblem& problem) {
+  if (const auto reference = root.find("reference"))
+    problem.reference = readReference(*reference, problem.foods);
+  if (const auto objective = root.find("objective")) problem.objective = readObjective(*objective);
+  if (const auto confidence = root.find("confidence")) {
+    problem.confidence = confidence->number({.least = 0.5,
+                                             .most = 1.0,
+                                             .leastIncluded = false,
+                                             .mostIncluded = false,
+                                             .inWords = "a number above 0.5 and below 1"});
+  }
+  if (const auto whole = root.find("whole_steps")) problem.wholeSteps = whole->flag();
+}
+
+}  // namespace
+
+BalanceProblem parseProblem(std::string_view text, const std::string& fileName) {
+  const nlohmann::json document = parseDocument(text, fileName);
+  const JsonReader root(document, fileName);
+  root.refuseSlips(kProblemKeys);
+  checkFormat(root);
+  BalanceProblem problem;
+  readHeading(root, problem);
+  problem.foods = readList(root, "foods", readFood);
+  if (problem.foods.empty()) root.member("foods").complain("at least one food, found none");
+  problem.targets = readList(root, "targets", readTarget);
+  problem.ratios = readList(root, "ratios", readRatio);
+  problem.shares = readList(root, "shares", readShare);
+  problem.choices = readList(root, "choices", readChoice);
+  readWishes(root, problem);
+  checkProblem(problem, root);
+  return problem;
+}
+
+}  // namespace tarebowl::exchange

@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/problem_words.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <span>
+
+namespace tarebowl::exchange {
+
+namespace {
+
+template <class Enum>
+std::optional<Enum> parseEnumerator(std::string_view text, std::span<const std::string_view> words,
+                                    int first = 0) {
+  const auto found = std::find(words.begin(), words.end(), text);
+  if (found == words.end()) return std::nullopt;
+  return static_cast<Enum>(first + static_cast<int>(found - words.begin()));
+}
+
+}  // namespace
+
+std::optional<diet::Objective::Kind> parseObjectiveKind(std::string_view text) {
+  return parseEnumerator<diet::Objective::Kind>(text, kObjectiveWords);
+}
+
+std::optional<food::Qualifier> parseQualifier(std::string_view text) {
+  return parseEnumerator<food::Qualifier>(text, kQualifierWords);
+}
+
+std::optional<animal::Provenance> parseProvenance(std::string_view text) {
+  return parseEnumerator<animal::Provenance>(text, kProvenanceWords, 1);
+}
+
+std::optional<quantity::Basis> parseShareBasis(std::string_view text) {
+  if (std::find(kShareBasisWords.begin(), kShareBasisWords.end(), text) == kShareBasisWords.end())
+    return std::nullopt;
+  return quantity::parseBasis(text);
+}
+
+std::string_view symbolOf(diet::Objective::Kind kind) {
+  return kObjectiveWords.at(static_cast<std::size_t>(kind));
+}
+
+std::string_view symbolOf(food::Qualifier qualifier) {
+  return kQualifierWords.at(static_cast<std::size_t>(qualifier));
+}
+
+std::string_view symbolOf(animal::Provenance provenance) {
+  if (provenance == animal::Provenance::Unstated) return {};
+  return kProvenanceWords.at(static_cast<std::size_t>(provenance) - 1);
+}
+
+}  // namespace tarebowl::exchange

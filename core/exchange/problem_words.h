@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/animal/target.h"
+#include "core/diet/problem.h"
+#include "core/food/composition.h"
+
+#include <array>
+#include <optional>
+#include <string_view>
+
+/// The words of a problem file that no other module owns, in both directions.
+namespace tarebowl::exchange {
+
+inline constexpr std::string_view kProblemFormat = "tarebowl-problem/1";
+inline constexpr std::string_view kResultFormat = "tarebowl-result/1";
+
+inline constexpr std::array<std::string_view, 6> kEnergyMethodWords{
+    "given", "atwater", "modified-atwater", "dog-2006", "cat-2006", "poultry-amen"};
+inline constexpr std::array<std::string_view, 6> kBasisWords{"as-fed", "dry-matter", "energy",
+                                                             "day",    "body-mass",  "metabolic-mass"};
+inline constexpr std::array<std::string_view, 3> kShareBasisWords{"as-fed", "dry-matter", "energy"};
+inline constexpr std::array<std::string_view, 6> kUnitWords{"g", "mg", "ug", "kcal", "kJ", "IU"};
+
+/// In the order of the enumerators.
+inline constexpr std::array<std::string_view, 4> kObjectiveWords{"closest", "lowest-cost", "lowest",
+                                                                 "highest"};
+inline constexpr std::array<std::string_view, 5> kQualifierWords{"=", ">=", "<=", "<LOQ", "trace"};
+/// Without Unstated, which has no word.
+inline constexpr std::array<std::string_view, 4> kProvenanceWords{"seen", "memory", "house-rule", "invented"};
+
+[[nodiscard]] std::optional<diet::Objective::Kind> parseObjectiveKind(std::string_view text);
+[[nodiscard]] std::optional<food::Qualifier> parseQualifier(std::string_view text);
+[[nodiscard]] std::optional<animal::Provenance> parseProvenance(std::string_view text);
+/// Only the bases of which a food group can be a share.
+[[nodiscard]] std::optional<quantity::Basis> parseShareBasis(std::string_view text);
+
+[[nodiscard]] std::string_view symbolOf(diet::Objective::Kind kind);
+[[nodiscard]] std::string_view symbolOf(food::Qualifier qualifier);
+/// Empty for Unstated.
+[[nodiscard]] std::string_view symbolOf(animal::Provenance provenance);
+
+}  // namespace tarebowl::exchange
