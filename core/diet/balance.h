@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace tarebowl::diet {
@@ -25,11 +26,12 @@ struct TargetBalance {
   std::optional<double> min;
   std::optional<double> max;
   TargetState state = TargetState::Unknown;
-  bool atLeast = false;         ///< coverage < 1: unknown values could only add
-  double shortfall = 0.0;       ///< relative, of the bound that is missed
-  double coverage = 1.0;        ///< share of eaten dry matter that comes from foods with a known value
-  double sd = 0.0;              ///< of value, from the scatter of the foods' values; 0 where none is stated
-  std::optional<double> chance; ///< that the bounds hold, normal scatter; nothing where coverage is 0
+  bool atLeast = false;  ///< the value of some eaten food is unknown (coverage < 1) and could only add
+  double shortfall =
+      0.0;  ///< relative, of the bound that is missed (the sum where a confidence makes both be missed)
+  double coverage = 1.0;         ///< share of eaten dry matter that comes from foods with a known value
+  double sd = 0.0;               ///< of value, from the scatter of the foods' values; 0 where none is stated
+  std::optional<double> chance;  ///< that the bounds hold, normal scatter; nothing where coverage is 0
 };
 
 struct Balance {
@@ -37,7 +39,12 @@ struct Balance {
   double shortfall = 0.0;              ///< sum of weight times shortfall over all that is not hard
 };
 
-/// How the grams of a diet stand against every target of the problem. The diet has one entry per food.
+/// A relative shortfall up to this is none: it is the slack of the solver's second stage and of rounding.
+inline constexpr double kNoShortfall = 1e-9;
+
+/// How the grams of a diet stand against every target of the problem. Throws std::invalid_argument unless the
+/// diet has one entry per food. A target that cannot be counted (per body mass without one; in a unit its
+/// nutrient does not have) is unknown, with no value.
 [[nodiscard]] Balance balance(const BalanceProblem& problem, const Diet& diet);
 
 /// What one food brings of a nutrient, as eaten per animal and day.
@@ -49,6 +56,7 @@ struct Contribution {
 };
 
 /// Largest first; foods with 0 g are left out, foods with an unknown value come last.
-[[nodiscard]] std::vector<Contribution> contributions(const BalanceProblem& problem, const Diet& diet, food::NutrientId nutrient);
+[[nodiscard]] std::vector<Contribution> contributions(const BalanceProblem& problem, const Diet& diet,
+                                                      food::NutrientId nutrient);
 
 }  // namespace tarebowl::diet

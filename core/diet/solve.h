@@ -29,21 +29,26 @@ struct SolveOptions {
 
 struct DietSolution {
   DietStatus status = DietStatus::Failed;
-  std::string reason;                ///< for Failed, Unbounded and Stopped: a code word and facts, not a sentence for users
-  Diet grams;                        ///< empty for Impossible, Unbounded, Stopped and Failed
-  double shortfall = 0.0;            ///< sum of weight times relative shortfall
-  double objective = 0.0;            ///< closest: squared relative distance; cost per animal and day; or the nutrient's amount
-  double provenGap = 0.0;            ///< relative, of the stage that was not closed
+  std::string reason;      ///< Failed, Unbounded, Stopped: a code word and facts, not a sentence for users
+  Diet grams;              ///< empty for Impossible, Unbounded, Stopped and Failed
+  double shortfall = 0.0;  ///< sum of weight times relative shortfall
+  /// Closest: squared relative distance; lowest cost: cost per animal and day; else the nutrient's amount.
+  double objective = 0.0;
+  double provenGap = 0.0;  ///< relative, of the stage that was not closed
   Balance balance;
-  std::vector<double> multipliers;   ///< beside balance.targets: change of the objective per relative unit of the bound
-  std::vector<std::string> conflict; ///< a smallest set of target, ratio, share ids and "choice:GROUP" that cannot hold together
+  /// Beside balance.targets: change of the objective per relative unit of the bound.
+  std::vector<double> multipliers;
+  /// A smallest set of target, ratio and share ids and "choice:GROUP" that cannot hold together.
+  std::vector<std::string> conflict;
   std::chrono::microseconds solveTime{0};
 };
 
-/// The reference diet x°: the given one, or equal grams of all foods scaled to the energy target (see the problem format).
+/// The reference diet x°: the given one, or equal grams of all foods scaled to the energy target (see the
+/// problem format).
 [[nodiscard]] Diet referenceDiet(const BalanceProblem& problem);
 
-/// Grams that meet the targets: least shortfall first, then the objective. Pure: no I/O, no globals, safe on any thread.
+/// Grams that meet the targets: least shortfall first, then the objective. Pure: no I/O, no globals, safe on
+/// any thread.
 [[nodiscard]] DietSolution solve(const BalanceProblem& problem, const SolveOptions& options = {});
 
 }  // namespace tarebowl::diet
