@@ -3,7 +3,6 @@
 #pragma once
 
 #include <Eigen/Core>
-
 #include <limits>
 #include <optional>
 #include <vector>
@@ -14,7 +13,8 @@ inline constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 using RowMatrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
-/// "Of these variables between atLeast and atMost are used; a used one is at least threshold, the others are 0."
+/// "Of these variables between atLeast and atMost are used; a used one is at least threshold, the others are
+/// 0."
 struct Choice {
   std::vector<Eigen::Index> members;
   int atLeast = 0;
@@ -24,12 +24,14 @@ struct Choice {
 
 /// A program over n variables x and m two-sided rows, solved lexicographically:
 ///   1. V* = least   sum_i price_i * violation_i(x)
-///   2. among the x with that sum <= V* (1 + 1e-6) + 1e-9: least  sum_j curvature_j (x_j - centre_j)^2 + cost_j x_j
+///   2. among the x with that sum <= V* (1 + 1e-6) + 1e-9: least  sum_j curvature_j (x_j - centre_j)^2 +
+///   cost_j x_j
 /// subject to  rowLower_i <= rows_i x <= rowUpper_i  where price_i is infinite (violation must be 0),
-///             lower_j <= x_j <= upper_j,  x_j in {0, step_j, 2 step_j, ...} where step_j > 0,  and the choices.
+///             lower_j <= x_j <= upper_j,  x_j in {0, step_j, 2 step_j, ...} where step_j > 0,  and the
+///             choices.
 /// violation_i(x) = max(0, rowLower_i - rows_i x, rows_i x - rowUpper_i).
-/// scatter_i, where given, replaces rows_i x by  rows_i x -/+ || scatter_i (entrywise) x ||  against rowLower / rowUpper:
-/// a bound that holds with a chance. It knows no food; all numbers are dimensionless here.
+/// scatter_i, where given, replaces rows_i x by  rows_i x -/+ || scatter_i (entrywise) x ||  against rowLower
+/// / rowUpper: a bound that holds with a chance. It knows no food; all numbers are dimensionless here.
 struct Program {
   RowMatrix rows;             ///< m x n
   Eigen::VectorXd rowLower;   ///< m, may be -infinity

@@ -29,11 +29,12 @@ struct Solution {
   Status status = Status::Failed;
   std::string reason;
   Eigen::VectorXd x;
-  double violation = 0.0;       ///< stage 1 value
-  double objective = 0.0;       ///< stage 2 value
-  double gap = 0.0;             ///< relative, of the first stage that was not closed; 0 when proven
-  Eigen::VectorXd multipliers;  ///< m, of the stage 2 problem's rows at the continuous relaxation (0 where not binding)
-  std::int64_t nodes = 0;       ///< branch and bound nodes; 0 for a continuous program
+  double violation = 0.0;  ///< stage 1 value
+  double objective = 0.0;  ///< stage 2 value
+  double gap = 0.0;        ///< relative, of the first stage that was not closed; 0 when proven
+  Eigen::VectorXd
+      multipliers;  ///< m, of the stage 2 problem's rows at the continuous relaxation (0 where not binding)
+  std::int64_t nodes = 0;  ///< branch and bound nodes; 0 for a continuous program
 };
 
 [[nodiscard]] Solution solve(const Program& program, const Limits& limits = {});

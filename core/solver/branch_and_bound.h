@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/solver/piecewise_simplex.h"
+#include "core/solver/scaled_program.h"
+#include "core/solver/solve.h"
+
+#include <functional>
+#include <optional>
+
+namespace tarebowl::solver {
+
+/// Which of the two lexicographic questions a search answers.
+struct Stage {
+  enum class Kind {
+    LeastViolation,  ///< stage 1: sum of price times violation
+    ObjectiveHard,   ///< stage 2 where no violation is needed: every row holds
+    ObjectiveBudget  ///< stage 2 where the least violation is above zero: at most budget of it
+  };
+  Kind kind = Kind::LeastViolation;
+  double budget = 0.0;  ///< most violation a stage 2 answer may have
+  double lambda = 1.0;  ///< ObjectiveBudget: first guess of what a unit of violation costs
+};
+
+struct Incumbent {
+  Eigen::VectorXd z;
+  double violation = kInfinity;
+  double objective = kInfinity;
+};
+
+struct SearchResult {
+  std::optional<Incumbent> best;
+  double bound = -kInfinity;  ///< of the stage's value, proven
+  bool closed = false;        ///< best is optimal, or there is no answer at all
+  bool pressesGenerousLimit = false;
+  std::int64_t nodes = 0;
+};
+
+/// Branch and bound over the piecewise-linear relaxation: best first with plunging, reduced-cost narrowing at
+/// every node, and every bound worked out from the original rows. Deterministic while the limits do not run
+/// out.
+[[nodiscard]] SearchResult search(const ScaledProgram& program, const Stage& stage,
+                                  const std::optional<Incumbent>& start, const Limits& limits,
+                                  std::chrono::steady_clock::time_point deadline);
+
+}  // namespace tarebowl::solver

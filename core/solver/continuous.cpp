@@ -1,0 +1,259 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/solver/continuous.h"
+
+#include "core/solver/dual_active_set.h"
+#include "core/solver/piecewise_simplex.h"
+
+#include <cmath>
+
+namespace tarebowl::solver {
+namespace {
+
+using Rows = ScaledProgram::Rows;
+
+constexpr double kAgree = 1e-9;         // relative gap between primal and dual that counts as verified
+constexpr double kNoViolation = 1e-11;  // stage 1 values below this are rounding
+constexpr double kLambdaMost = 1e13;
+
+bool pressesLimit(const ScaledProgram& program, const Eigen::VectorXd& z) {
+  for (Eigen::Index j = 0; j < z.size(); ++j) {
+    if (program.generous[std::size_t(j)] != 0 && z[j] >= program.upper[j] * (1 - 1e-9)) return true;
+  }
+  return false;
+}
+
+ContinuousAnswer measured(const ScaledProgram& program, Eigen::VectorXd z, Eigen::VectorXd multipliers) {
+  ContinuousAnswer answer;
+  const Eigen::VectorXd x = program.toSource(z);
+  answer.violation = elasticViolation(*program.source, x);
+  answer.objective = objectiveValue(*program.source, x);
+  answer.pressesGenerousLimit = pressesLimit(program, z);
+  answer.z = std::move(z);
+  answer.rowMultipliers = std::move(multipliers);
+  answer.status = Status::Optimal;
+  return answer;
+}
+
+ContinuousAnswer failed(Status status, std::string reason) {
+  ContinuousAnswer answer;
+  answer.status = status;
+  answer.reason = std::move(reason);
+  return answer;
+}
+
+/// A linear programme: column costs as given, elastic rows at lambda times their price (or hard).
+ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows rows, double lambda,
+                             double columnFactor) {
+  std::vector<PiecewiseCost> costs;
+  for (Eigen::Index j = 0; j < program.rows.cols(); ++j) {
+    const double cost = columnFactor * program.source->cost[j] * program.unit[j];
+    costs.push_back(PiecewiseCost::band(box.lower[j], box.upper[j], -kInfinity, cost, kInfinity));
+  }
+  for (Eigen::Index i = 0; i < program.rows.rows(); ++i) costs.push_back(program.rowCost(i, rows, lambda));
+  PiecewiseSimplex simplex(program.rows, costs);
+  auto outcome = simplex.optimise();
+  if (outcome ==
+      PiecewiseSimplex::Outcome::Optimal) {  // once more on a fresh tableau: removes what rounding piled up
+    simplex.restart(simplex.basis());
+    outcome = simplex.optimise();
+  }
+  if (outcome == PiecewiseSimplex::Outcome::Infeasible) return failed(Status::Infeasible, "");
+  if (outcome != PiecewiseSimplex::Outcome::Optimal)
+    return failed(Status::Failed, "linear stage: iteration limit");
+
+  ContinuousAnswer answer = measured(program, simplex.columnValues(), simplex.rowSlopes());
+  Eigen::VectorXd gradient;
+  const double bound = lagrangianBound(program.rows, simplex.costs(), simplex.rowSlopes(), gradient);
+  const double violationPart = rows == Rows::Priced ? lambda * answer.violation : 0.0;
+  const double value = columnFactor * program.source->cost.dot(program.toSource(answer.z)) + violationPart;
+  if (value - bound > kAgree * (1.0 + std::abs(value)))
+    return failed(Status::Failed, "linear stage: not verified");
+  if (hardViolation(*program.source, program.toSource(answer.z)) > kAgree) {
+    return failed(Status::Failed, "linear stage: a hard row does not hold");
+  }
+  return answer;
+}
+
+/// The quadratic objective with elastic rows at lambda times their price; infinite lambda: every row holds.
+class Quadratic {
+ public:
+  Quadratic(const ScaledProgram& program, const Box& box) : program_(program) {
+    const Program& source = *program.source;
+    const Eigen::VectorXd unitSquared = program.unit.cwiseProduct(program.unit);
+    quadratic_.rows = program.rows;
+    quadratic_.rowLower = program.rowLower;
+    quadratic_.rowUpper = program.rowUpper;
+    quadratic_.price = program.price;
+    quadratic_.lower = box.lower;
+    quadratic_.upper = box.upper;
+    quadratic_.hessian = 2.0 * source.curvature.cwiseProduct(unitSquared);
+    quadratic_.centre = source.centre.cwiseQuotient(program.unit) -
+                        source.cost.cwiseProduct(program.unit).cwiseQuotient(quadratic_.hessian);
+  }
+
+  ContinuousAnswer at(double lambda) {
+    for (Eigen::Index i = 0; i < program_.price.size();
+         ++i) {  // a hard row stays hard even where violation costs nothing
+      quadratic_.price[i] = program_.price[i] < kInfinity ? program_.price[i] * lambda : kInfinity;
+    }
+    const QuadraticSolution solution = solveQuadratic(quadratic_);
+    if (solution.status == QuadraticSolution::Status::Infeasible) return failed(Status::Infeasible, "");
+    if (solution.status != QuadraticSolution::Status::Optimal)
+      return failed(Status::Failed, "nearest stage: iteration limit");
+    ContinuousAnswer answer = measured(program_, solution.z, solution.rowMultipliers);
+    if (!verified(solution)) return failed(Status::Failed, "nearest stage: not verified");
+    return answer;
+  }
+
+ private:
+  /// Weak duality, worked out from the data: the multipliers must prove the value.
+  [[nodiscard]] bool verified(const QuadraticSolution& solution) const {
+    const Eigen::VectorXd gradient = quadratic_.rows.transpose() * solution.rowMultipliers;
+    const Eigen::VectorXd activity = quadratic_.rows * solution.z;
+    double primal = 0.0;
+    double dual = 0.0;
+    for (Eigen::Index j = 0; j < gradient.size(); ++j) {
+      const double h = quadratic_.hessian[j];
+      const double c = quadratic_.centre[j];
+      const double best = std::clamp(c - gradient[j] / h, quadratic_.lower[j], quadratic_.upper[j]);
+      dual += 0.5 * h * (best - c) * (best - c) + gradient[j] * best;
+      primal += 0.5 * h * (solution.z[j] - c) * (solution.z[j] - c);
+    }
+    for (Eigen::Index i = 0; i < activity.size(); ++i) {
+      const double u = solution.rowMultipliers[i];
+      if (u > 0) dual -= u * quadratic_.rowUpper[i];
+      if (u < 0) dual -= u * quadratic_.rowLower[i];
+      const double miss =
+          std::max({0.0, quadratic_.rowLower[i] - activity[i], activity[i] - quadratic_.rowUpper[i]});
+      if (quadratic_.price[i] < kInfinity)
+        primal += quadratic_.price[i] * miss;
+      else if (miss > kAgree)
+        return false;
+    }
+    return std::abs(primal - dual) <= kAgree * (1.0 + std::abs(primal));
+  }
+
+  const ScaledProgram& program_;
+  QuadraticProgram quadratic_;
+};
+
+/// Two answers of a priced stage 2: one within the budget, one beyond it, and the prices that gave them.
+struct Bracket {
+  ContinuousAnswer within;
+  ContinuousAnswer beyond;
+  double lambdaWithin = 0.0;
+  double lambdaBeyond = 0.0;
+};
+
+/// Raises the price of violation until the answer is within the budget.
+template <class Solve>
+ContinuousAnswer firstWithin(const Solve& solveAt, double budget, Bracket& bracket) {
+  for (double lambda = 1.0; lambda < kLambdaMost; lambda *= 10.0) {
+    ContinuousAnswer answer = solveAt(lambda);
+    if (answer.status != Status::Optimal) return answer;
+    if (answer.violation <= budget) {
+      bracket.lambdaWithin = lambda;
+      bracket.within = answer;
+      return answer;
+    }
+    bracket.lambdaBeyond = lambda;
+    bracket.beyond = std::move(answer);
+  }
+  return failed(Status::Failed, "second stage: the least violation was not reached again");
+}
+
+/// The quadratic answer moves continuously with the price: find the price at which the budget is just used
+/// up.
+ContinuousAnswer nearestWithinBudget(Quadratic& quadratic, double least, double budget) {
+  const auto solveAt = [&](double lambda) { return quadratic.at(lambda); };
+  Bracket bracket;
+  bracket.beyond = solveAt(0.0);
+  if (bracket.beyond.status != Status::Optimal) return bracket.beyond;
+  if (bracket.beyond.violation <= budget) return bracket.beyond;
+  if (ContinuousAnswer first = firstWithin(solveAt, budget, bracket); first.status != Status::Optimal)
+    return first;
+
+  const double close = 1e-4 * (budget - least);
+  double beyondBy = bracket.beyond.violation - budget;
+  double withinBy = bracket.within.violation - budget;
+  for (int round = 0; round < 200 && bracket.within.violation < budget - close; ++round) {
+    const double span = bracket.lambdaWithin - bracket.lambdaBeyond;
+    if (span <= 1e-15 * bracket.lambdaWithin) break;
+    const double share =
+        round % 3 == 2 ? 0.5 : std::clamp(beyondBy / (beyondBy - withinBy), 1e-3, 1.0 - 1e-3);
+    const double lambda = bracket.lambdaBeyond + share * span;
+    ContinuousAnswer answer = solveAt(lambda);
+    if (answer.status != Status::Optimal) return answer;
+    if (answer.violation <= budget) {
+      bracket.within = std::move(answer);
+      bracket.lambdaWithin = lambda;
+      withinBy = bracket.within.violation - budget;
+    } else {
+      bracket.beyond = std::move(answer);
+      bracket.lambdaBeyond = lambda;
+      beyondBy = bracket.beyond.violation - budget;
+    }
+  }
+  return bracket.within;
+}
+
+/// A linear answer jumps from corner to corner: at the right price the two corners beside the budget cost the
+/// same, and the answer lies between them.
+ContinuousAnswer cheapestWithinBudget(const ScaledProgram& program, const Box& box, double budget) {
+  const auto solveAt = [&](double lambda) { return solveLinear(program, box, Rows::Priced, lambda, 1.0); };
+  Bracket bracket;
+  bracket.beyond = solveAt(0.0);
+  if (bracket.beyond.status != Status::Optimal) return bracket.beyond;
+  if (bracket.beyond.violation <= budget) return bracket.beyond;
+  if (ContinuousAnswer first = firstWithin(solveAt, budget, bracket); first.status != Status::Optimal)
+    return first;
+  for (int round = 0; round < 200; ++round) {
+    const double lambda = (bracket.within.objective - bracket.beyond.objective) /
+                          (bracket.beyond.violation - bracket.within.violation);
+    ContinuousAnswer answer = solveAt(lambda);
+    if (answer.status != Status::Optimal) return answer;
+    const double corner = bracket.within.objective + lambda * bracket.within.violation;
+    const double value = answer.objective + lambda * answer.violation;
+    if (value >= corner - 1e-12 * (1.0 + std::abs(corner))) break;
+    (answer.violation <= budget ? bracket.within : bracket.beyond) = std::move(answer);
+  }
+  const double share =
+      (budget - bracket.within.violation) / (bracket.beyond.violation - bracket.within.violation);
+  Eigen::VectorXd between = (1.0 - share) * bracket.within.z + share * bracket.beyond.z;
+  ContinuousAnswer mixed = measured(program, std::move(between), bracket.within.rowMultipliers);
+  return mixed.violation <= budget * (1 + 1e-9) ? mixed : bracket.within;
+}
+
+}  // namespace
+
+double violationBudget(double leastViolation) {
+  return leastViolation * (1.0 + 1e-6) + 1e-9;
+}
+
+ContinuousAnswer leastViolation(const ScaledProgram& program, const Box& box) {
+  if ((box.lower.array() > box.upper.array()).any()) return failed(Status::Infeasible, "");
+  ContinuousAnswer answer = solveLinear(program, box, Rows::Priced, 1.0, 0.0);
+  if (answer.status == Status::Optimal && answer.violation < kNoViolation) answer.violation = 0.0;
+  return answer;
+}
+
+ContinuousAnswer leastObjective(const ScaledProgram& program, const Box& box, double least) {
+  const bool isQuadratic = (program.source->curvature.array() > 0).all();
+  const double budget = violationBudget(least);
+  if (isQuadratic) {
+    Quadratic quadratic(program, box);
+    if (least < kNoViolation) {
+      if (ContinuousAnswer answer = quadratic.at(kInfinity); answer.status == Status::Optimal) return answer;
+    }
+    return nearestWithinBudget(quadratic, least, budget);
+  }
+  if (least < kNoViolation) {
+    if (ContinuousAnswer answer = solveLinear(program, box, Rows::Hard, 1.0, 1.0);
+        answer.status == Status::Optimal)
+      return answer;
+  }
+  return cheapestWithinBudget(program, box, budget);
+}
+
+}  // namespace tarebowl::solver

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/solver/scaled_program.h"
+#include "core/solver/solve.h"
+
+#include <string>
+
+namespace tarebowl::solver {
+
+/// Limits of the columns, in scaled terms; a search over choices narrows them.
+struct Box {
+  Eigen::VectorXd lower;
+  Eigen::VectorXd upper;
+};
+
+struct ContinuousAnswer {
+  Status status = Status::Failed;
+  std::string reason;
+  Eigen::VectorXd z;
+  double violation = 0.0;
+  double objective = 0.0;
+  Eigen::VectorXd rowMultipliers;  ///< of the scaled rows; > 0 where the upper bound pushes
+  bool pressesGenerousLimit = false;
+};
+
+/// Most violation that a stage 2 answer may have.
+[[nodiscard]] double violationBudget(double leastViolation);
+
+/// Stage 1 over the box, no grid and no choices: exact, verified by weak duality.
+[[nodiscard]] ContinuousAnswer leastViolation(const ScaledProgram& program, const Box& box);
+/// Stage 2 over the box within the budget of leastViolation: the quadratic or the linear objective.
+[[nodiscard]] ContinuousAnswer leastObjective(const ScaledProgram& program, const Box& box,
+                                              double leastViolation);
+
+}  // namespace tarebowl::solver

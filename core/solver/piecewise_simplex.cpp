@@ -1,0 +1,395 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/solver/piecewise_simplex.h"
+
+#include <cmath>
+
+namespace tarebowl::solver {
+namespace {
+
+constexpr double kFeasibility = 1e-9;
+constexpr double kSmallestPivot = 1e-9;
+constexpr double kRebuildPivot = 1e-10;
+constexpr int kRebuildAfter = 200;
+
+bool isOutside(double value, double low, double high, double& by) {
+  const double scale = kFeasibility * (1.0 + std::min(std::abs(value), 1e6));
+  by = std::max(value - high, low - value);
+  return by > scale;
+}
+
+}  // namespace
+
+PiecewiseSimplex::PiecewiseSimplex(const RowMatrix& rows, std::vector<PiecewiseCost> costs)
+    : original_(rows), costs_(std::move(costs)), columns_(rows.cols()), rowCount_(rows.rows()) {
+  nonbasic_.resize(std::size_t(columns_));
+  basic_.resize(std::size_t(rowCount_));
+  slot_.resize(std::size_t(columns_ + rowCount_));
+  place_.resize(std::size_t(columns_));
+  piece_.resize(std::size_t(rowCount_));
+  limit_.resize(std::size_t(columns_));
+  reached_.resize(std::size_t(columns_));
+  nonbasicValue_.resize(columns_);
+  basicValue_.resize(rowCount_);
+  gradient_.resize(columns_);
+  rowNorm_.resize(rowCount_);
+  startFromRows();
+}
+
+void PiecewiseSimplex::startFromRows() {
+  tableau_ = original_;
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    nonbasic_[std::size_t(j)] = j;
+    slot_[std::size_t(j)] = j;
+  }
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    basic_[std::size_t(i)] = columns_ + i;
+    slot_[std::size_t(columns_ + i)] = columns_ + i;
+    piece_[std::size_t(i)] = pieceOfSlope(columns_ + i, 0.0);
+  }
+  placeAll();
+}
+
+PiecewiseSimplex::Piece PiecewiseSimplex::pieceOfSlope(Eigen::Index variable, double slope) const {
+  const PiecewiseCost& cost = costs_[std::size_t(variable)];
+  const int place = cost.placeOfSlope(slope);
+  const double tolerance = 1e-5 * (1.0 + std::abs(slope));
+  const double above = cost.slopeAbove(place);
+  if (std::abs(above - slope) <= tolerance) {
+    const int high = cost.next(place);
+    return {place, high, cost.at(place), cost.at(high), above};
+  }
+  const double below = cost.slopeBelow(place);
+  if (std::abs(below - slope) <= tolerance) {
+    const int low = cost.previous(place);
+    return {low, place, cost.at(low), cost.at(place), below};
+  }
+  return {place, place, cost.at(place), cost.at(place), std::clamp(slope, below, above)};
+}
+
+void PiecewiseSimplex::placeAll() {
+  gradient_.setZero();
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    const double slope = piece_[std::size_t(i)].slope;
+    if (slope != 0.0) gradient_.noalias() += slope * tableau_.row(i).transpose();
+  }
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(j)])];
+    place_[std::size_t(j)] = cost.placeOfSlope(-gradient_[j]);
+    nonbasicValue_[j] = cost.at(place_[std::size_t(j)]);
+  }
+  for (Eigen::Index i = 0; i < rowCount_; ++i) rowNorm_[i] = 1.0 + tableau_.row(i).squaredNorm();
+  recomputeValues();
+  dualGain_ = 0.0;
+  sinceRebuild_ = 0;
+}
+
+void PiecewiseSimplex::recomputeValues() {
+  basicValue_.noalias() = tableau_ * nonbasicValue_;
+}
+
+PiecewiseSimplex::Basis PiecewiseSimplex::basis() const {
+  Basis basis;
+  basis.nonbasic.reserve(nonbasic_.size());
+  for (const Eigen::Index variable : nonbasic_) basis.nonbasic.push_back(static_cast<std::int16_t>(variable));
+  basis.basicSlope.assign(std::size_t(columns_ + rowCount_), 0.0F);
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    basis.basicSlope[std::size_t(basic_[std::size_t(i)])] = static_cast<float>(piece_[std::size_t(i)].slope);
+  }
+  return basis;
+}
+
+void PiecewiseSimplex::restart(const Basis& basis) {
+  std::vector<char> wanted(std::size_t(columns_ + rowCount_), 0);
+  for (const std::int16_t variable : basis.nonbasic) wanted[std::size_t(variable)] = 1;
+  tableau_ = original_;
+  for (Eigen::Index j = 0; j < columns_; ++j) nonbasic_[std::size_t(j)] = j;
+  for (Eigen::Index i = 0; i < rowCount_; ++i) basic_[std::size_t(i)] = columns_ + i;
+  for (;;) {  // exchange with the largest pivot among the pairs that still stand on the wrong side
+    double best = kRebuildPivot;
+    Eigen::Index row = -1;
+    Eigen::Index column = -1;
+    for (Eigen::Index i = 0; i < rowCount_; ++i) {
+      if (wanted[std::size_t(basic_[std::size_t(i)])] == 0) continue;
+      for (Eigen::Index j = 0; j < columns_; ++j) {
+        if (wanted[std::size_t(nonbasic_[std::size_t(j)])] != 0) continue;
+        if (std::abs(tableau_(i, j)) > best) {
+          best = std::abs(tableau_(i, j));
+          row = i;
+          column = j;
+        }
+      }
+    }
+    if (row < 0) break;
+    pivot(row, column);
+  }
+  for (Eigen::Index j = 0; j < columns_; ++j) slot_[std::size_t(nonbasic_[std::size_t(j)])] = j;
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    const Eigen::Index variable = basic_[std::size_t(i)];
+    slot_[std::size_t(variable)] = columns_ + i;
+    piece_[std::size_t(i)] = pieceOfSlope(variable, basis.basicSlope[std::size_t(variable)]);
+  }
+  placeAll();
+}
+
+void PiecewiseSimplex::adoptBounds() {
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(j)])];
+    const int place = cost.placeOfSlope(-gradient_[j]);
+    const int current = place_[std::size_t(j)];
+    const bool stays = current >= cost.first() && current <= cost.last() &&
+                       cost.slopeBelow(current) <= -gradient_[j] && -gradient_[j] <= cost.slopeAbove(current);
+    const int target = stays ? current : place;
+    const double move = cost.at(target) - nonbasicValue_[j];
+    place_[std::size_t(j)] = target;
+    if (move != 0.0) {
+      nonbasicValue_[j] += move;
+      basicValue_.noalias() += move * tableau_.col(j);
+    }
+  }
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    const Eigen::Index variable = basic_[std::size_t(i)];
+    if (variable >= columns_) continue;
+    const PiecewiseCost& cost = costs_[std::size_t(variable)];
+    Piece& piece = piece_[std::size_t(i)];
+    if (piece.low >= cost.first() && piece.high <= cost.last() && cost.at(piece.low) == piece.lowAt &&
+        cost.at(piece.high) == piece.highAt) {
+      continue;
+    }
+    // The slope stays, so that nothing else moves; the piece becomes the breakpoint that supports it.
+    const int place = cost.placeOfSlope(piece.slope);
+    if (cost.slopeAbove(place) == piece.slope) {
+      const int high = cost.next(place);
+      piece = {place, high, cost.at(place), cost.at(high), piece.slope};
+    } else {
+      piece = {place, place, cost.at(place), cost.at(place), piece.slope};
+    }
+  }
+}
+
+Eigen::Index PiecewiseSimplex::leavingRow() const {
+  Eigen::Index best = -1;
+  double worst = 0.0;
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    const Piece& piece = piece_[std::size_t(i)];
+    double by = 0.0;
+    if (!isOutside(basicValue_[i], piece.lowAt, piece.highAt, by)) continue;
+    const double merit = by * by / rowNorm_[i];
+    if (merit > worst) {
+      worst = merit;
+      best = i;
+    }
+  }
+  return best;
+}
+
+bool PiecewiseSimplex::advance(Piece& piece, const PiecewiseCost& cost, bool up) const {
+  const int from = up ? piece.high : piece.low;
+  const double slope = up ? cost.slopeAbove(from) : cost.slopeBelow(from);
+  if (!std::isfinite(slope)) return false;
+  const int to = up ? cost.next(from) : cost.previous(from);
+  piece = up ? Piece{from, to, cost.at(from), cost.at(to), slope}
+             : Piece{to, from, cost.at(to), cost.at(from), slope};
+  return true;
+}
+
+PiecewiseSimplex::Outcome PiecewiseSimplex::step(Eigen::Index row) {
+  Piece& piece = piece_[std::size_t(row)];
+  const PiecewiseCost& ownCost = costs_[std::size_t(basic_[std::size_t(row)])];
+  const bool up = basicValue_[row] > piece.highAt;  // above its piece: its slope must rise
+  const double direction = up ? 1.0 : -1.0;
+  const double startSlope = piece.slope;
+  double rate = up ? basicValue_[row] - piece.highAt : piece.lowAt - basicValue_[row];
+  const auto pivotRow = tableau_.row(row);
+
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    const double alpha = direction * pivotRow[j];
+    limit_[std::size_t(j)] = ratio(j, alpha, place_[std::size_t(j)]);
+    reached_[std::size_t(j)] = place_[std::size_t(j)];
+  }
+
+  Piece reachedPiece = piece;
+  double theta = 0.0;
+  Eigen::Index entering = -1;
+  for (;;) {
+    Piece nextPiece = reachedPiece;
+    const bool canAdvance = advance(nextPiece, ownCost, up);
+    const double ownLimit =
+        canAdvance ? std::max(theta, direction * (nextPiece.slope - startSlope)) : kInfinity;
+    Eigen::Index first = -1;
+    double least = kInfinity;
+    for (Eigen::Index j = 0; j < columns_; ++j) {
+      const double limit = limit_[std::size_t(j)];
+      if (limit < least - 1e-12 ||
+          (first >= 0 && limit <= least + 1e-12 && std::abs(pivotRow[j]) > std::abs(pivotRow[first]))) {
+        least = std::min(limit, least);
+        first = j;
+      }
+    }
+    if (first < 0 && !canAdvance) {
+      keepRay(row, direction);
+      return Outcome::Infeasible;
+    }
+    if (ownLimit <= (first < 0 ? kInfinity : limit_[std::size_t(first)])) {
+      dualGain_ += rate * (ownLimit - theta);
+      theta = ownLimit;
+      const double length = nextPiece.highAt - nextPiece.lowAt;
+      reachedPiece = nextPiece;
+      if (rate <= length + kFeasibility) break;  // it lies in the next piece: no change of basis
+      rate -= length;
+      continue;
+    }
+    dualGain_ += rate * (std::max(theta, limit_[std::size_t(first)]) - theta);
+    theta = std::max(theta, limit_[std::size_t(first)]);
+    const double alpha = direction * pivotRow[first];
+    const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(first)])];
+    const int place = reached_[std::size_t(first)];
+    const int to = alpha > 0 ? cost.previous(place) : cost.next(place);
+    const double length = std::abs(cost.at(to) - cost.at(place));
+    if (!(rate > std::abs(alpha) * length)) {
+      entering = first;
+      break;
+    }
+    rate -= std::abs(alpha) * length;
+    reached_[std::size_t(first)] = to;
+    limit_[std::size_t(first)] = ratio(first, alpha, to);
+  }
+
+  for (Eigen::Index j = 0; j < columns_; ++j) {  // those that passed breakpoints without entering
+    const int to = reached_[std::size_t(j)];
+    if (to == place_[std::size_t(j)]) continue;
+    const double value = costs_[std::size_t(nonbasic_[std::size_t(j)])].at(to);
+    basicValue_.noalias() += (value - nonbasicValue_[j]) * tableau_.col(j);
+    nonbasicValue_[j] = value;
+    place_[std::size_t(j)] = to;
+  }
+  if (theta != 0.0) gradient_.noalias() += (direction * theta) * pivotRow.transpose();
+  const double slopeReached = startSlope + direction * theta;
+  if (entering < 0) {
+    piece = reachedPiece;
+    return Outcome::Optimal;
+  }
+
+  const int target = up ? reachedPiece.high : reachedPiece.low;
+  const double targetAt = up ? reachedPiece.highAt : reachedPiece.lowAt;
+  const PiecewiseCost& enteringCost = costs_[std::size_t(nonbasic_[std::size_t(entering)])];
+  const bool leftward = direction * pivotRow[entering] > 0;
+  const int enteringPlace = place_[std::size_t(entering)];
+  const int other = leftward ? enteringCost.previous(enteringPlace) : enteringCost.next(enteringPlace);
+  const double enteringSlope =
+      leftward ? enteringCost.slopeBelow(enteringPlace) : enteringCost.slopeAbove(enteringPlace);
+  const double move = (targetAt - basicValue_[row]) / pivotRow[entering];
+  const double enteringValue = nonbasicValue_[entering] + move;
+  basicValue_.noalias() += move * tableau_.col(entering);
+  pivot(row, entering);
+  slot_[std::size_t(basic_[std::size_t(row)])] = columns_ + row;
+  slot_[std::size_t(nonbasic_[std::size_t(entering)])] = entering;
+  basicValue_[row] = enteringValue;
+  piece = leftward ? Piece{other, enteringPlace, enteringCost.at(other), enteringCost.at(enteringPlace),
+                           enteringSlope}
+                   : Piece{enteringPlace, other, enteringCost.at(enteringPlace), enteringCost.at(other),
+                           enteringSlope};
+  place_[std::size_t(entering)] = target;
+  nonbasicValue_[entering] = targetAt;
+  gradient_[entering] = -slopeReached;
+  return Outcome::Optimal;
+}
+
+void PiecewiseSimplex::pivot(Eigen::Index row, Eigen::Index column) {
+  const double inverse = 1.0 / tableau_(row, column);
+  const Eigen::VectorXd factors = tableau_.col(column);
+  tableau_.row(row) *= -inverse;
+  tableau_(row, column) = inverse;
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    if (i == row || factors[i] == 0.0) continue;
+    tableau_(i, column) = 0.0;
+    tableau_.row(i).noalias() += factors[i] * tableau_.row(row);
+    rowNorm_[i] = 1.0 + tableau_.row(i).squaredNorm();
+  }
+  rowNorm_[row] = 1.0 + tableau_.row(row).squaredNorm();
+  std::swap(basic_[std::size_t(row)], nonbasic_[std::size_t(column)]);
+}
+
+void PiecewiseSimplex::keepRay(Eigen::Index row, double direction) {
+  ray_.setZero(rowCount_);
+  if (basic_[std::size_t(row)] >= columns_) ray_[basic_[std::size_t(row)] - columns_] = direction;
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    const Eigen::Index variable = nonbasic_[std::size_t(j)];
+    if (variable >= columns_) ray_[variable - columns_] = -direction * tableau_(row, j);
+  }
+}
+
+PiecewiseSimplex::Outcome PiecewiseSimplex::optimise(double cutoff) {
+  const std::int64_t most = iterations_ + 50 * (columns_ + rowCount_) + 1000;
+  double start = dualGain_;
+  for (;;) {
+    const Eigen::Index row = leavingRow();
+    if (row < 0) return Outcome::Optimal;
+    if (dualGain_ - start > cutoff) return Outcome::CutOff;
+    if (++iterations_ > most) return Outcome::IterationLimit;
+    if (++sinceRebuild_ > kRebuildAfter) {
+      const double kept = dualGain_;
+      restart(basis());
+      dualGain_ = kept;
+      continue;
+    }
+    if (step(row) == Outcome::Infeasible) return Outcome::Infeasible;
+  }
+}
+
+double PiecewiseSimplex::value(Eigen::Index variable) const {
+  const Eigen::Index slot = slot_[std::size_t(variable)];
+  return slot < columns_ ? nonbasicValue_[slot] : basicValue_[slot - columns_];
+}
+
+Eigen::VectorXd PiecewiseSimplex::columnValues() const {
+  Eigen::VectorXd x(columns_);
+  for (Eigen::Index j = 0; j < columns_; ++j) x[j] = value(j);
+  return x;
+}
+
+Eigen::VectorXd PiecewiseSimplex::rowSlopes() const {
+  Eigen::VectorXd slopes(rowCount_);
+  for (Eigen::Index i = 0; i < rowCount_; ++i) {
+    const Eigen::Index slot = slot_[std::size_t(columns_ + i)];
+    slopes[i] = slot < columns_ ? -gradient_[slot] : piece_[std::size_t(slot - columns_)].slope;
+  }
+  return slopes;
+}
+
+double PiecewiseSimplex::firstGain(Eigen::Index column, double target) const {
+  const Eigen::Index row = slot_[std::size_t(column)] - columns_;
+  const double direction = basicValue_[row] > target ? 1.0 : -1.0;
+  double rate = std::abs(basicValue_[row] - target);
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    limit_[std::size_t(j)] = ratio(j, direction * tableau_(row, j), place_[std::size_t(j)]);
+    reached_[std::size_t(j)] = place_[std::size_t(j)];
+  }
+  double gain = 0.0;
+  double theta = 0.0;
+  for (;;) {
+    const auto first = std::min_element(limit_.begin(), limit_.end());
+    if (first == limit_.end() || *first == kInfinity) return kInfinity;
+    const auto j = Eigen::Index(first - limit_.begin());
+    gain += rate * (std::max(*first, theta) - theta);
+    theta = std::max(*first, theta);
+    const double alpha = direction * tableau_(row, j);
+    const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(j)])];
+    const int place = reached_[std::size_t(j)];
+    const int to = alpha > 0 ? cost.previous(place) : cost.next(place);
+    rate -= std::abs(alpha) * std::abs(cost.at(to) - cost.at(place));
+    if (!(rate > 0)) return gain;
+    reached_[std::size_t(j)] = to;
+    *first = ratio(j, alpha, to);
+  }
+}
+
+double PiecewiseSimplex::ratio(Eigen::Index column, double alpha, int place) const {
+  if (std::abs(alpha) <= kSmallestPivot) return kInfinity;
+  const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(column)])];
+  const double limit = alpha > 0 ? (-cost.slopeBelow(place) - gradient_[column]) / alpha
+                                 : (gradient_[column] + cost.slopeAbove(place)) / -alpha;
+  return std::max(limit, 0.0);
+}
+
+}  // namespace tarebowl::solver

@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/solver/continuous.h"
+#include "core/solver/solve.h"
+#include "tests/core/solver/random_program.h"
+
+#include <gtest/gtest.h>
+
+#include <optional>
+
+namespace tarebowl::solver {
+namespace {
+
+struct Best {
+  Eigen::VectorXd x;
+  double violation;
+  double objective;
+};
+
+bool choicesHold(const Program& program, const Eigen::VectorXd& x) {
+  for (const Choice& choice : program.choices) {
+    int used = 0;
+    for (const Eigen::Index j : choice.members) {
+      if (x[j] > 0 && x[j] < choice.threshold) return false;
+      used += x[j] > 0 ? 1 : 0;
+    }
+    if (used < choice.atLeast || used > choice.atMost) return false;
+  }
+  return true;
+}
+
+/// Visits every point of the grid.
+template <class Visit>
+void forEachPoint(const Program& program, const Visit& visit) {
+  Eigen::VectorXd x = program.lower;
+  for (;;) {
+    if (choicesHold(program, x) && hardViolation(program, x) <= 1e-9) visit(x);
+    Eigen::Index j = 0;
+    while (j < x.size() && x[j] + program.step[j] > program.upper[j] + 1e-9) {
+      x[j] = program.lower[j];
+      ++j;
+    }
+    if (j == x.size()) return;
+    x[j] += program.step[j];
+  }
+}
+
+std::optional<Best> bruteForce(const Program& program) {
+  double least = kInfinity;
+  forEachPoint(program,
+               [&](const Eigen::VectorXd& x) { least = std::min(least, elasticViolation(program, x)); });
+  if (least == kInfinity) return std::nullopt;
+  std::optional<Best> best;
+  forEachPoint(program, [&](const Eigen::VectorXd& x) {
+    if (elasticViolation(program, x) > violationBudget(least)) return;
+    const double objective = objectiveValue(program, x);
+    if (!best || objective < best->objective) best = Best{x, elasticViolation(program, x), objective};
+  });
+  return best;
+}
+
+void expectSameAsBruteForce(const RandomShape& shape, unsigned seed) {
+  std::mt19937 random(seed);
+  const Program program = randomProgram(random, shape);
+  const std::optional<Best> expected = bruteForce(program);
+  const Solution solution = solve(program);
+  SCOPED_TRACE(testing::Message() << "seed " << seed);
+  if (!expected) {
+    EXPECT_EQ(solution.status, Status::Infeasible);
+    return;
+  }
+  ASSERT_EQ(solution.status, Status::Optimal) << solution.reason;
+  EXPECT_EQ(solution.gap, 0.0);
+  EXPECT_NEAR(solution.violation, expected->violation, 2e-9 * (1 + expected->violation));
+  EXPECT_NEAR(solution.objective, expected->objective, 1e-7 * (1 + std::abs(expected->objective)));
+  EXPECT_LE(hardViolation(program, solution.x), 1e-9);
+}
+
+TEST(WholeSteps, NearestPointOfEveryGridIsTheOneThatTryingAllPointsFinds) {
+  for (unsigned seed = 1; seed <= 300; ++seed) expectSameAsBruteForce({.columns = 4, .rows = 6}, seed);
+}
+
+TEST(WholeSteps, CheapestPointOfEveryGridIsTheOneThatTryingAllPointsFinds) {
+  for (unsigned seed = 1; seed <= 300; ++seed)
+    expectSameAsBruteForce({.columns = 4, .rows = 6, .linear = true}, seed);
+}
+
+TEST(WholeSteps, ManyHardRowsAreImpossibleExactlyWhereNoGridPointHolds) {
+  for (unsigned seed = 1; seed <= 300; ++seed)
+    expectSameAsBruteForce({.columns = 4, .rows = 7, .hardShare = 0.7}, seed);
+}
+
+TEST(WholeSteps, ChoicesAreKeptAndStillTheBestPointIsFound) {
+  for (unsigned seed = 1; seed <= 300; ++seed) {
+    expectSameAsBruteForce({.columns = 4, .rows = 5, .withChoices = true}, seed);
+    expectSameAsBruteForce({.columns = 4, .rows = 5, .linear = true, .withChoices = true}, seed);
+  }
+}
+
+TEST(WholeSteps, HalfStepsAreASteppedGridToo) {
+  for (unsigned seed = 1; seed <= 100; ++seed)
+    expectSameAsBruteForce({.columns = 3, .rows = 5, .step = 0.5, .upper = 5.0}, seed);
+}
+
+}  // namespace
+}  // namespace tarebowl::solver
