@@ -3,14 +3,15 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Writes the balance problems of the invented Brackenmere Animal Gardens from published tables.
 
-    make_problems.py --reference FOLDER        FOLDER holds sr28/, insects.csv, prey.csv and targets.csv
-    make_problems.py --reference FOLDER --check    exit status 1 if a committed file would change
+    make_problems.py [--reference FOLDER]    FOLDER holds sr28/, insects.csv, prey.csv and targets.csv
+    make_problems.py --check                 exit status 1 if a committed file would change, 77 without the tables
 
 Amounts, body masses, costs and eaten fractions are made up; compositions and targets come from the tables, and say so.
 A file's "expected" result is kept as it stands: it is worked out elsewhere (see README.md)."""
 
 import argparse
 import json
+import os
 import pathlib
 import sys
 
@@ -19,6 +20,9 @@ from generator.foods import Larder
 from generator.problem import text_of
 from generator.rules import Rules
 from generator.tables import Insects, Prey, Sr28, Targets
+
+HERE = pathlib.Path(__file__).resolve().parent
+TABLES_ABSENT = 77  # what a test runner reads as "skipped"
 
 PROBLEMS = {
     "tenrec-hedgehog.json": small_mammals.hedgehog_tenrecs,
@@ -32,12 +36,16 @@ PROBLEMS = {
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.split("\n")[0])
-    parser.add_argument("--reference", type=pathlib.Path, required=True, help="folder of the published tables")
-    parser.add_argument("--out", type=pathlib.Path, default=pathlib.Path(__file__).parent, help="folder to write to")
+    parser.add_argument("--reference", type=pathlib.Path, help="folder of the published tables",
+                        default=os.environ.get("TAREBOWL_REFERENCE_DIR", HERE.parent.parent / "shared" / "reference"))
+    parser.add_argument("--out", type=pathlib.Path, default=HERE, help="folder to write to")
     parser.add_argument("--check", action="store_true", help="write nothing; fail if a file would change")
     arguments = parser.parse_args()
 
-    tables = arguments.reference
+    tables = pathlib.Path(arguments.reference)
+    if not (tables / "targets.csv").exists():
+        print(f"The published tables are not in {tables}: name their folder with --reference", file=sys.stderr)
+        return TABLES_ABSENT
     larder = Larder(Sr28(tables / "sr28"), Insects(tables / "insects.csv"), Prey(tables / "prey.csv"))
     rules = Rules(Targets(tables / "targets.csv"))
     changed = []

@@ -48,8 +48,8 @@ PELLETS = {
     "insect-eater-pellet": ("Insect-eater pellet (invented)", "soaked in its own mass of water just before feeding", {
         "WATER": 9.0, "PROCNT": 33.0, "FAT": 13.0, "ASH": 8.5, "CHOCDF": 36.5, "FIBC": 6.0, "FIBND": 17.0, "FIBAD": 9.0,
         "STARCH": 18.0, "SUGAR": 3.0, "ENERC": 340.0, "CA": 1500.0, "P": 900.0, "MG": 160.0, "K": 800.0, "NA": 320.0,
-        "FE": 18.0, "ZN": 13.0, "CU": 1.8, "MN": 6.5, "SE": 40.0, "ID": 150.0, "VITA_RAE": 400.0, "RETOL": 400.0,
-        "VITD": 5.5, "VITE": 22.0, "VITC": 30.0, "THIA": 1.4, "RIBF": 1.6, "NIA": 9.0,
+        "FE": 18.0, "ZN": 13.0, "CU": 1.8, "MN": 6.5, "SE": 60.0, "ID": 150.0, "VITA_RAE": 400.0, "RETOL": 400.0,
+        "VITD": 9.0, "VITE": 22.0, "VITC": 30.0, "THIA": 1.4, "RIBF": 1.6, "NIA": 9.0,
     }),
     "leaf-eater-pellet": ("Leaf-eater pellet, low iron (invented)", "dry, by the piece", {
         "WATER": 9.5, "PROCNT": 21.0, "FAT": 4.5, "ASH": 8.0, "CHOCDF": 57.0, "FIBC": 15.0, "FIBND": 32.0, "FIBAD": 19.0,

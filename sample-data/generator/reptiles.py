@@ -16,7 +16,7 @@ def bearded_dragons(larder, rules):
         larder.food("bell-pepper-red-raw", max_g=4, scale_step_g=0.5),
         larder.food("green-beans-raw", max_g=4, scale_step_g=0.5, eaten_fraction=0.7),
         larder.food("crickets-adult", max_g=3, scale_step_g=0.1, eaten_fraction=0.9),
-        larder.food("black-soldier-fly-larvae", max_g=0.6, scale_step_g=0.1),
+        larder.food("black-soldier-fly-larvae", max_g=0.5, scale_step_g=0.1),
         larder.food("silkworms", max_g=3, scale_step_g=0.1), larder.food("cockroach-nymphs", max_g=2, scale_step_g=0.1),
         larder.food("insect-eater-pellet", max_g=1, scale_step_g=0.1, eaten_fraction=0.8),
         larder.food("limestone", max_g=0.1, scale_step_g=0.02, eaten_fraction=0.5),
