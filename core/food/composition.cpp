@@ -36,6 +36,14 @@ void Composition::set(NutrientId nutrient, quantity::DryMatterContent amount,
   set(nutrient, std::move(value));
 }
 
+void Composition::set(NutrientId nutrient, quantity::EnergyContent amount,
+                      quantity::Kilocalories energyPer100g, std::string source) {
+  NutrientValue value;
+  value.amount = quantity::toAsFed(amount, energyPer100g);
+  value.source = std::move(source);
+  set(nutrient, std::move(value));
+}
+
 void Composition::erase(NutrientId nutrient) {
   std::erase_if(entries_, [nutrient](const Entry& entry) { return entry.nutrient == nutrient; });
 }

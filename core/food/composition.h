@@ -34,6 +34,10 @@ class Composition {
   /// The same for a value stated on dry matter.
   void set(NutrientId nutrient, quantity::DryMatterContent amount, quantity::DryMatterShare dryMatter,
            std::string source);
+  /// The same for a value stated per 1000 kcal ME. energyPer100g: ME of 100 g as fed, above 0
+  /// (std::domain_error).
+  void set(NutrientId nutrient, quantity::EnergyContent amount, quantity::Kilocalories energyPer100g,
+           std::string source);
   void erase(NutrientId nutrient);
 
   [[nodiscard]] const NutrientValue* find(NutrientId nutrient) const;

@@ -143,6 +143,16 @@ EnergyEstimate estimateEnergy(EnergyMethod method, const Composition& compositio
   return estimate;
 }
 
+std::optional<Kilocalories> atwaterEnergy(const Composition& composition, const AtwaterFactors& factors) {
+  Terms terms(composition);
+  const double kilocalories = factors.protein * terms.require(nutrients::protein()) +
+                              factors.fat * terms.require(nutrients::fat()) +
+                              factors.carbohydrate * terms.requireCarbohydrate();
+  if (!terms.complete()) return std::nullopt;
+  const double alcohol = composition.amountPer100g(nutrients::alcohol()).value_or(0.0);
+  return Kilocalories(kilocalories + factors.alcohol * alcohol);
+}
+
 std::optional<double> carbohydrateByDifference(const Composition& composition) {
   Terms terms(composition);
   const double grams = terms.requireCarbohydrate();

@@ -38,6 +38,21 @@ struct EnergyEstimate {
 
 [[nodiscard]] EnergyEstimate estimateEnergy(EnergyMethod method, const Composition& composition);
 
+/// Kilocalories per gram, for foods whose protein, fat and carbohydrate have factors of their own.
+struct AtwaterFactors {
+  double protein = 4.0;
+  double fat = 9.0;
+  double carbohydrate = 4.0;
+  double alcohol = 0.0;
+};
+/// 4/9/4 and 6.93 per gram of alcohol (the factor that reproduces SR28's energies).
+inline constexpr AtwaterFactors kGeneralAtwaterWithAlcohol{4.0, 9.0, 4.0, 6.93};
+
+/// Energy of 100 g by these factors; nothing where protein, fat or carbohydrate is unknown. Alcohol nobody
+/// stated is none.
+[[nodiscard]] std::optional<quantity::Kilocalories> atwaterEnergy(const Composition& composition,
+                                                                  const AtwaterFactors& factors);
+
 /// CHOCDF as stated or 100 - WATER - PROCNT - FAT - ASH; not clamped at 0.
 [[nodiscard]] std::optional<double> carbohydrateByDifference(const Composition& composition);
 /// CHOCDF - FIBC, or - FIBTG where FIBC is unknown, or - 0 where both are; not clamped at 0.

@@ -202,6 +202,11 @@ NutrientId carbohydrateByDifference() {
   return kId;
 }
 
+NutrientId alcohol() {
+  static const NutrientId kId = required("ALC");
+  return kId;
+}
+
 NutrientId starch() {
   static const NutrientId kId = required("STARCH");
   return kId;

@@ -70,6 +70,7 @@ namespace nutrients {
 [[nodiscard]] NutrientId crudeFibre();                ///< FIBC
 [[nodiscard]] NutrientId totalDietaryFibre();         ///< FIBTG
 [[nodiscard]] NutrientId carbohydrateByDifference();  ///< CHOCDF
+[[nodiscard]] NutrientId alcohol();                   ///< ALC, ethanol
 [[nodiscard]] NutrientId starch();
 [[nodiscard]] NutrientId sugar();
 [[nodiscard]] NutrientId energy();  ///< ENERC, kcal ME

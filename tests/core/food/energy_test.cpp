@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/food/energy.h"
 
+#include "tests/core/food/food_builder.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-
-#include <utility>
 
 namespace tarebowl::food {
 namespace {
@@ -14,13 +14,6 @@ using quantity::AsFedContent;
 using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::UnorderedElementsAre;
-
-Composition foodOf(std::initializer_list<std::pair<const char*, double>> amounts) {
-  Composition composition;
-  for (const auto& [tagname, amount] : amounts)
-    composition.set(findByTagname(tagname).value(), {.amount = AsFedContent(amount)});
-  return composition;
-}
 
 double kcal(const EnergyEstimate& estimate) {
   return estimate.per100g.value().value();
@@ -50,6 +43,14 @@ TEST(Energy, AtwaterIsFourNineFour) {
       estimateEnergy(EnergyMethod::Atwater, foodOf({{"PROCNT", 10}, {"FAT", 5}, {"CHOCDF", 20}}));
   EXPECT_DOUBLE_EQ(kcal(estimate), 165.0);
   EXPECT_FALSE(estimate.nitrogenFreeExtract);
+}
+
+TEST(Energy, FactorsOfTheFoodItselfAndAlcoholCountWhereGiven) {
+  // 3*10 + 8*5 + 4*20 + 6.93*2 = 163.86
+  const AtwaterFactors factors{.protein = 3.0, .fat = 8.0, .carbohydrate = 4.0, .alcohol = 6.93};
+  const auto drink = foodOf({{"PROCNT", 10}, {"FAT", 5}, {"CHOCDF", 20}, {"ALC", 2}});
+  EXPECT_DOUBLE_EQ(atwaterEnergy(drink, factors).value().value(), 163.86);
+  EXPECT_FALSE(atwaterEnergy(foodOf({{"PROCNT", 10}, {"CHOCDF", 20}}), factors));
 }
 
 TEST(Energy, StatedCarbohydrateGoesBeforeTheDifference) {
