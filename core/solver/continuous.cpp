@@ -3,6 +3,7 @@
 #include "core/solver/continuous.h"
 
 #include "core/solver/dual_active_set.h"
+#include "core/solver/optimality.h"
 #include "core/solver/piecewise_simplex.h"
 
 #include <cmath>
@@ -12,7 +13,8 @@ namespace {
 
 using Rows = ScaledProgram::Rows;
 
-constexpr double kAgree = 1e-9;         // relative gap between primal and dual that counts as verified
+constexpr double kAgree =
+    1e-9;  // largest relative error of the optimality conditions that counts as verified
 constexpr double kNoViolation = 1e-11;  // stage 1 values below this are rounding
 constexpr double kLambdaMost = 1e13;
 
@@ -63,12 +65,13 @@ ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows 
     return failed(Status::Failed, "linear stage: iteration limit");
 
   ContinuousAnswer answer = measured(program, simplex.columnValues(), simplex.rowSlopes());
-  Eigen::VectorXd gradient;
-  const double bound = lagrangianBound(program.rows, simplex.costs(), simplex.rowSlopes(), gradient);
-  const double violationPart = rows == Rows::Priced ? lambda * answer.violation : 0.0;
-  const double value = columnFactor * program.source->cost.dot(program.toSource(answer.z)) + violationPart;
-  if (value - bound > kAgree * (1.0 + std::abs(value)))
+  Eigen::VectorXd price(program.price.size());
+  for (Eigen::Index i = 0; i < price.size(); ++i) price[i] = program.rowCost(i, rows, lambda).slopeAbove(1);
+  const Eigen::VectorXd gradient = columnFactor * program.source->cost.cwiseProduct(program.unit);
+  const PricedRows priced{program.rows, program.rowLower, program.rowUpper, price, box.lower, box.upper};
+  if (optimalityError(priced, gradient, answer.z, answer.rowMultipliers) > kAgree) {
     return failed(Status::Failed, "linear stage: not verified");
+  }
   if (hardViolation(*program.source, program.toSource(answer.z)) > kAgree) {
     return failed(Status::Failed, "linear stage: a hard row does not hold");
   }
@@ -107,31 +110,11 @@ class Quadratic {
   }
 
  private:
-  /// Weak duality, worked out from the data: the multipliers must prove the value.
   [[nodiscard]] bool verified(const QuadraticSolution& solution) const {
-    const Eigen::VectorXd gradient = quadratic_.rows.transpose() * solution.rowMultipliers;
-    const Eigen::VectorXd activity = quadratic_.rows * solution.z;
-    double primal = 0.0;
-    double dual = 0.0;
-    for (Eigen::Index j = 0; j < gradient.size(); ++j) {
-      const double h = quadratic_.hessian[j];
-      const double c = quadratic_.centre[j];
-      const double best = std::clamp(c - gradient[j] / h, quadratic_.lower[j], quadratic_.upper[j]);
-      dual += 0.5 * h * (best - c) * (best - c) + gradient[j] * best;
-      primal += 0.5 * h * (solution.z[j] - c) * (solution.z[j] - c);
-    }
-    for (Eigen::Index i = 0; i < activity.size(); ++i) {
-      const double u = solution.rowMultipliers[i];
-      if (u > 0) dual -= u * quadratic_.rowUpper[i];
-      if (u < 0) dual -= u * quadratic_.rowLower[i];
-      const double miss =
-          std::max({0.0, quadratic_.rowLower[i] - activity[i], activity[i] - quadratic_.rowUpper[i]});
-      if (quadratic_.price[i] < kInfinity)
-        primal += quadratic_.price[i] * miss;
-      else if (miss > kAgree)
-        return false;
-    }
-    return std::abs(primal - dual) <= kAgree * (1.0 + std::abs(primal));
+    const Eigen::VectorXd gradient = quadratic_.hessian.cwiseProduct(solution.z - quadratic_.centre);
+    const PricedRows priced{quadratic_.rows,  quadratic_.rowLower, quadratic_.rowUpper,
+                            quadratic_.price, quadratic_.lower,    quadratic_.upper};
+    return optimalityError(priced, gradient, solution.z, solution.rowMultipliers) <= kAgree;
   }
 
   const ScaledProgram& program_;

@@ -28,7 +28,7 @@ struct ContinuousAnswer {
 /// Most violation that a stage 2 answer may have.
 [[nodiscard]] double violationBudget(double leastViolation);
 
-/// Stage 1 over the box, no grid and no choices: exact, verified by weak duality.
+/// Stage 1 over the box, no grid and no choices: exact, its optimality conditions verified.
 [[nodiscard]] ContinuousAnswer leastViolation(const ScaledProgram& program, const Box& box);
 /// Stage 2 over the box within the budget of leastViolation: the quadratic or the linear objective.
 [[nodiscard]] ContinuousAnswer leastObjective(const ScaledProgram& program, const Box& box,

@@ -7,7 +7,7 @@
 namespace tarebowl::solver {
 namespace {
 
-constexpr double kFeasibility = 1e-9;
+constexpr double kFeasibility = 1e-11;
 constexpr double kSmallestPivot = 1e-9;
 constexpr double kRebuildPivot = 1e-10;
 constexpr int kRebuildAfter = 200;

@@ -3,6 +3,7 @@
 #include "core/solver/solve.h"
 
 #include "core/solver/branch_and_bound.h"
+#include "core/solver/chance.h"
 #include "core/solver/choice_search.h"
 #include "core/solver/continuous.h"
 
@@ -135,6 +136,7 @@ Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits, Clo
 }  // namespace
 
 Solution solve(const Program& program, const Limits& limits) {
+  if (hasScatter(program)) return solveWithChance(program, limits);
   const auto deadline = Clock::now() + limits.deadline;
   const ScaledProgram scaled(program);
   if (scaled.isEmptyBox()) return ended(Status::Infeasible);

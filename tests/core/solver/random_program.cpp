@@ -42,6 +42,13 @@ Program randomProgram(std::mt19937& random, const RandomShape& shape) {
     program.price[i] = unit(random) < shape.hardShare ? kInfinity : between(0.2, 3.0);
   }
   if (shape.withChoices) program.choices.push_back({{0, 1, 2}, 1, 2, 2.0});
+  if (shape.withScatter) {
+    program.scatter = RowMatrix::Zero(m, n);
+    for (Eigen::Index i = 0; i < m; i += 2) {
+      for (Eigen::Index j = 0; j < n; ++j)
+        (*program.scatter)(i, j) = unit(random) < 0.4 ? 0.0 : between(0.0, 0.3);
+    }
+  }
   return program;
 }
 

@@ -17,6 +17,7 @@ struct RandomShape {
   double upper = 6.0;
   bool linear = false;
   bool withChoices = false;
+  bool withScatter = false;
 };
 
 /// A program that looks like a diet: coefficients of either sign near 1, bounds that a mixture of columns

@@ -102,5 +102,54 @@ TEST(WholeSteps, HalfStepsAreASteppedGridToo) {
     expectSameAsBruteForce({.columns = 3, .rows = 5, .step = 0.5, .upper = 5.0}, seed);
 }
 
+TEST(WholeSteps, BoundsThatHoldWithAChanceAreKeptOnTheGridToo) {
+  for (unsigned seed = 1; seed <= 100; ++seed) {
+    expectSameAsBruteForce({.columns = 3, .rows = 5, .withScatter = true}, seed);
+    expectSameAsBruteForce({.columns = 3, .rows = 5, .hardShare = 0.6, .linear = true, .withScatter = true},
+                           seed);
+  }
+}
+
+/// The continuous answer may use every grid point, so none of them can beat it.
+void expectNoGridPointBeats(const RandomShape& shape, unsigned seed) {
+  SCOPED_TRACE(testing::Message() << "seed " << seed);
+  std::mt19937 random(seed);
+  Program program = randomProgram(random, shape);
+  const std::optional<Best> onGrid = bruteForce(program);
+  program.step.setZero();
+  const Solution solution = solve(program);
+  if (solution.status == Status::Infeasible) {
+    EXPECT_FALSE(onGrid);
+    return;
+  }
+  ASSERT_EQ(solution.status, Status::Optimal) << solution.reason;
+  EXPECT_LE(hardViolation(program, solution.x), 1e-9);
+  if (!onGrid) return;
+  EXPECT_LE(solution.violation, onGrid->violation * (1 + 1e-6) + 2e-9);
+  if (onGrid->violation <= violationBudget(solution.violation)) {
+    EXPECT_LE(solution.objective, onGrid->objective + 1e-7 * (1 + std::abs(onGrid->objective)));
+  }
+}
+
+TEST(Continuous, NoPointOfTheGridBeatsTheContinuousAnswer) {
+  for (unsigned seed = 1; seed <= 200; ++seed) {
+    for (const bool linear : {false, true}) {
+      for (const bool choices : {false, true}) {
+        expectNoGridPointBeats(
+            {.columns = 4, .rows = 6, .hardShare = 0.3, .linear = linear, .withChoices = choices}, seed);
+      }
+    }
+  }
+}
+
+TEST(Continuous, NoPointOfTheGridBeatsTheAnswerThatHoldsWithAChance) {
+  for (unsigned seed = 1; seed <= 100; ++seed) {
+    expectNoGridPointBeats(
+        {.columns = 3, .rows = 5, .hardShare = 0.3, .step = 0.25, .upper = 5.0, .withScatter = true}, seed);
+    expectNoGridPointBeats(
+        {.columns = 3, .rows = 5, .step = 0.25, .upper = 5.0, .linear = true, .withScatter = true}, seed);
+  }
+}
+
 }  // namespace
 }  // namespace tarebowl::solver
