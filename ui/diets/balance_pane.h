@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/diets/diet_draft.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace tarebowl::ui {
+
+class BalanceLadder;
+class DietDesk;
+class LadderModel;
+class RungDetail;
+
+/// The right of the room: the ladder, and what the chosen rung opens into.
+class BalancePane : public QWidget {
+  Q_OBJECT
+ public:
+  explicit BalancePane(DietDesk& desk, QWidget* parent = nullptr);
+  void choose(RungRef rung);
+
+ private:
+  void chooseFirst();
+  void showChosen();
+  void showSummary();
+
+  DietDesk& desk_;
+  LadderModel* model_;
+  BalanceLadder* ladder_;
+  RungDetail* detail_;
+  QLabel* summary_;
+};
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,203 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/desk_pane.h"
+
+#include "ui/diets/diet_desk.h"
+#include "ui/diets/diet_facts.h"
+#include "ui/diets/ingredient_model.h"
+#include "ui/diets/ingredient_table.h"
+#include "ui/diets/problem_files.h"
+#include "ui/diets/sought_button.h"
+#include "ui/diets/why_card.h"
+#include "ui/shared/format.h"
+#include "ui/shared/segmented_switch.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace tarebowl::ui {
+namespace {
+
+/// "0.14 kg · 24.6 kcal ME a day · cost 0.12".
+QString subtitleOf(const DietDraft& draft) {
+  const diet::BalanceProblem& problem = draft.problem;
+  QStringList parts;
+  if (problem.eater.count > 1) parts << animalsText(problem);
+  if (problem.eater.bodyMass)
+    parts << (problem.eater.count > 1 ? DeskPane::tr("%1 each").arg(kilograms(*problem.eater.bodyMass))
+                                      : kilograms(*problem.eater.bodyMass));
+  if (const auto energy = totalOf(problem, draft.grams, food::nutrients::energy())) {
+    const QString amount =
+        energy->atLeast ? QStringLiteral("≥ ") + measured(energy->amount) : measured(energy->amount);
+    parts << DeskPane::tr("%1 kcal ME a day").arg(amount);
+  }
+  if (const auto cost = costPerDay(problem, draft.grams)) {
+    const QString amount = QLocale().toString(cost->amount, 'f', 2);
+    parts << DeskPane::tr("costs %1 a day").arg(cost->atLeast ? QStringLiteral("≥ ") + amount : amount);
+  }
+  return parts.join(QStringLiteral(" · "));
+}
+
+/// The cautions that belong to every diet on this desk.
+QString cautionOf(const diet::BalanceProblem& problem) {
+  QStringList parts;
+  const QStringList models = modelSpecies(problem);
+  if (!models.isEmpty())
+    parts << DeskPane::tr("Targets: %1 as model species, a starting point and not a requirement.")
+                 .arg(models.join(QStringLiteral("; ")));
+  const auto fromMemory = [](const auto& targets) {
+    return std::any_of(targets.begin(), targets.end(), [](const auto& target) {
+      return target.origin.provenance == animal::Provenance::FromMemory;
+    });
+  };
+  if (fromMemory(problem.targets) || fromMemory(problem.ratios))
+    parts << DeskPane::tr("Some targets are from memory: verify them before use.");
+  parts << DeskPane::tr(
+      "This program supports, and does not replace, a qualified nutritionist and a licensed vet.");
+  return parts.join(QLatin1Char(' '));
+}
+
+}  // namespace
+
+DeskPane::DeskPane(DietDesk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      model_(new IngredientModel(desk, this)),
+      table_(new IngredientTable(*model_, desk)),
+      title_(new QLabel),
+      subtitle_(new QLabel),
+      header_(new QWidget),
+      switches_(new QWidget),
+      perGroup_(new SegmentedSwitch(tr("Grams"), {tr("per animal"), tr("per group")})),
+      hold_(new SegmentedSwitch(tr("On every edit"), {tr("solve as I type"), tr("hold")})),
+      sought_(new SoughtButton),
+      sure_(new SureButton),
+      why_(new WhyCard),
+      caution_(new QLabel) {
+  build();
+  wire();
+  showProblem();
+}
+
+void DeskPane::build() {
+  buildHeader();
+  buildSwitches();
+  auto* tableCard = new QFrame;
+  tableCard->setProperty("card", true);
+  auto* tableLayout = new QVBoxLayout(tableCard);
+  tableLayout->setContentsMargins(7, 5, 7, 7);
+  tableLayout->addWidget(table_);
+  caution_->setProperty("soft", true);
+  caution_->setWordWrap(true);
+  QFont small = caution_->font();
+  small.setPointSizeF(small.pointSizeF() * 0.9);
+  caution_->setFont(small);
+  caution_->setAccessibleName(tr("Cautions"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(13, 10, 13, 10);
+  layout->setSpacing(10);
+  layout->addWidget(header_);
+  layout->addWidget(switches_);
+  layout->addWidget(tableCard, 300);
+  layout->addWidget(why_, 200);
+  layout->addStretch(1);
+  layout->addWidget(caution_);
+}
+
+void DeskPane::buildHeader() {
+  QFont large = title_->font();
+  large.setPointSizeF(large.pointSizeF() * 1.4);
+  large.setBold(true);
+  title_->setFont(large);
+  title_->setAccessibleName(tr("Diet"));
+  title_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  subtitle_->setProperty("soft", true);
+  subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  auto* words = new QVBoxLayout;
+  words->setSpacing(1);
+  words->addWidget(title_);
+  words->addWidget(subtitle_);
+  auto* layout = new QHBoxLayout(header_);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(6);
+  layout->addLayout(words, 1);
+}
+
+void DeskPane::buildSwitches() {
+  perGroup_->setToolTips({tr("Grams for one animal a day"), tr("Grams for the whole group a day")});
+  hold_->setToolTips({tr("What you type is held and the unlocked foods give way"),
+                      tr("Only the balance is recomputed; no food gives way")});
+  auto* layout = new QHBoxLayout(switches_);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(8);
+  layout->addWidget(perGroup_);
+  layout->addWidget(hold_);
+  layout->addWidget(sought_);
+  layout->addWidget(sure_);
+  layout->addStretch(1);
+}
+
+void DeskPane::addAction(QAction* action) {
+  auto* button = new QToolButton;
+  button->setDefaultAction(action);
+  button->setProperty("plain", true);
+  button->setProperty("icon", true);
+  button->setIconSize({18, 18});
+  button->setToolButtonStyle(Qt::ToolButtonIconOnly);
+  button->setFocusPolicy(Qt::StrongFocus);
+  button->setAccessibleName(action->text());
+  header_->layout()->addWidget(button);
+}
+
+void DeskPane::wire() {
+  connect(&desk_, &DietDesk::opened, this, &DeskPane::showProblem);
+  connect(&desk_, &DietDesk::foodsChanged, this, &DeskPane::showHeading);
+  connect(&desk_, &DietDesk::balanceChanged, this, &DeskPane::showSwitches);
+  connect(&desk_, &DietDesk::balanceChanged, this, &DeskPane::showWhy);
+  connect(&desk_, &DietDesk::solvingChanged, this, &DeskPane::showWhy);
+  connect(perGroup_, &SegmentedSwitch::chosen, model_,
+          [this](int index) { model_->setPerGroup(index == 1); });
+  connect(hold_, &SegmentedSwitch::chosen, &desk_, [this](int index) { desk_.setHolding(index == 1); });
+  connect(sought_, &SoughtButton::chosen, &desk_, &DietDesk::setObjective);
+  connect(sure_, &SureButton::chosen, &desk_, &DietDesk::setConfidence);
+  connect(why_, &WhyCard::rungChosen, this, &DeskPane::rungChosen);
+}
+
+void DeskPane::showProblem() {
+  const diet::BalanceProblem& problem = desk_.problem();
+  perGroup_->setVisible(problem.eater.count > 1);
+  perGroup_->setCurrent(0);
+  model_->setPerGroup(false);
+  caution_->setText(cautionOf(problem));
+  table_->updateGeometry();
+  // The card is as tall as its foods need, and no taller: the reasons come right below.
+  table_->parentWidget()->setMaximumHeight(table_->sizeHint().height() + 16);
+  showHeading();
+  showSwitches();
+  showWhy();
+}
+
+void DeskPane::showHeading() {
+  const QString title = QString::fromStdString(desk_.problem().title);
+  title_->setText(title);
+  title_->setToolTip(title);
+  subtitle_->setText(subtitleOf(desk_.draft()));
+}
+
+void DeskPane::showSwitches() {
+  hold_->setCurrent(desk_.isHolding() ? 1 : 0);
+  sought_->show(desk_.problem());
+  sure_->show(desk_.problem().confidence);
+}
+
+void DeskPane::showWhy() {
+  // While the solver works the reasons of a moment ago stay: a card that flickers cannot be read.
+  if (desk_.isSolving() && desk_.solution() == std::nullopt && !desk_.isHolding()) return;
+  why_->show(whySentences(desk_.draft(), desk_.balance(), desk_.solution()),
+             QString::fromStdString(desk_.problem().notes));
+}
+
+}  // namespace tarebowl::ui

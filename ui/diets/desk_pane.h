@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/diets/diet_draft.h"
+
+#include <QWidget>
+
+class QLabel;
+class QToolButton;
+
+namespace tarebowl::ui {
+
+class DietDesk;
+class IngredientModel;
+class IngredientTable;
+class SegmentedSwitch;
+class SoughtButton;
+class SureButton;
+class WhyCard;
+
+/// The middle of the room: what the diet is for, what is asked of it, its foods, and why it stands as it
+/// does.
+class DeskPane : public QWidget {
+  Q_OBJECT
+ public:
+  explicit DeskPane(DietDesk& desk, QWidget* parent = nullptr);
+  [[nodiscard]] IngredientTable& table() const { return *table_; }
+  /// Buttons of the window, at the right of the title.
+  void addAction(QAction* action);
+
+ signals:
+  void rungChosen(const tarebowl::ui::RungRef& rung);
+
+ private:
+  void build();
+  void buildHeader();
+  void buildSwitches();
+  void wire();
+  void showProblem();
+  void showSwitches();
+  void showHeading();
+  void showWhy();
+
+  DietDesk& desk_;
+  IngredientModel* model_;
+  IngredientTable* table_;
+  QLabel* title_;
+  QLabel* subtitle_;
+  QWidget* header_;
+  QWidget* switches_;
+  SegmentedSwitch* perGroup_;
+  SegmentedSwitch* hold_;
+  SoughtButton* sought_;
+  SureButton* sure_;
+  WhyCard* why_;
+  QLabel* caution_;
+};
+
+}  // namespace tarebowl::ui

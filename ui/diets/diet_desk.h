@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/diets/edit_commands.h"
+#include "ui/diets/live_solver.h"
+
+#include <QObject>
+#include <QUndoStack>
+
+#include <optional>
+
+namespace tarebowl::ui {
+
+/// The diet that is being designed: the draft, its balance, the solver behind it and the way back. No widget.
+class DietDesk : public QObject, private DraftHost {
+  Q_OBJECT
+ public:
+  explicit DietDesk(LiveSolver::Function solve, QObject* parent = nullptr);
+
+  /// Puts another problem on the desk; what was undone or could be is forgotten.
+  void open(diet::BalanceProblem problem);
+  [[nodiscard]] bool isEmpty() const { return draft_.problem.foods.empty(); }
+
+  [[nodiscard]] const DietDraft& draft() const { return draft_; }
+  [[nodiscard]] const diet::BalanceProblem& problem() const { return draft_.problem; }
+  [[nodiscard]] const diet::Balance& balance() const { return balance_; }
+  /// The solver's answer for the draft as it stands; nothing while it works, in hold, or after an edit.
+  [[nodiscard]] const std::optional<diet::DietSolution>& solution() const { return solution_; }
+  [[nodiscard]] bool isSolving() const { return solver_.isBusy(); }
+
+  /// Hold: edits only recompute the balance, no food gives way.
+  [[nodiscard]] bool isHolding() const { return holding_; }
+  void setHolding(bool holding);
+
+  // The verbs: each is one step of undo and re-solves or, in hold, recomputes the balance.
+  /// While solving, the food is also locked: it keeps what was typed and the others give way.
+  void setGrams(std::size_t food, quantity::Grams mass);
+  void setLocked(std::size_t food, bool locked);
+  /// False, and refused() says why, where the maximum would lie below the minimum.
+  bool setLimits(std::size_t food, quantity::Grams min, std::optional<quantity::Grams> max);
+  bool setBounds(RungRef rung, const Bounds& bounds);
+  void setObjective(const diet::Objective& objective);
+  void setConfidence(std::optional<double> confidence);
+
+  /// Between the two, edits of one cell are one step of undo: a number being typed, a wheel being turned.
+  void beginGesture() { gesture_ = ++lastGesture_; }
+  void endGesture() { gesture_ = 0; }
+  /// Takes back what the gesture has done so far.
+  void cancelGesture();
+
+  [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
+
+ signals:
+  void opened();
+  /// Grams, locks or limits differ.
+  void foodsChanged();
+  /// The balance was computed anew; bounds may differ too.
+  void balanceChanged();
+  /// solution(), isSolving() or isHolding() differ.
+  void solvingChanged();
+  void refused(const QString& why);
+
+ private:
+  DietDraft& editableDraft() override { return draft_; }
+  void draftEdited() override;
+  void push(std::optional<DraftChange> change);
+  void solveOrHold();
+  void take(const diet::DietSolution& solution);
+  void recompute();
+
+  DietDraft draft_;
+  diet::Balance balance_;
+  std::optional<diet::DietSolution> solution_;
+  bool holding_ = false;
+  int gesture_ = 0;
+  int lastGesture_ = 0;
+  int gesturePushed_ = 0;  // the gesture of the newest step of undo
+  QUndoStack undoStack_;
+  LiveSolver solver_;
+};
+
+}  // namespace tarebowl::ui

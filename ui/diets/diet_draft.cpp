@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/diet_draft.h"
+
+#include "core/diet/solve.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+/// Calls use with the min and max of whatever the rung speaks of.
+template <class Problem, class Use>
+void withBounds(Problem& problem, RungRef rung, const Use& use) {
+  switch (rung.kind) {
+    case diet::TargetKind::Nutrient:
+      return use(problem.targets.at(rung.index));
+    case diet::TargetKind::Ratio:
+      return use(problem.ratios.at(rung.index));
+    case diet::TargetKind::Share:
+      return use(problem.shares.at(rung.index));
+  }
+}
+
+}  // namespace
+
+DietDraft draftOf(diet::BalanceProblem problem) {
+  DietDraft draft;
+  draft.grams = problem.reference ? *problem.reference : diet::referenceDiet(problem);
+  // Where no diet is given the reference is a calculation, not something a scale has shown.
+  if (!problem.reference)
+    for (std::size_t j = 0; j < draft.grams.size(); ++j) draft.grams[j] = onScale(problem, j, draft.grams[j]);
+  draft.locked.assign(problem.foods.size(), false);
+  draft.problem = std::move(problem);
+  return draft;
+}
+
+diet::BalanceProblem problemToSolve(const DietDraft& draft) {
+  diet::BalanceProblem problem = draft.problem;
+  for (std::size_t j = 0; j < problem.foods.size(); ++j) {
+    if (!draft.locked[j]) continue;
+    diet::DietFood& food = problem.foods[j];
+    const quantity::Grams held = draft.grams[j];
+    food.min = held;
+    food.max = held;
+    // Grams that lie off the scale's steps are held as one step of their own mass.
+    if (held.value() > 0.0 && onScale(problem, j, held) != held) food.scaleStep = held;
+  }
+  return problem;
+}
+
+diet::BalanceProblem problemToSave(const DietDraft& draft) {
+  diet::BalanceProblem problem = draft.problem;
+  problem.reference = draft.grams;
+  return problem;
+}
+
+quantity::Grams onScale(const diet::BalanceProblem& problem, std::size_t food, quantity::Grams mass) {
+  const double step = problem.foods.at(food).scaleStep.value();
+  if (!problem.wholeSteps || step <= 0.0) return mass;
+  const double steps = std::round(mass.value() / step);
+  const double snapped = steps * step;
+  // 3 * 0.1 is not 0.3: a mass that differs by rounding alone is left as it was typed.
+  return std::abs(snapped - mass.value()) <= 1e-9 * std::max(1.0, snapped) ? mass : quantity::Grams(snapped);
+}
+
+Bounds boundsOf(const diet::BalanceProblem& problem, RungRef rung) {
+  Bounds bounds;
+  withBounds(problem, rung, [&](const auto& target) { bounds = {target.min, target.max}; });
+  return bounds;
+}
+
+void setBounds(diet::BalanceProblem& problem, RungRef rung, const Bounds& bounds) {
+  withBounds(problem, rung, [&](auto& target) {
+    target.min = bounds.min;
+    target.max = bounds.max;
+  });
+}
+
+}  // namespace tarebowl::ui

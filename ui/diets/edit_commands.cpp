@@ -1,0 +1,121 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/edit_commands.h"
+
+#include "ui/shared/format.h"
+
+#include <QCoreApplication>
+
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+struct Edit {
+  Q_DECLARE_TR_FUNCTIONS(Edit)
+};
+
+QString nameOf(const DietDraft& draft, std::size_t food) {
+  return QString::fromStdString(draft.problem.foods.at(food).name);
+}
+
+QString cell(const char* what, std::size_t index) {
+  return QString::fromLatin1("%1:%2").arg(what).arg(index);
+}
+
+}  // namespace
+
+std::optional<DraftChange> changeGrams(const DietDraft& draft, std::size_t food, quantity::Grams mass,
+                                       bool lock) {
+  const quantity::Grams before = draft.grams.at(food);
+  const bool lockedBefore = draft.locked.at(food);
+  const bool lockedAfter = lockedBefore || lock;
+  if (before == mass && lockedBefore == lockedAfter) return std::nullopt;
+  const auto set = [food](DietDraft& to, quantity::Grams value, bool locked) {
+    to.grams.at(food) = value;
+    to.locked.at(food) = locked;
+  };
+  return DraftChange{
+      Edit::tr("%1 to %2 g").arg(nameOf(draft, food), grams(mass, draft.problem.foods[food].scaleStep)),
+      cell("grams", food), [=](DietDraft& to) { set(to, mass, lockedAfter); },
+      [=](DietDraft& to) { set(to, before, lockedBefore); }};
+}
+
+std::optional<DraftChange> changeLock(const DietDraft& draft, std::size_t food, bool locked) {
+  if (draft.locked.at(food) == locked) return std::nullopt;
+  const QString text = locked ? Edit::tr("lock %1") : Edit::tr("unlock %1");
+  return DraftChange{text.arg(nameOf(draft, food)), cell("lock", food),
+                     [=](DietDraft& to) { to.locked.at(food) = locked; },
+                     [=](DietDraft& to) { to.locked.at(food) = !locked; }};
+}
+
+std::optional<DraftChange> changeLimits(const DietDraft& draft, std::size_t food, quantity::Grams min,
+                                        std::optional<quantity::Grams> max) {
+  const diet::DietFood& before = draft.problem.foods.at(food);
+  if (before.min == min && before.max == max) return std::nullopt;
+  const auto set = [food](DietDraft& to, quantity::Grams least, std::optional<quantity::Grams> most) {
+    to.problem.foods.at(food).min = least;
+    to.problem.foods.at(food).max = most;
+  };
+  return DraftChange{Edit::tr("limits of %1").arg(nameOf(draft, food)), cell("limits", food),
+                     [=](DietDraft& to) { set(to, min, max); },
+                     [set, least = before.min, most = before.max](DietDraft& to) { set(to, least, most); }};
+}
+
+std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung, const Bounds& bounds,
+                                        const QString& rungName) {
+  const Bounds before = boundsOf(draft.problem, rung);
+  if (before == bounds) return std::nullopt;
+  return DraftChange{Edit::tr("target of %1").arg(rungName),
+                     cell("bounds", 3 * rung.index + static_cast<std::size_t>(rung.kind)),
+                     [=](DietDraft& to) { setBounds(to.problem, rung, bounds); },
+                     [=](DietDraft& to) { setBounds(to.problem, rung, before); }};
+}
+
+std::optional<DraftChange> changeObjective(const DietDraft& draft, const diet::Objective& objective) {
+  const diet::Objective before = draft.problem.objective;
+  if (before == objective) return std::nullopt;
+  return DraftChange{Edit::tr("what is sought"), cell("objective", 0),
+                     [=](DietDraft& to) { to.problem.objective = objective; },
+                     [=](DietDraft& to) { to.problem.objective = before; }};
+}
+
+std::optional<DraftChange> changeConfidence(const DietDraft& draft, std::optional<double> confidence) {
+  const std::optional<double> before = draft.problem.confidence;
+  if (before == confidence) return std::nullopt;
+  return DraftChange{Edit::tr("how sure"), cell("confidence", 0),
+                     [=](DietDraft& to) { to.problem.confidence = confidence; },
+                     [=](DietDraft& to) { to.problem.confidence = before; }};
+}
+
+DraftCommand::DraftCommand(DraftHost& host, DraftChange change, int gesture)
+    : QUndoCommand(change.text),
+      host_(host),
+      change_(std::move(change)),
+      gesture_(gesture),
+      gramsBefore_(host.editableDraft().grams),
+      lockedBefore_(host.editableDraft().locked) {}
+
+void DraftCommand::redo() {
+  change_.apply(host_.editableDraft());
+  host_.draftEdited();
+}
+
+void DraftCommand::undo() {
+  DietDraft& draft = host_.editableDraft();
+  change_.revert(draft);
+  draft.grams = gramsBefore_;
+  draft.locked = lockedBefore_;
+  host_.draftEdited();
+}
+
+bool DraftCommand::mergeWith(const QUndoCommand* other) {
+  const auto* later = dynamic_cast<const DraftCommand*>(other);
+  if (later == nullptr || later->gesture_ != gesture_ || later->change_.cell != change_.cell) return false;
+  change_.apply = later->change_.apply;
+  change_.text = later->change_.text;
+  setText(change_.text);
+  return true;
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/diets/diet_draft.h"
+
+#include <QString>
+#include <QUndoCommand>
+
+#include <functional>
+#include <optional>
+
+/// The verbs of the design desk. Each makes a change that can be taken back, or nothing where nothing would
+/// change.
+namespace tarebowl::ui {
+
+struct DraftChange {
+  QString text;  ///< "House crickets to 6 g", for the undo button
+  QString cell;  ///< what it touches; changes of one cell in one gesture are one step of undo
+  std::function<void(DietDraft&)> apply;
+  std::function<void(DietDraft&)> revert;
+};
+
+[[nodiscard]] std::optional<DraftChange> changeGrams(const DietDraft& draft, std::size_t food,
+                                                     quantity::Grams mass, bool lock);
+[[nodiscard]] std::optional<DraftChange> changeLock(const DietDraft& draft, std::size_t food, bool locked);
+[[nodiscard]] std::optional<DraftChange> changeLimits(const DietDraft& draft, std::size_t food,
+                                                      quantity::Grams min,
+                                                      std::optional<quantity::Grams> max);
+[[nodiscard]] std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung,
+                                                      const Bounds& bounds, const QString& rungName);
+[[nodiscard]] std::optional<DraftChange> changeObjective(const DietDraft& draft,
+                                                         const diet::Objective& objective);
+[[nodiscard]] std::optional<DraftChange> changeConfidence(const DietDraft& draft,
+                                                          std::optional<double> confidence);
+
+/// Whoever owns the draft.
+class DraftHost {
+ public:
+  virtual ~DraftHost() = default;
+  virtual DietDraft& editableDraft() = 0;
+  virtual void draftEdited() = 0;
+};
+
+/// A change on the undo stack. Taking it back also brings back the grams and locks that stood before it,
+/// which the solver may have moved since.
+class DraftCommand : public QUndoCommand {
+ public:
+  /// gesture: a number shared by the edits of one movement of the hand; 0 never merges.
+  DraftCommand(DraftHost& host, DraftChange change, int gesture);
+
+  void redo() override;
+  void undo() override;
+  [[nodiscard]] int id() const override { return gesture_ == 0 ? -1 : 1; }
+  bool mergeWith(const QUndoCommand* other) override;
+
+ private:
+  DraftHost& host_;
+  DraftChange change_;
+  int gesture_;
+  diet::Diet gramsBefore_;
+  std::vector<bool> lockedBefore_;
+};
+
+}  // namespace tarebowl::ui

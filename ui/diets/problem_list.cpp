@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/problem_list.h"
+
+#include "ui/diets/problem_list_delegate.h"
+
+#include <QLineEdit>
+#include <QListView>
+#include <QSortFilterProxyModel>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace tarebowl::ui {
+
+ProblemList::ProblemList(QWidget* parent)
+    : QWidget(parent),
+      model_(new ProblemListModel(this)),
+      filter_(new QSortFilterProxyModel(this)),
+      field_(new QLineEdit),
+      view_(new QListView) {
+  setObjectName(QStringLiteral("listPane"));
+  setAttribute(Qt::WA_StyledBackground);
+  filter_->setSourceModel(model_);
+  filter_->setFilterCaseSensitivity(Qt::CaseInsensitive);
+  field_->setPlaceholderText(tr("Find a diet…"));
+  field_->setAccessibleName(tr("Find a diet by part of its name"));
+  field_->setClearButtonEnabled(true);
+  view_->setObjectName(QStringLiteral("problemList"));
+  view_->setAccessibleName(tr("Diets"));
+  view_->setModel(filter_);
+  view_->setItemDelegate(new ProblemListDelegate(view_));
+  view_->setMouseTracking(true);
+  view_->setResizeMode(QListView::Adjust);
+  view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  view_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 12, 1, 0);
+  layout->setSpacing(10);
+  auto* fieldRow = new QHBoxLayout;
+  fieldRow->setContentsMargins(12, 0, 12, 0);
+  fieldRow->addWidget(field_);
+  layout->addLayout(fieldRow);
+  layout->addWidget(view_);
+  connect(field_, &QLineEdit::textChanged, filter_, &QSortFilterProxyModel::setFilterFixedString);
+  connect(field_, &QLineEdit::textChanged, this, &ProblemList::selectCurrent);
+  connect(field_, &QLineEdit::returnPressed, this, [this] { choose(filter_->index(0, 0)); });
+  connect(view_, &QListView::clicked, this, &ProblemList::choose);
+  connect(view_, &QListView::activated, this, &ProblemList::choose);
+}
+
+void ProblemList::listFolder(const std::filesystem::path& folder) {
+  reader_ = std::jthread([this, folder](const std::stop_token& stop) {
+    std::vector<ProblemEntry> entries = problemsIn(folder);
+    if (stop.stop_requested()) return;
+    QMetaObject::invokeMethod(
+        this, [this, entries = std::move(entries)] { take(entries); }, Qt::QueuedConnection);
+  });
+}
+
+void ProblemList::take(std::vector<ProblemEntry> entries) {
+  model_->setEntries(std::move(entries));
+  selectCurrent();
+  emit listed();
+}
+
+void ProblemList::setCurrent(const std::filesystem::path& file) {
+  current_ = file;
+  selectCurrent();
+}
+
+void ProblemList::selectCurrent() {
+  const int row = current_.empty() ? -1 : model_->rowOf(current_);
+  const QModelIndex index = row < 0 ? QModelIndex() : filter_->mapFromSource(model_->index(row));
+  view_->setCurrentIndex(index);
+  if (!index.isValid()) view_->clearSelection();
+}
+
+void ProblemList::focusFilter() {
+  field_->setFocus(Qt::ShortcutFocusReason);
+  field_->selectAll();
+}
+
+void ProblemList::choose(const QModelIndex& index) {
+  if (!index.isValid()) return;
+  const QString file = index.data(ProblemListModel::FileRole).toString();
+  if (toPath(file) != current_) emit chosen(file);
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/problem_list_delegate.h"
+
+#include "ui/diets/problem_list_model.h"
+#include "ui/shared/cell_painting.h"
+#include "ui/shared/state_mark.h"
+
+#include <QAbstractItemView>
+#include <QPainter>
+
+namespace tarebowl::ui {
+namespace {
+
+constexpr QMargins kMargins(14, 5, 10, 6);
+constexpr int kMarkRoom = 16;
+
+int roomFor(const QStyleOptionViewItem& option, bool readable) {
+  const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+  const int width = view != nullptr ? view->viewport()->width() : option.rect.width();
+  return width - kMargins.left() - kMargins.right() - (readable ? 0 : kMarkRoom);
+}
+
+int titleHeight(const QStyleOptionViewItem& option, const QString& title, bool readable, bool bold) {
+  QFont face = option.font;
+  face.setBold(bold);
+  const QRect room(0, 0, roomFor(option, readable), 1000);
+  return QFontMetrics(face).boundingRect(room, Qt::TextWordWrap, title).height();
+}
+
+}  // namespace
+
+void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                                const QModelIndex& index) const {
+  const Theme& theme = currentTheme();
+  const bool selected = option.state.testFlag(QStyle::State_Selected);
+  const bool readable = index.data(ProblemListModel::ReadableRole).toBool();
+  if (selected || option.state.testFlag(QStyle::State_MouseOver))
+    painter->fillRect(option.rect, theme.selected);
+  if (selected) painter->fillRect(QRect(option.rect.topLeft(), QSize(3, option.rect.height())), theme.accent);
+  const QString title = index.data().toString();
+  const QRect box = option.rect.marginsRemoved(kMargins);
+  if (!readable) paintMark(*painter, QRectF(box.left(), box.top() + 4, 10, 10), Mark::Lacking, theme);
+  QRect titleBox = box.adjusted(readable ? 0 : kMarkRoom, 0, 0, 0);
+  titleBox.setHeight(titleHeight(option, title, readable, selected));
+  QFont face = option.font;
+  face.setBold(selected);
+  painter->setFont(face);
+  painter->setPen(readable ? theme.ink : theme.lacking);
+  painter->drawText(titleBox, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap, title);
+  const QFont small = smaller(option.font);
+  const QRect restBox = box.adjusted(0, titleBox.height() + 1, 0, 0);
+  painter->setFont(small);
+  painter->setPen(theme.soft);
+  painter->drawText(restBox, Qt::AlignTop | Qt::AlignLeft,
+                    QFontMetrics(small).elidedText(index.data(ProblemListModel::SubtitleRole).toString(),
+                                                   Qt::ElideRight, restBox.width()));
+}
+
+QSize ProblemListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  const bool readable = index.data(ProblemListModel::ReadableRole).toBool();
+  // Measured in bold, so that a row keeps its height when it is chosen.
+  const int title = titleHeight(option, index.data().toString(), readable, true);
+  const int rest = QFontMetrics(smaller(option.font)).height() + 1;
+  return {120, title + rest + kMargins.top() + kMargins.bottom()};
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/rung_detail.h"
+
+#include "ui/diets/contribution_rows.h"
+#include "ui/diets/diet_desk.h"
+#include "ui/diets/ladder_model.h"
+#include "ui/diets/target_names.h"
+#include "ui/shared/contribution_chart.h"
+#include "ui/shared/format.h"
+
+#include <QDoubleValidator>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace tarebowl::ui {
+namespace {
+
+QLineEdit* boundField(const QString& accessibleName, QWidget* parent) {
+  auto* field = new QLineEdit(parent);
+  auto* number = new QDoubleValidator(0.0, 1e12, 9, field);
+  number->setNotation(QDoubleValidator::StandardNotation);
+  field->setValidator(number);
+  field->setAlignment(Qt::AlignRight);
+  field->setPlaceholderText(QStringLiteral("–"));
+  field->setAccessibleName(accessibleName);
+  field->setFixedWidth(field->fontMetrics().averageCharWidth() * 10);
+  return field;
+}
+
+QLabel* softLabel(const QString& text = {}) {
+  auto* label = new QLabel(text);
+  label->setProperty("soft", true);
+  return label;
+}
+
+}  // namespace
+
+RungDetail::RungDetail(DietDesk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      title_(softLabel()),
+      unit_(softLabel()),
+      min_(boundField(tr("Minimum of the target"), this)),
+      max_(boundField(tr("Maximum of the target"), this)),
+      origin_(softLabel()),
+      chance_(softLabel()),
+      chart_(new ContributionChart) {
+  build();
+  connect(min_, &QLineEdit::editingFinished, this, &RungDetail::takeBounds);
+  connect(max_, &QLineEdit::editingFinished, this, &RungDetail::takeBounds);
+  connect(&desk, &DietDesk::balanceChanged, this, &RungDetail::refresh);
+  refresh();
+}
+
+void RungDetail::build() {
+  QFont bold = title_->font();
+  bold.setBold(true);
+  title_->setFont(bold);
+  origin_->setWordWrap(true);
+  chance_->setWordWrap(true);
+  origin_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  auto* bounds = new QHBoxLayout;
+  bounds->setSpacing(7);
+  bounds->addWidget(softLabel(tr("min")));
+  bounds->addWidget(min_);
+  bounds->addWidget(softLabel(tr("max")));
+  bounds->addWidget(max_);
+  bounds->addWidget(unit_);
+  bounds->addStretch(1);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 6, 0, 0);
+  layout->setSpacing(6);
+  layout->addWidget(title_);
+  layout->addWidget(chart_);
+  layout->addLayout(bounds);
+  layout->addWidget(chance_);
+  layout->addWidget(origin_);
+  layout->addStretch(1);
+}
+
+void RungDetail::show(std::optional<RungRef> rung) {
+  rung_ = rung;
+  refresh();
+}
+
+void RungDetail::refresh() {
+  setVisible(rung_.has_value());
+  if (!rung_) return;
+  const diet::BalanceProblem& problem = desk_.problem();
+  const ContributionChartState state = contributionRows(desk_.draft(), *rung_);
+  title_->setText(state.title);
+  chart_->show(state);
+  unit_->setText(rungUnit(problem, *rung_));
+  const Bounds bounds = boundsOf(problem, *rung_);
+  const auto fill = [&](QLineEdit& field, const std::optional<double>& bound) {
+    if (!field.hasFocus() || !field.isModified())
+      field.setText(bound ? QLocale().toString(shownValue(*rung_, *bound), 'g', 9) : QString());
+  };
+  fill(*min_, bounds.min);
+  fill(*max_, bounds.max);
+  const QString origin = originText(problem, *rung_);
+  origin_->setText(origin);
+  origin_->setVisible(!origin.isEmpty());
+  for (const diet::TargetBalance& target : desk_.balance().targets) {
+    if (refOf(target) != *rung_) continue;
+    const QString remarks = rungRemarks(problem, target).join(QStringLiteral(" · "));
+    chance_->setText(remarks);
+    chance_->setVisible(!remarks.isEmpty());
+  }
+}
+
+std::optional<double> RungDetail::typed(const QLineEdit& field) const {
+  bool isNumber = false;
+  const double value = QLocale().toDouble(field.text(), &isNumber);
+  if (!isNumber) return std::nullopt;
+  return value / shownValue(*rung_, 1.0);
+}
+
+void RungDetail::takeBounds() {
+  if (!rung_ || (!min_->isModified() && !max_->isModified())) return;
+  Bounds bounds = boundsOf(desk_.problem(), *rung_);
+  if (min_->isModified()) bounds.min = typed(*min_);
+  if (max_->isModified()) bounds.max = typed(*max_);
+  min_->setModified(false);
+  max_->setModified(false);
+  if (!desk_.setBounds(*rung_, bounds)) refresh();
+}
+
+}  // namespace tarebowl::ui

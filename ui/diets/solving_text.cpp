@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/solving_text.h"
+
+#include "ui/diets/diet_desk.h"
+#include "ui/shared/format.h"
+
+#include <QCoreApplication>
+
+namespace tarebowl::ui {
+namespace {
+
+struct Solving {
+  Q_DECLARE_TR_FUNCTIONS(Solving)
+};
+
+QString solvedText(const diet::BalanceProblem& problem, const diet::DietSolution& solution) {
+  const QString how = problem.wholeSteps ? Solving::tr("solved in whole scale steps") : Solving::tr("solved");
+  const QString proof = solution.provenGap <= 0.0
+                            ? Solving::tr("proved best")
+                            : Solving::tr("within %1 of the best possible").arg(percent(solution.provenGap));
+  return Solving::tr("%1, %2 · %3").arg(how, proof, duration(solution.solveTime.count()));
+}
+
+}  // namespace
+
+QString solvingText(const DietDesk& desk) {
+  if (desk.isEmpty()) return {};
+  if (desk.isHolding()) return Solving::tr("held: only the balance is recomputed");
+  if (desk.isSolving() || !desk.solution()) return Solving::tr("solving…");
+  const diet::DietSolution& solution = *desk.solution();
+  switch (solution.status) {
+    case diet::DietStatus::Balanced:
+    case diet::DietStatus::Compromise:
+      return solvedText(desk.problem(), solution);
+    case diet::DietStatus::Impossible:
+      return Solving::tr("no bowl keeps the hard rules");
+    case diet::DietStatus::Unbounded:
+      return Solving::tr("nothing limits what is sought");
+    case diet::DietStatus::Stopped:
+      return Solving::tr("no answer in time");
+    case diet::DietStatus::Failed:
+      break;
+  }
+  return Solving::tr("the answer did not pass its check");
+}
+
+QString energyMethodText(food::EnergyMethod method) {
+  switch (method) {
+    case food::EnergyMethod::Given:
+      return Solving::tr("as given");
+    case food::EnergyMethod::Atwater:
+      return Solving::tr("Atwater");
+    case food::EnergyMethod::ModifiedAtwater:
+      return Solving::tr("modified Atwater");
+    case food::EnergyMethod::Dog2006:
+      return Solving::tr("NRC 2006, dog");
+    case food::EnergyMethod::Cat2006:
+      return Solving::tr("NRC 2006, cat");
+    case food::EnergyMethod::PoultryAmen:
+      return Solving::tr("poultry AMEn");
+  }
+  return {};
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+class QButtonGroup;
+class QVBoxLayout;
+
+namespace tarebowl::ui {
+
+/// The narrow rail of rooms at the left of the window. Rooms that are not built yet are absent.
+class Rail : public QWidget {
+  Q_OBJECT
+ public:
+  explicit Rail(QWidget* parent = nullptr);
+
+  /// number: Ctrl+number goes there.
+  void addRoom(int number, const QString& name, const QString& iconName);
+  void setCurrent(int number);
+
+ signals:
+  void chosen(int number);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void inkIcons();
+
+  QVBoxLayout* layout_;
+  QButtonGroup* rooms_;
+};
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/run.h"
+
+#include "core/diet/solve.h"
+#include "ui/frame/main_window.h"
+#include "ui/shared/theme.h"
+
+#include <QApplication>
+#include <QStringList>
+
+namespace tarebowl::ui {
+namespace {
+
+ThemeChoice themeNamed(const QString& name) {
+  if (name == QLatin1String("light")) return ThemeChoice::Light;
+  if (name == QLatin1String("dark")) return ThemeChoice::Dark;
+  return ThemeChoice::System;
+}
+
+ThemeChoice themeChoice(const QStringList& arguments) {
+  const QString option = QStringLiteral("--theme");
+  for (int i = 1; i < arguments.size(); ++i) {
+    if (arguments[i].startsWith(option + QLatin1Char('=')))
+      return themeNamed(arguments[i].mid(option.size() + 1));
+    if (arguments[i] == option && i + 1 < arguments.size()) return themeNamed(arguments[i + 1]);
+  }
+  return themeNamed(qEnvironmentVariable("TAREBOWL_THEME"));
+}
+
+}  // namespace
+
+int run(int argc, char** argv, std::optional<std::filesystem::path> file) {
+  QApplication application(argc, argv);
+  QApplication::setApplicationName(QStringLiteral("Tarebowl"));
+  applyTheme(application, themeChoice(QApplication::arguments()));
+  MainWindow window(&diet::solve, systemDialogs());
+  window.open(file);
+  window.show();
+  return QApplication::exec();
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shared/dialogs.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QMessageBox>
+
+namespace tarebowl::ui {
+namespace {
+
+struct Ask {
+  Q_DECLARE_TR_FUNCTIONS(Ask)
+};
+
+QString toText(const std::filesystem::path& path) {
+  return QString::fromStdU16String(path.generic_u16string());
+}
+
+std::optional<std::filesystem::path> chosen(const QString& name) {
+  if (name.isEmpty()) return std::nullopt;
+  return std::filesystem::path(name.toStdU16String());
+}
+
+QString filter() {
+  return Ask::tr("Problem files (*.json);;All files (*)");
+}
+
+std::optional<std::filesystem::path> askToOpen(QWidget* parent, const std::filesystem::path& start) {
+  return chosen(
+      QFileDialog::getOpenFileName(parent, Ask::tr("Open a problem file"), toText(start), filter()));
+}
+
+std::optional<std::filesystem::path> askToSave(QWidget* parent, const std::filesystem::path& start) {
+  QString name =
+      QFileDialog::getSaveFileName(parent, Ask::tr("Save the problem as"), toText(start), filter());
+  if (!name.isEmpty() && !name.contains(QLatin1Char('.'))) name += QStringLiteral(".json");
+  return chosen(name);
+}
+
+UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
+  QMessageBox box(QMessageBox::Question, Ask::tr("Not saved"),
+                  Ask::tr("%1 has changes that are not saved.").arg(title),
+                  QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, parent);
+  box.setDefaultButton(QMessageBox::Save);
+  switch (box.exec()) {
+    case QMessageBox::Save:
+      return UnsavedAnswer::Save;
+    case QMessageBox::Discard:
+      return UnsavedAnswer::Discard;
+    default:
+      return UnsavedAnswer::Stay;
+  }
+}
+
+}  // namespace
+
+Dialogs systemDialogs() {
+  return {askToOpen, askToSave, askAboutChanges};
+}
+
+}  // namespace tarebowl::ui

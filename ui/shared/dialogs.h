@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+
+class QWidget;
+
+namespace tarebowl::ui {
+
+enum class UnsavedAnswer { Save, Discard, Stay };
+
+/// What asks a person for an answer. Handed in, so that a test can answer instead.
+struct Dialogs {
+  using AskForFile = std::function<std::optional<std::filesystem::path>(QWidget* parent,
+                                                                        const std::filesystem::path& start)>;
+  AskForFile fileToOpen;
+  AskForFile fileToSave;
+  std::function<UnsavedAnswer(QWidget* parent, const QString& title)> unsavedChanges;
+};
+
+/// The system's own dialogs.
+[[nodiscard]] Dialogs systemDialogs();
+
+}  // namespace tarebowl::ui

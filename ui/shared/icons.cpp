@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shared/icons.h"
+
+#include <QByteArray>
+#include <QColor>
+#include <QFile>
+#include <QPainter>
+#include <QPixmap>
+#include <QSvgRenderer>
+
+/// The drawings lie in a static library: the linker keeps them only where they are asked for by name. (Qt
+/// wants this call outside any namespace.)
+static void keepDrawings() {
+  Q_INIT_RESOURCE(icons);
+}
+
+namespace tarebowl::ui {
+namespace {
+
+/// The drawings say "#000000" for the ink.
+QByteArray inked(const QString& name, const QColor& ink) {
+  keepDrawings();
+  QFile file(QStringLiteral(":/icons/%1.svg").arg(name));
+  if (!file.open(QIODevice::ReadOnly)) return {};
+  return file.readAll().replace("#000000", ink.name().toLatin1());
+}
+
+QPixmap drawing(const QString& name, const QColor& ink, int side, qreal ratio) {
+  QPixmap pixmap(QSize(side, side) * ratio);
+  pixmap.fill(Qt::transparent);
+  QPainter painter(&pixmap);
+  QSvgRenderer(inked(name, ink)).render(&painter);
+  painter.end();
+  pixmap.setDevicePixelRatio(ratio);
+  return pixmap;
+}
+
+constexpr qreal kRatios[] = {1.0, 2.0};
+
+}  // namespace
+
+QIcon icon(const QString& name, const QColor& ink, int side) {
+  return icon(name, ink, ink, side);
+}
+
+QIcon icon(const QString& name, const QColor& off, const QColor& on, int side) {
+  QIcon result;
+  for (const qreal ratio : kRatios) {
+    result.addPixmap(drawing(name, off, side, ratio), QIcon::Normal, QIcon::Off);
+    result.addPixmap(drawing(name, on, side, ratio), QIcon::Normal, QIcon::On);
+  }
+  return result;
+}
+
+void paintIcon(QPainter& painter, const QRectF& box, const QString& name, const QColor& ink) {
+  QSvgRenderer(inked(name, ink)).render(&painter, box);
+}
+
+QIcon programIcon() {
+  QIcon result;
+  for (const int side : {16, 32, 48, 128})
+    result.addPixmap(drawing(QStringLiteral("tarebowl"), Qt::black, side, 1.0));
+  return result;
+}
+
+}  // namespace tarebowl::ui

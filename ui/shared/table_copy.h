@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+class QAbstractItemModel;
+class QTableView;
+
+namespace tarebowl::ui {
+
+/// The whole table as tab-separated text with its headers, as a spreadsheet takes it. Tabs and line ends
+/// inside a cell become spaces.
+[[nodiscard]] QString tabSeparated(const QAbstractItemModel& model);
+
+/// Ctrl+C on a table copies all of it.
+void addCopyAction(QTableView& view);
+
+}  // namespace tarebowl::ui

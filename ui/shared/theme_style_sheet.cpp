@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a palette cannot say: borders, corners, paddings. Colours come from the theme by name.
+#include "ui/shared/theme.h"
+
+#include <QHash>
+
+namespace tarebowl::ui {
+namespace {
+
+constexpr auto kTemplate = R"(
+QToolTip { background: @card; color: @ink; border: 1px solid @line; padding: 4px 6px; }
+QFrame[card="true"] { background: @card; border: 1px solid @line; border-radius: 7px; }
+QLabel[soft="true"] { color: @soft; }
+QLabel[banner="true"] { background: @card; color: @lacking; border: 1px solid @lacking; border-radius: 6px; padding: 6px 10px; }
+
+QLineEdit, QAbstractSpinBox { background: @card; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 3px 7px;
+  selection-background-color: @accent; selection-color: @onAccent; }
+QLineEdit:focus, QAbstractSpinBox:focus { border: 1px solid @accent; }
+QAbstractItemView QAbstractSpinBox { border: 2px solid @accent; border-radius: 4px; padding: 0px 2px; }
+
+QPushButton, QToolButton[plain="true"] { background: @card; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 9px; }
+QPushButton:hover, QToolButton[plain="true"]:hover { background: @selected; }
+QPushButton:focus, QToolButton[plain="true"]:focus { border: 1px solid @accent; }
+QPushButton:disabled, QToolButton[plain="true"]:disabled { color: @soft; background: @paper; }
+QToolButton[plain="true"]::menu-indicator { image: none; width: 0px; }
+QToolButton[icon="true"] { padding: 4px 6px; }
+
+QFrame#segmented { background: @card; border: 1px solid @line; border-radius: 6px; }
+QFrame#segmented QPushButton { background: transparent; border: none; border-radius: 0px; padding: 4px 8px; color: @ink; }
+QFrame#segmented QPushButton:checked { background: @selected; font-weight: bold; }
+QFrame#segmented QPushButton[place="first"] { border-top-left-radius: 5px; border-bottom-left-radius: 5px; }
+QFrame#segmented QPushButton[place="last"] { border-top-right-radius: 5px; border-bottom-right-radius: 5px; }
+QFrame#segmented QPushButton:focus { color: @accent; text-decoration: underline; }
+
+QWidget#rail { background: @rail; }
+QWidget#rail QToolButton { color: @onRail; background: transparent; border: none; padding: 9px 0px 8px 0px; border-radius: 0px; }
+QWidget#rail QToolButton:checked { background: @paper; color: @ink; font-weight: bold; }
+QWidget#rail QToolButton:focus { border-left: 3px solid @accent; }
+
+QWidget#listPane { border-right: 1px solid @line; }
+QWidget#balancePane { border-left: 1px solid @line; }
+QWidget#statusLine { border-top: 1px solid @line; }
+QWidget#statusLine QLabel { color: @soft; }
+
+QAbstractItemView { background: transparent; color: @ink; border: none; outline: 0; selection-background-color: @selected; selection-color: @ink; }
+QListView#problemList { background: transparent; }
+QHeaderView { background: transparent; border: none; }
+QHeaderView::section { background: transparent; color: @soft; border: none; border-bottom: 1px solid @line; padding: 3px 7px; font-weight: normal; }
+QTableView QTableCornerButton::section { background: transparent; border: none; }
+QScrollArea { background: transparent; border: none; }
+QScrollArea > QWidget > QWidget { background: transparent; }
+QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
+QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
+QScrollBar::handle { background: @line; border-radius: 4px; min-height: 24px; min-width: 24px; }
+QScrollBar::handle:hover { background: @soft; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+
+QMenu { background: @card; color: @ink; border: 1px solid @line; padding: 4px; }
+QMenu::item { padding: 5px 22px 5px 22px; border-radius: 4px; }
+QMenu::item:selected { background: @selected; color: @ink; }
+QMenu::item:disabled { color: @soft; }
+QMenu::separator { height: 1px; background: @line; margin: 4px 6px; }
+)";
+
+}  // namespace
+
+QString styleSheetOf(const Theme& theme) {
+  const std::pair<const char*, QColor> names[] = {
+      {"@onAccent", theme.onAccent}, {"@onRail", theme.onRail}, {"@selected", theme.selected},
+      {"@lacking", theme.lacking},   {"@accent", theme.accent}, {"@paper", theme.paper},
+      {"@card", theme.card},         {"@line", theme.line},     {"@rail", theme.rail},
+      {"@soft", theme.soft},         {"@ink", theme.ink},
+  };
+  QString sheet = QString::fromLatin1(kTemplate);
+  for (const auto& [name, color] : names) sheet.replace(QLatin1String(name), color.name());
+  return sheet;
+}
+
+}  // namespace tarebowl::ui
