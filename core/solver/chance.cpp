@@ -8,7 +8,7 @@ namespace tarebowl::solver {
 namespace {
 
 constexpr int kMostRounds = 120;
-constexpr double kClosed = 1e-9;
+constexpr double kClosed = 5e-10;
 constexpr double kProximal =
     1e-4;  // curvature of the violation columns, about their last value: vanishes in the limit
 
@@ -83,7 +83,7 @@ class TangentScheme {
       const double spread = program_.scatter->row(cone.row).transpose().cwiseProduct(x).norm();
       const double violation = cone.column >= 0 ? extended[cone.column] : 0.0;
       const double excess = cone.sign * program_.rows.row(cone.row).dot(x) + spread - cone.limit - violation;
-      if (excess <= kClosed * (1.0 + std::abs(cone.limit))) continue;
+      if (excess <= kClosed) continue;
       addTangent(c, x);
       ++added;
     }

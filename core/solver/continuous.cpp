@@ -64,7 +64,11 @@ ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows 
   if (outcome != PiecewiseSimplex::Outcome::Optimal)
     return failed(Status::Failed, "linear stage: iteration limit");
 
-  ContinuousAnswer answer = measured(program, simplex.columnValues(), simplex.rowSlopes());
+  Eigen::VectorXd z;
+  Eigen::VectorXd slopes;
+  simplex.polish(z, slopes);
+  z = z.cwiseMax(box.lower).cwiseMin(box.upper);
+  ContinuousAnswer answer = measured(program, std::move(z), std::move(slopes));
   Eigen::VectorXd price(program.price.size());
   for (Eigen::Index i = 0; i < price.size(); ++i) price[i] = program.rowCost(i, rows, lambda).slopeAbove(1);
   const Eigen::VectorXd gradient = columnFactor * program.source->cost.cwiseProduct(program.unit);

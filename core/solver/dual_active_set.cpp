@@ -9,7 +9,7 @@
 namespace tarebowl::solver {
 namespace {
 
-constexpr double kHolds = 1e-11;
+constexpr double kHolds = 1e-12;
 constexpr double kDependent = 1e-20;
 
 enum class State : char { Inactive, Active, Capped };

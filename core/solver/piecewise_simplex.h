@@ -56,6 +56,9 @@ class PiecewiseSimplex {
   [[nodiscard]] Eigen::VectorXd columnValues() const;
   /// Slopes at which the rows are held: the multipliers, within each row's slopes.
   [[nodiscard]] Eigen::VectorXd rowSlopes() const;
+  /// Both, solved anew for the present basis from the original rows: to the last digits that its conditioning
+  /// allows.
+  void polish(Eigen::VectorXd& columnValues, Eigen::VectorXd& rowSlopes) const;
   /// After Infeasible: adding any multiple of this to rowSlopes() raises the bound without end.
   [[nodiscard]] const Eigen::VectorXd& infeasibilityRay() const { return ray_; }
 
