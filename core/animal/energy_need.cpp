@@ -17,8 +17,7 @@ using quantity::Unit;
 
 constexpr std::string_view kClinicalNutrition = "Small Animal Clinical Nutrition, 5th ed., p. 61";
 constexpr std::string_view kTeachingTable = "teaching table of metabolic constants";
-constexpr std::string_view kCompendium =
-    "Compendium (veterinary continuing education), August 1999";
+constexpr std::string_view kCompendium = "Compendium (veterinary continuing education), August 1999";
 constexpr std::string_view kSteller = "Steller 1986, Australian Journal of Zoology 34:339-349, abstract";
 constexpr std::string_view kNagy = "Nagy 1999; exponents from the abstract, coefficients from memory";
 constexpr std::string_view kReptileNote =

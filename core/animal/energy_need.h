@@ -36,8 +36,8 @@ struct Allometry {
 /// Throws std::domain_error when the mass is not above 0 and finite.
 [[nodiscard]] quantity::Kilocalories dailyEnergy(const Allometry& allometry, quantity::Kilograms bodyMass);
 
-/// Resting energy of placental mammals by 30 * mass + 70 kcal, meant for 2 to 45 kg only (Small Animal Clinical
-/// Nutrition, 5th ed., p. 61); nothing outside.
+/// Resting energy of placental mammals by 30 * mass + 70 kcal, meant for 2 to 45 kg only (Small Animal
+/// Clinical Nutrition, 5th ed., p. 61); nothing outside.
 [[nodiscard]] std::optional<quantity::Kilocalories> linearRestingEnergy(quantity::Kilograms bodyMass);
 
 /// By how much a condition multiplies the energy of a level: a range where the source gives one (low == high

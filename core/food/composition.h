@@ -51,7 +51,7 @@ class Composition {
 
  private:
   struct Entry {
-    NutrientId nutrient;
+    NutrientId nutrient{0};
     NutrientValue value;
     bool operator==(const Entry&) const = default;
   };

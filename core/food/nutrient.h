@@ -44,6 +44,8 @@ class NutrientId {
  public:
   explicit constexpr NutrientId(std::size_t index) : index_(index) {}
   [[nodiscard]] constexpr std::size_t index() const { return index_; }
+  // clang-tidy 14 takes the comparison's 0 for a pointer.
+  // NOLINTNEXTLINE(modernize-use-nullptr)
   constexpr auto operator<=>(const NutrientId&) const = default;
 
  private:

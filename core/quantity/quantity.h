@@ -16,6 +16,8 @@ class Quantity {
 
   [[nodiscard]] constexpr double value() const { return value_; }
 
+  // clang-tidy 14 takes the comparison's 0 for a pointer.
+  // NOLINTNEXTLINE(modernize-use-nullptr)
   constexpr auto operator<=>(const Quantity&) const = default;
 
   constexpr Quantity& operator+=(Quantity other) {

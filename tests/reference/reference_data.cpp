@@ -84,7 +84,7 @@ std::optional<double> CsvRow::number(std::string_view column) const {
 
 void forEachRow(const fs::path& csv, const std::function<void(const CsvRow&)>& callback) {
   const std::unique_ptr<gzFile_s, int (*)(gzFile)> file(gzopen(csv.string().c_str(), "rb"), gzclose);
-  csv_parser parser;
+  csv_parser parser{};
   if (!file || csv_init(&parser, CSV_APPEND_NULL) != 0)
     throw std::runtime_error("cannot open " + csv.string());
   const std::unique_ptr<csv_parser, void (*)(csv_parser*)> release(&parser, csv_free);
@@ -99,33 +99,6 @@ void forEachRow(const fs::path& csv, const std::function<void(const CsvRow&)>& c
   if (count < 0) throw std::runtime_error("cannot unpack " + csv.string());
   csv_fini(&parser, onField, onRecord, &reader);
   if (reader.error) std::rethrow_exception(reader.error);
-}
-
-std::optional<double> Sr28Food::amount(int nutrient) const {
-  const auto place = amounts.find(nutrient);
-  return place == amounts.end() ? std::nullopt : std::optional(place->second);
-}
-
-bool Sr28Food::hasAll(std::initializer_list<int> nutrients) const {
-  for (const int nutrient : nutrients)
-    if (!amounts.contains(nutrient)) return false;
-  return true;
-}
-
-std::optional<std::map<int, Sr28Food>> loadSr28() {
-  const auto descriptions = referenceFile("sr28/food_des.csv");
-  const auto amounts = referenceFile(kSr28Amounts);
-  if (!descriptions || !amounts) return std::nullopt;
-  std::map<int, Sr28Food> foods;
-  forEachRow(*descriptions, [&](const CsvRow& row) {
-    foods[std::stoi(row.at("food_id"))] = {
-        row.at("food"), row.number("pro_factor"), row.number("fat_factor"), row.number("carb_factor"), {}};
-  });
-  forEachRow(*amounts, [&](const CsvRow& row) {
-    foods.at(std::stoi(row.at("food_id"))).amounts[std::stoi(row.at("nutr_id"))] =
-        row.number("value").value();
-  });
-  return foods;
 }
 
 }  // namespace tarebowl::reference

@@ -3,7 +3,7 @@
 // The vitamin columns of USDA SR28 (2015), food by food, against the unit definitions.
 #include "core/food/vitamin_units.h"
 
-#include "tests/reference/reference_data.h"
+#include "tests/reference/sr28.h"
 
 #include <gtest/gtest.h>
 
