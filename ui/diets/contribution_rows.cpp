@@ -4,6 +4,7 @@
 
 #include "core/food/energy.h"
 #include "ui/diets/diet_facts.h"
+#include "ui/diets/food_label.h"
 #include "ui/diets/solving_text.h"
 #include "ui/diets/target_names.h"
 #include "ui/shared/format.h"
@@ -21,8 +22,13 @@ struct Rows {
 
 constexpr std::size_t kMostRows = 7;
 
+/// Form and brackets stand in the table beside it; two forms of one food must still be told apart.
 QString foodName(const DietDraft& draft, std::size_t food) {
-  return QString::fromStdString(draft.problem.foods.at(food).name);
+  const FoodLabel label = foodLabel(draft.problem.foods.at(food));
+  const auto& foods = draft.problem.foods;
+  const auto namesakes =
+      std::count_if(foods.begin(), foods.end(), [&](const auto& other) { return foodLabel(other).name == label.name; });
+  return namesakes > 1 ? label.name + QStringLiteral(", ") + label.remark : label.name;
 }
 
 QString amountText(food::NutrientId nutrient, const std::optional<double>& amount) {

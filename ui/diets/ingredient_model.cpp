@@ -4,6 +4,7 @@
 
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/diet_facts.h"
+#include "ui/diets/food_label.h"
 #include "ui/shared/format.h"
 
 #include <QFont>
@@ -79,7 +80,7 @@ QVariant IngredientModel::headerData(int section, Qt::Orientation orientation, i
     case Share:
       return QString();
     case Cost:
-      return tr("cost a day");
+      return tr("cost");
     default:
       return {};
   }
@@ -126,7 +127,7 @@ QString IngredientModel::text(std::size_t food, int column) const {
     case Max:
       return grams(quantity::Grams(*value), row.scaleStep);
     case Cost:
-      return QLocale().toString(*value, 'f', *value < 0.095 ? 3 : 2);
+      return *value == 0.0 ? QStringLiteral("0") : QLocale().toString(*value, 'f', *value < 0.095 ? 3 : 2);
     case ShareBar:
       return {};
     default:
@@ -152,8 +153,10 @@ QVariant IngredientModel::data(const QModelIndex& index, int role) const {
                                     : QVariant();
     case Qt::TextAlignmentRole:
       return static_cast<int>((index.column() == Food ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+    case NameRole:
+      return foodLabel(row).name;
     case RemarkRole:
-      return index.column() == Food ? QString::fromStdString(row.form) : QString();
+      return foodLabel(row).remark;
     case UnitRole:
       return index.column() == GramsADay ? tr("g") : QString();
     case StepRole:

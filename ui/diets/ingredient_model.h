@@ -19,6 +19,7 @@ class IngredientModel : public QAbstractTableModel {
   enum Column { Food, GramsADay, Lock, Min, Max, ShareBar, Share, Cost, ColumnCount };
   enum Role {
     NumberRole = Qt::UserRole + 1,  ///< the cell as a number in the unit shown; nothing where there is none
+    NameRole,                       ///< of a food, without what RemarkRole says
     RemarkRole,                     ///< beside a food's name: its form
     UnitRole,
     StepRole,     ///< of the spin box, in the unit shown

@@ -62,7 +62,7 @@ void IngredientTable::fitColumns() {
   fit(IngredientModel::Max, 7 * unit);
   fit(IngredientModel::ShareBar, 11 * unit);
   fit(IngredientModel::Share, 7 * unit);
-  if (ingredients_.hasCosts()) fit(IngredientModel::Cost, 8 * unit);
+  if (ingredients_.hasCosts()) fit(IngredientModel::Cost, 7 * unit);
   updateGeometry();
 }
 

@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QRegularExpression>
 #include <QSaveFile>
 #include <QStringList>
 
@@ -60,7 +61,11 @@ ProblemEntry entryOf(const std::filesystem::path& file, const diet::BalanceProbl
   ProblemEntry entry{file, QString::fromStdString(problem.title), {}, true};
   if (entry.title.isEmpty()) entry.title = toText(file.stem());
   QStringList parts{animalsText(problem)};
-  const QStringList models = modelSpecies(problem);
+  QStringList models = modelSpecies(problem);
+  // "domestic dog (Canis familiaris), adult maintenance" is for the page; the list says "domestic dog".
+  static const QRegularExpression kDetail(QStringLiteral("\\s*[(,].*$"));
+  models.replaceInStrings(kDetail, QString());
+  models.removeDuplicates();
   if (!models.isEmpty()) parts << Files::tr("model: %1").arg(models.join(QStringLiteral(", ")));
   entry.subtitle = parts.join(QStringLiteral(" · "));
   return entry;

@@ -21,11 +21,14 @@ int roomFor(const QStyleOptionViewItem& option, bool readable) {
   return width - kMargins.left() - kMargins.right() - (readable ? 0 : kMarkRoom);
 }
 
-int titleHeight(const QStyleOptionViewItem& option, const QString& title, bool readable, bool bold) {
+int heightOf(const QString& text, const QFont& face, int width) {
+  return QFontMetrics(face).boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, text).height();
+}
+
+QFont titleFont(const QStyleOptionViewItem& option, bool bold) {
   QFont face = option.font;
   face.setBold(bold);
-  const QRect room(0, 0, roomFor(option, readable), 1000);
-  return QFontMetrics(face).boundingRect(room, Qt::TextWordWrap, title).height();
+  return face;
 }
 
 }  // namespace
@@ -42,9 +45,8 @@ void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
   const QRect box = option.rect.marginsRemoved(kMargins);
   if (!readable) paintMark(*painter, QRectF(box.left(), box.top() + 4, 10, 10), Mark::Lacking, theme);
   QRect titleBox = box.adjusted(readable ? 0 : kMarkRoom, 0, 0, 0);
-  titleBox.setHeight(titleHeight(option, title, readable, selected));
-  QFont face = option.font;
-  face.setBold(selected);
+  const QFont face = titleFont(option, selected);
+  titleBox.setHeight(heightOf(title, face, roomFor(option, readable)));
   painter->setFont(face);
   painter->setPen(readable ? theme.ink : theme.lacking);
   painter->drawText(titleBox, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap, title);
@@ -52,17 +54,16 @@ void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
   const QRect restBox = box.adjusted(0, titleBox.height() + 1, 0, 0);
   painter->setFont(small);
   painter->setPen(theme.soft);
-  painter->drawText(restBox, Qt::AlignTop | Qt::AlignLeft,
-                    QFontMetrics(small).elidedText(index.data(ProblemListModel::SubtitleRole).toString(),
-                                                   Qt::ElideRight, restBox.width()));
+  painter->drawText(restBox, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap,
+                    index.data(ProblemListModel::SubtitleRole).toString());
 }
 
 QSize ProblemListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const bool readable = index.data(ProblemListModel::ReadableRole).toBool();
   // Measured in bold, so that a row keeps its height when it is chosen.
-  const int title = titleHeight(option, index.data().toString(), readable, true);
-  const int rest = QFontMetrics(smaller(option.font)).height() + 1;
-  return {120, title + rest + kMargins.top() + kMargins.bottom()};
+  const int title = heightOf(index.data().toString(), titleFont(option, true), roomFor(option, readable));
+  const int rest = heightOf(index.data(ProblemListModel::SubtitleRole).toString(), smaller(option.font), roomFor(option, true));
+  return {120, title + rest + 1 + kMargins.top() + kMargins.bottom()};
 }
 
 }  // namespace tarebowl::ui

@@ -45,8 +45,7 @@ RungDetail::RungDetail(DietDesk& desk, QWidget* parent)
       unit_(softLabel()),
       min_(boundField(tr("Minimum of the target"), this)),
       max_(boundField(tr("Maximum of the target"), this)),
-      origin_(softLabel()),
-      chance_(softLabel()),
+      about_(softLabel()),
       chart_(new ContributionChart) {
   build();
   connect(min_, &QLineEdit::editingFinished, this, &RungDetail::takeBounds);
@@ -59,9 +58,8 @@ void RungDetail::build() {
   QFont bold = title_->font();
   bold.setBold(true);
   title_->setFont(bold);
-  origin_->setWordWrap(true);
-  chance_->setWordWrap(true);
-  origin_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  about_->setWordWrap(true);
+  about_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   auto* bounds = new QHBoxLayout;
   bounds->setSpacing(7);
   bounds->addWidget(softLabel(tr("min")));
@@ -76,8 +74,7 @@ void RungDetail::build() {
   layout->addWidget(title_);
   layout->addWidget(chart_);
   layout->addLayout(bounds);
-  layout->addWidget(chance_);
-  layout->addWidget(origin_);
+  layout->addWidget(about_);
   layout->addStretch(1);
 }
 
@@ -101,15 +98,13 @@ void RungDetail::refresh() {
   };
   fill(*min_, bounds.min);
   fill(*max_, bounds.max);
-  const QString origin = originText(problem, *rung_);
-  origin_->setText(origin);
-  origin_->setVisible(!origin.isEmpty());
-  for (const diet::TargetBalance& target : desk_.balance().targets) {
-    if (refOf(target) != *rung_) continue;
-    const QString remarks = rungRemarks(problem, target).join(QStringLiteral(" · "));
-    chance_->setText(remarks);
-    chance_->setVisible(!remarks.isEmpty());
-  }
+  QStringList about;
+  for (const diet::TargetBalance& target : desk_.balance().targets)
+    if (refOf(target) == *rung_) about = rungRemarks(problem, target);
+  about << originText(problem, *rung_);
+  about.removeAll(QString());
+  about_->setText(about.join(QStringLiteral(" · ")));
+  about_->setVisible(!about.isEmpty());
 }
 
 std::optional<double> RungDetail::typed(const QLineEdit& field) const {

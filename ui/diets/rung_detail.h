@@ -35,8 +35,7 @@ class RungDetail : public QWidget {
   QLabel* unit_;
   QLineEdit* min_;
   QLineEdit* max_;
-  QLabel* origin_;
-  QLabel* chance_;
+  QLabel* about_;  ///< scatter, chance, coverage, source
   ContributionChart* chart_;
 };
 

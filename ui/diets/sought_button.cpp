@@ -42,7 +42,7 @@ std::vector<food::NutrientId> knownNutrients(const diet::BalanceProblem& problem
 }  // namespace
 
 QString objectiveText(const diet::Objective& objective) {
-  const QString nutrient = objective.nutrient ? nutrientName(*objective.nutrient) : QString();
+  const QString nutrient = objective.nutrient ? nutrientWithin(*objective.nutrient) : QString();
   switch (objective.kind) {
     case Kind::Closest:
       return SoughtButton::tr("Closest to now");

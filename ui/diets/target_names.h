@@ -30,8 +30,10 @@ namespace tarebowl::ui {
 /// choice among GROUP", or the id itself.
 [[nodiscard]] QString conflictName(const diet::BalanceProblem& problem, const std::string& id);
 
-/// "Ca" for minerals that are known by their symbol, else the name in small letters within a sentence.
+/// "Ca" for minerals that are known by their symbol, else the name.
 [[nodiscard]] QString shortNutrientName(food::NutrientId nutrient);
 [[nodiscard]] QString nutrientName(food::NutrientId nutrient);
+/// The same within a phrase: "calcium", "NDF" as it is.
+[[nodiscard]] QString nutrientWithin(food::NutrientId nutrient);
 
 }  // namespace tarebowl::ui

@@ -20,8 +20,13 @@ struct Why {
   Q_DECLARE_TR_FUNCTIONS(Why)
 };
 
-QString withUnit(const QString& number, const QString& unit) {
-  return unit.isEmpty() ? number : number + QLatin1Char(' ') + unit;
+/// A number and its unit stay on one line.
+QString withUnit(const QString& number, QString unit) {
+  if (unit.isEmpty()) return number;
+  constexpr QChar kNoBreakSpace(0x00A0);
+  const QString joinedSlash = QLatin1Char('/') + QString(QChar(0x2060));
+  unit.replace(QLatin1Char(' '), kNoBreakSpace).replace(QLatin1Char('/'), joinedSlash);
+  return number + kNoBreakSpace + unit;
 }
 
 /// "a, b and c".
@@ -67,13 +72,12 @@ WhySentence missSentence(const DietDraft& draft, const diet::TargetBalance& targ
     return sentence;
   }
   if (bound > 0.0)
-    sentence.lead = (isShort ? Why::tr("%1 is short by %2.") : Why::tr("%1 is over by %2."))
+    sentence.lead = (isShort ? Why::tr("%1 is short by %2:") : Why::tr("%1 is over by %2:"))
                         .arg(name, percent(miss / bound));
   else
     sentence.lead = Why::tr("%1 is over: none is allowed.").arg(name);
-  sentence.rest = (isShort ? Why::tr("The bowl holds %1, the target asks for at least %2.")
-                           : Why::tr("The bowl holds %1, the target allows at most %2."))
-                      .arg(withUnit(measured(shownValue(ref, value)), unit), shownBound);
+  sentence.rest = (isShort ? Why::tr("%1 instead of at least %2.") : Why::tr("%1 instead of at most %2."))
+                      .arg(measured(shownValue(ref, value)), shownBound);
   if (isHard(draft.problem, ref)) sentence.rest += Why::tr(" It is a hard rule.");
   return sentence;
 }

@@ -24,10 +24,10 @@ namespace {
 constexpr int kRowHeight = 24;
 constexpr int kLegendHeight = 26;
 /// Of the width beside the names: bars take this much, the words after them the rest.
-constexpr double kBarPart = 0.42;
+constexpr double kBarPart = 0.34;
 
 /// Of the whole width: the names of the foods.
-constexpr double kNamePart = 0.34;
+constexpr double kNamePart = 0.33;
 
 double greatest(const ContributionChartState& state) {
   double most = 0.0;

@@ -10,7 +10,7 @@ TrackScale::TrackScale(std::optional<double> min, std::optional<double> max) {
   if (min && max) {
     const double width = *max - *min;
     const double margin = width > 0.0 ? 0.7 * width : 0.25 * (*max > 0.0 ? *max : 1.0);
-    low_ = std::max(0.0, *min - margin);
+    low_ = std::max(0.0, *min - std::max(margin, 0.5 * *min));
     high_ = *max + margin;
   } else if (min) {
     high_ = *min > 0.0 ? 2.5 * *min : 1.0;

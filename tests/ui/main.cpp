@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shared/theme.h"
+
+#include <QApplication>
+#include <QLocale>
+
+#include <gtest/gtest.h>
+
+/// No display is needed, and every machine reads numbers in the same way.
+int main(int argc, char** argv) {
+  if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) qputenv("XDG_RUNTIME_DIR", QByteArray("/tmp"));
+  ::testing::InitGoogleTest(&argc, argv);
+  QApplication application(argc, argv);
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+  tarebowl::ui::applyTheme(application, tarebowl::ui::ThemeChoice::Light);
+  return RUN_ALL_TESTS();
+}
