@@ -46,9 +46,10 @@ BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
   layout->addWidget(detail_);
   layout->addStretch(1);
   connect(ladder_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BalancePane::showChosen);
-  connect(model_, &QAbstractItemModel::modelReset, this, &BalancePane::chooseFirst);
+  connect(model_, &QAbstractItemModel::modelReset, this, &BalancePane::reset);
+  connect(model_, &QAbstractItemModel::layoutChanged, this, &BalancePane::chooseFirst);
   connect(&desk, &DietDesk::balanceChanged, this, &BalancePane::showSummary);
-  chooseFirst();
+  reset();
 }
 
 void BalancePane::choose(RungRef rung) {
@@ -58,14 +59,25 @@ void BalancePane::choose(RungRef rung) {
   ladder_->scrollTo(model_->index(row, RungName));
 }
 
-void BalancePane::chooseFirst() {
-  if (model_->rowCount() > 0) ladder_->setCurrentIndex(model_->index(0, RungName));
+void BalancePane::reset() {
+  chosenByHand_ = false;
+  chooseFirst();
+  choosing_ = true;
   showChosen();
+  choosing_ = false;
   showSummary();
+}
+
+void BalancePane::chooseFirst() {
+  if (chosenByHand_ || model_->rowCount() == 0) return;
+  choosing_ = true;
+  ladder_->setCurrentIndex(model_->index(0, RungName));
+  choosing_ = false;
 }
 
 void BalancePane::showChosen() {
   const QModelIndex current = ladder_->currentIndex();
+  chosenByHand_ = chosenByHand_ || (!choosing_ && current.isValid());
   detail_->show(current.isValid() ? std::optional(model_->refAt(current.row())) : std::nullopt);
 }
 

@@ -23,6 +23,7 @@ class BalancePane : public QWidget {
   void choose(RungRef rung);
 
  private:
+  void reset();
   void chooseFirst();
   void showChosen();
   void showSummary();
@@ -32,6 +33,8 @@ class BalancePane : public QWidget {
   BalanceLadder* ladder_;
   RungDetail* detail_;
   QLabel* summary_;
+  bool chosenByHand_ = false;  ///< until then the first rung is open, whichever that is
+  bool choosing_ = false;
 };
 
 }  // namespace tarebowl::ui

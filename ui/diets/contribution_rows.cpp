@@ -26,8 +26,8 @@ constexpr std::size_t kMostRows = 7;
 QString foodName(const DietDraft& draft, std::size_t food) {
   const FoodLabel label = foodLabel(draft.problem.foods.at(food));
   const auto& foods = draft.problem.foods;
-  const auto namesakes =
-      std::count_if(foods.begin(), foods.end(), [&](const auto& other) { return foodLabel(other).name == label.name; });
+  const auto namesakes = std::count_if(
+      foods.begin(), foods.end(), [&](const auto& other) { return foodLabel(other).name == label.name; });
   return namesakes > 1 ? label.name + QStringLiteral(", ") + label.remark : label.name;
 }
 

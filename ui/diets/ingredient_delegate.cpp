@@ -69,8 +69,8 @@ void IngredientDelegate::paint(QPainter* painter, const QStyleOptionViewItem& op
   quiet.ink = theme.soft;
   switch (index.column()) {
     case IngredientModel::Food:
-      paintText(*painter, emphasised(option, given), index.data(IngredientModel::NameRole).toString(), index.data(IngredientModel::RemarkRole).toString(),
-                given ? theme : quiet);
+      paintText(*painter, emphasised(option, given), index.data(IngredientModel::NameRole).toString(),
+                index.data(IngredientModel::RemarkRole).toString(), given ? theme : quiet);
       break;
     case IngredientModel::GramsADay:
       paintValue(*painter, emphasised(option, given, given ? 1.12 : 1.0), text,
@@ -120,7 +120,9 @@ QSize IngredientDelegate::sizeHint(const QStyleOptionViewItem& option, const QMo
     case IngredientModel::Food: {
       const QFontMetrics bold(emphasised(option, true).font);
       const QString remark = index.data(IngredientModel::RemarkRole).toString();
-      return {bold.horizontalAdvance(index.data(IngredientModel::NameRole).toString()) + option.fontMetrics.horizontalAdvance(remark) + 20, height};
+      return {bold.horizontalAdvance(index.data(IngredientModel::NameRole).toString()) +
+                  option.fontMetrics.horizontalAdvance(remark) + 20,
+              height};
     }
     case IngredientModel::GramsADay:
       return {

@@ -62,7 +62,8 @@ QSize ProblemListDelegate::sizeHint(const QStyleOptionViewItem& option, const QM
   const bool readable = index.data(ProblemListModel::ReadableRole).toBool();
   // Measured in bold, so that a row keeps its height when it is chosen.
   const int title = heightOf(index.data().toString(), titleFont(option, true), roomFor(option, readable));
-  const int rest = heightOf(index.data(ProblemListModel::SubtitleRole).toString(), smaller(option.font), roomFor(option, true));
+  const int rest = heightOf(index.data(ProblemListModel::SubtitleRole).toString(), smaller(option.font),
+                            roomFor(option, true));
   return {120, title + rest + 1 + kMargins.top() + kMargins.bottom()};
 }
 

@@ -28,6 +28,7 @@ WhyCard::WhyCard(QWidget* parent) : QFrame(parent), scroll_(new QScrollArea) {
   scroll_->setFrameShape(NoFrame);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll_->setFocusPolicy(Qt::StrongFocus);
+  scroll_->setAccessibleName(tr("Reasons"));
   layout->addWidget(scroll_);
 }
 

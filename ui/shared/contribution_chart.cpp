@@ -57,6 +57,7 @@ ContributionChart::ContributionChart(QWidget* parent) : QChartView(new QChart, p
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setFocusPolicy(Qt::NoFocus);
+  viewport()->setFocusPolicy(Qt::NoFocus);
   chart()->setBackgroundVisible(false);
   chart()->setMargins({});
   chart()->layout()->setContentsMargins(0, 0, 0, 0);

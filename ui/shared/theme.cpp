@@ -41,7 +41,7 @@ const Theme& lightTheme() {
       .zone = rgb(0xCFE6DC),
       .marker = rgb(0x17324D),
       .bar = rgb(0x4F7E9C),
-      .secondBar = rgb(0xA98B4F),
+      .secondBar = rgb(0x96783D),
       .met = rgb(0x1C6B50),
       .atLimit = rgb(0x7A5C00),
       .lacking = rgb(0xA8400C),

@@ -9,7 +9,9 @@ namespace {
 
 using food::NutrientId;
 
-NutrientId tag(const char* name) { return food::findByTagname(name).value(); }
+NutrientId tag(const char* name) {
+  return food::findByTagname(name).value();
+}
 
 diet::DietFood foodOf(const char* id, const char* name, const char* form, const char* group,
                       std::initializer_list<std::pair<const char*, double>> contents) {
@@ -19,12 +21,13 @@ diet::DietFood foodOf(const char* id, const char* name, const char* form, const 
   food.form = form;
   food.group = group;
   for (const auto& [nutrient, amount] : contents)
-    food.composition.set(tag(nutrient), {quantity::AsFedContent(amount), {}, {}, food::Qualifier::Equal, "invented"});
+    food.composition.set(tag(nutrient),
+                         {quantity::AsFedContent(amount), {}, {}, food::Qualifier::Equal, "invented"});
   return food;
 }
 
-animal::Target target(const char* id, const char* nutrient, std::optional<double> min, std::optional<double> max,
-                      quantity::Unit unit, quantity::Basis basis) {
+animal::Target target(const char* id, const char* nutrient, std::optional<double> min,
+                      std::optional<double> max, quantity::Unit unit, quantity::Basis basis) {
   return {id, tag(nutrient), min, max, unit, basis, false, 1.0, {}};
 }
 
@@ -38,12 +41,12 @@ diet::BalanceProblem exampleProblem() {
   problem.invented = true;
   problem.eater = {"Examples", 3, quantity::Kilograms(0.14)};
   problem.energyMethod = food::EnergyMethod::Given;
-  problem.foods = {
-      foodOf("leaves", "Leaves, raw", "raw", "leafy vegetable",
-             {{"WATER", 90}, {"CA", 100}, {"P", 50}, {"ENERC", 20}, {"VITE", 2}}),
-      foodOf("insects", "Insects (invented)", "live", "insect", {{"WATER", 70}, {"CA", 30}, {"P", 300}, {"ENERC", 120}}),
-      foodOf("limestone", "Limestone powder", "powder", "mineral",
-             {{"WATER", 0}, {"CA", 40'000}, {"P", 0}, {"ENERC", 0}, {"VITE", 0}})};
+  problem.foods = {foodOf("leaves", "Leaves, raw", "raw", "leafy vegetable",
+                          {{"WATER", 90}, {"CA", 100}, {"P", 50}, {"ENERC", 20}, {"VITE", 2}}),
+                   foodOf("insects", "Insects (invented)", "live", "insect",
+                          {{"WATER", 70}, {"CA", 30}, {"P", 300}, {"ENERC", 120}}),
+                   foodOf("limestone", "Limestone powder", "powder", "mineral",
+                          {{"WATER", 0}, {"CA", 40'000}, {"P", 0}, {"ENERC", 0}, {"VITE", 0}, {"VITD", 0}})};
   problem.foods[kLimestone].scaleStep = quantity::Grams(0.1);
   problem.foods[kLimestone].max = quantity::Grams(1);
   problem.targets = {target("ca", "CA", 10, {}, Unit::Gram, Basis::DryMatter),

@@ -12,7 +12,9 @@ namespace {
 const QLocale kEnglish(QLocale::English, QLocale::UnitedKingdom);
 const QLocale kGerman(QLocale::German, QLocale::Germany);
 
-std::string text(const QString& from) { return from.toStdString(); }
+std::string text(const QString& from) {
+  return from.toStdString();
+}
 
 TEST(MeasuredNumbers, ShowThreeFigures) {
   EXPECT_EQ(text(measured(6.9278, kEnglish)), "6.93");
@@ -27,7 +29,9 @@ TEST(MeasuredNumbers, ThatAreNoNumberAreUnknown) {
   EXPECT_EQ(text(measured(std::numeric_limits<double>::quiet_NaN(), kEnglish)), "?");
 }
 
-TEST(MeasuredNumbers, NeverReadMinusZero) { EXPECT_FALSE(measured(-1e-12, kEnglish).contains(QLatin1Char('-'))); }
+TEST(MeasuredNumbers, NeverReadMinusZero) {
+  EXPECT_FALSE(measured(-1e-12, kEnglish).contains(QLatin1Char('-')));
+}
 
 TEST(StatedNumbers, AreAsShortAsTheyWereWritten) {
   EXPECT_EQ(text(stated(5.0, kEnglish)), "5");

@@ -30,11 +30,15 @@ TEST(Icons, OfTheFolderAreAllInTheProgramAndDrawSomething) {
 TEST(Icons, TakeTheInkTheyAreGiven) {
   const QImage white = icon(QStringLiteral("lock"), Qt::white).pixmap(24, 24).toImage();
   for (int y = 0; y < white.height(); ++y)
-    for (int x = 0; x < white.width(); ++x)
-      if (qAlpha(white.pixel(x, y)) == 255) EXPECT_EQ(qRed(white.pixel(x, y)), 255);
+    for (int x = 0; x < white.width(); ++x) {
+      const bool isInk = qAlpha(white.pixel(x, y)) == 255;
+      EXPECT_TRUE(!isInk || qRed(white.pixel(x, y)) == 255);
+    }
 }
 
-TEST(Icons, ThatDoNotExistAreEmpty) { EXPECT_FALSE(drawsSomething(icon(QStringLiteral("no-such"), Qt::black))); }
+TEST(Icons, ThatDoNotExistAreEmpty) {
+  EXPECT_FALSE(drawsSomething(icon(QStringLiteral("no-such"), Qt::black)));
+}
 
 }  // namespace
 }  // namespace tarebowl::ui

@@ -36,8 +36,8 @@ TEST(Track, SaysOnWhichSideAFarValueLies) {
 }
 
 TEST(Track, OfABoundOfNothingStillHasALength) {
-  for (const TrackScale& scale : {TrackScale(std::nullopt, 0.0), TrackScale(0.0, 0.0), TrackScale(0.0, std::nullopt),
-                                  TrackScale(3.0, 3.0)})
+  for (const TrackScale& scale : {TrackScale(std::nullopt, 0.0), TrackScale(0.0, 0.0),
+                                  TrackScale(0.0, std::nullopt), TrackScale(3.0, 3.0)})
     EXPECT_GT(scale.high(), scale.low());
 }
 
@@ -48,7 +48,9 @@ TEST(Track, WhiskerReachesAsFarToBothSides) {
   EXPECT_DOUBLE_EQ(whisker.to, scale.position(9.0));
 }
 
-TEST(Track, HatchesNothingWhereAllIsKnown) { EXPECT_FALSE(TrackScale(5.0, 12.0).unknown(8.0, 1.0)); }
+TEST(Track, HatchesNothingWhereAllIsKnown) {
+  EXPECT_FALSE(TrackScale(5.0, 12.0).unknown(8.0, 1.0));
+}
 
 TEST(Track, HatchesAllWhereNothingIsKnown) {
   const auto hatch = TrackScale(5.0, 12.0).unknown(0.0, 0.0);

@@ -36,7 +36,9 @@ TEST_P(ThemeTest, BarsStandOutFromTheirGround) {
   EXPECT_GE(contrastRatio(theme.secondBar, theme.paper), kGraphic);
 }
 
-TEST_P(ThemeTest, ThePaletteLeadsBackToItsTheme) { EXPECT_EQ(themeOf(paletteOf(theme)).dark, theme.dark); }
+TEST_P(ThemeTest, ThePaletteLeadsBackToItsTheme) {
+  EXPECT_EQ(themeOf(paletteOf(theme)).dark, theme.dark);
+}
 
 TEST_P(ThemeTest, TheStyleSheetLeavesNoNameUnreplaced) {
   const QString sheet = styleSheetOf(theme);
@@ -45,7 +47,7 @@ TEST_P(ThemeTest, TheStyleSheetLeavesNoNameUnreplaced) {
 }
 
 INSTANTIATE_TEST_SUITE_P(LightAndDark, ThemeTest, ::testing::Bool(),
-                         [](const auto& info) { return info.param ? "Dark" : "Light"; });
+                         [](const auto& which) { return which.param ? "Dark" : "Light"; });
 
 TEST(Contrast, BlackOnWhiteIs21AndAColourOnItselfIs1) {
   EXPECT_NEAR(contrastRatio(Qt::black, Qt::white), 21.0, 1e-9);
@@ -58,10 +60,11 @@ TEST(Contrast, MidGreyOnWhiteJustMissesTheLimit) {
 }
 
 TEST(ThemeFile, IsTheOnlyOneInTheWindowThatNamesAColour) {
-  static const QRegularExpression kColour(
-      QStringLiteral(R"re(QColor\(\s*(0x|\d)|"#[0-9a-fA-F]{6}"|Qt::(red|green|blue|yellow|cyan|magenta|gray)\b|rgb\()re"));
-  QDirIterator files(QStringLiteral(TAREBOWL_SOURCE_DIR "/ui"), {QStringLiteral("*.cpp"), QStringLiteral("*.h")},
-                     QDir::Files, QDirIterator::Subdirectories);
+  static const QRegularExpression kColour(QStringLiteral(
+      R"re(QColor\(\s*(0x|\d)|"#[0-9a-fA-F]{6}"|Qt::(red|green|blue|yellow|cyan|magenta|gray)\b|rgb\()re"));
+  QDirIterator files(QStringLiteral(TAREBOWL_SOURCE_DIR "/ui"),
+                     {QStringLiteral("*.cpp"), QStringLiteral("*.h")}, QDir::Files,
+                     QDirIterator::Subdirectories);
   int read = 0;
   while (files.hasNext()) {
     QFile file(files.next());

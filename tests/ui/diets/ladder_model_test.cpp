@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/diets/ladder_model.h"
+
+#include "tests/ui/diets/example_diet.h"
+#include "ui/diets/diet_desk.h"
+
+#include <QAbstractItemModelTester>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace tarebowl::ui {
+namespace {
+
+using quantity::Grams;
+
+/// The example on hold, as the bowl is now: Ca 4.6 (short of 10), P 8, energy 16, E "at least", D unknown, Ca
+/// : P 0.575.
+class LadderTest : public ::testing::Test {
+ protected:
+  LadderTest() {
+    desk.setHolding(true);
+    desk.open(exampleProblem());
+  }
+  [[nodiscard]] std::string text(int row, int column) const {
+    return model.index(row, column).data().toString().toStdString();
+  }
+  [[nodiscard]] int rowOf(std::size_t target) const {
+    return model.rowOf({diet::TargetKind::Nutrient, target});
+  }
+  [[nodiscard]] Rung rungAt(int row) const { return model.index(row, 0).data(kRungRole).value<Rung>(); }
+
+  DietDesk desk{&exampleSolve};
+  LadderModel model{desk};
+  QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
+};
+
+TEST_F(LadderTest, HasOneRungForEachTargetRatioAndShare) {
+  EXPECT_EQ(model.rowCount(), 7);
+}
+
+TEST_F(LadderTest, AShortCalciumIsFirst) {
+  EXPECT_EQ(text(0, RungName), "Calcium");
+  EXPECT_EQ(text(0, RungValue), "4.60 g/kg DM");
+  EXPECT_EQ(text(0, RungTrack), "at least 10 g/kg DM");
+  EXPECT_EQ(text(0, RungState), "short");
+}
+
+TEST_F(LadderTest, WhatIsMetComesAfterAllTroubleAndWhatNobodyCanJudgeIsLast) {
+  EXPECT_GT(rowOf(kEnergy), rowOf(kCalcium));
+  EXPECT_GT(rowOf(kEnergy), model.rowOf({diet::TargetKind::Ratio, 0}));
+  EXPECT_EQ(text(model.rowCount() - 1, RungState), "unknown");
+  EXPECT_EQ(text(model.rowCount() - 1, RungName),
+            QString::fromStdString(food::describe(*food::findByTagname("VITD")).name).toStdString());
+}
+
+TEST_F(LadderTest, AnUnknownValueReadsAsAQuestionMarkAndNeverAsZero) {
+  EXPECT_EQ(rungAt(rowOf(kVitaminD)).valueText.toStdString(), "?");
+}
+
+// 0.4 mg from the leaves in 5 g of dry matter is 80 mg/kg; the insects, 3 of 5 g, were never measured.
+TEST_F(LadderTest, ASumWithUnmeasuredFoodsReadsAtLeast) {
+  const Rung rung = rungAt(rowOf(kVitaminE));
+  EXPECT_EQ(rung.valueText.toStdString(), "≥ 80.0");
+  EXPECT_NEAR(rung.coverage, 0.4, 1e-9);
+  EXPECT_TRUE(rung.description.contains(QStringLiteral("known for 40\u00a0% of the dry matter")))
+      << rung.description.toStdString();
+}
+
+TEST_F(LadderTest, AShareReadsInPercentOfItsBasis) {
+  const Rung rung = rungAt(model.rowOf({diet::TargetKind::Share, 0}));
+  EXPECT_EQ(rung.name.toStdString(), "Insect");
+  EXPECT_EQ(rung.valueText.toStdString(), "60.0");
+  EXPECT_EQ(rung.unit.toStdString(), "% of DM");
+  EXPECT_EQ(rung.max, 70.0);
+}
+
+TEST_F(LadderTest, ARatioIsCalledByItsSymbols) {
+  const Rung rung = rungAt(model.rowOf({diet::TargetKind::Ratio, 0}));
+  EXPECT_EQ(rung.name.toStdString(), "Ca : P");
+  EXPECT_EQ(rung.valueText.toStdString(), "0.575");
+}
+
+TEST_F(LadderTest, EveryRungCanBeReadAloud) {
+  for (int row = 0; row < model.rowCount(); ++row) {
+    const Rung rung = rungAt(row);
+    const QString spoken = model.index(row, RungTrack).data(Qt::AccessibleTextRole).toString();
+    EXPECT_TRUE(spoken.contains(wordOf(rung.mark))) << spoken.toStdString();
+    EXPECT_TRUE(spoken.contains(rung.valueText)) << spoken.toStdString();
+    EXPECT_TRUE(spoken.contains(QStringLiteral("target"))) << spoken.toStdString();
+  }
+}
+
+TEST_F(LadderTest, AHardRuleSaysSo) {
+  EXPECT_TRUE(rungAt(rowOf(kEnergy)).hard);
+  EXPECT_TRUE(rungAt(rowOf(kEnergy)).description.contains(QStringLiteral("hard rule")));
+}
+
+TEST_F(LadderTest, TheChosenRungIsFollowedWhenTheOrderChanges) {
+  const QPersistentModelIndex calcium = model.index(0, RungName);
+  desk.setGrams(kLimestone, Grams(0.5));  // 200 mg of calcium more: met
+  EXPECT_NE(calcium.row(), 0);
+  EXPECT_EQ(calcium.data().toString().toStdString(), "Calcium");
+  EXPECT_EQ(text(calcium.row(), RungState), "met");
+}
+
+TEST_F(LadderTest, AHardMissComesBeforeASoftOneThatIsGreater) {
+  desk.setGrams(kLeaves, Grams(10));  // 2 + 12 = 14 kcal of at least 15
+  EXPECT_EQ(rowOf(kEnergy), 0);
+}
+
+TEST_F(LadderTest, TwoTargetsOfOneNutrientAreToldApart) {
+  diet::BalanceProblem problem = exampleProblem();
+  problem.targets.push_back(problem.targets[kCalcium]);
+  problem.targets.back().id = "ca-max";
+  problem.targets.back().min.reset();
+  problem.targets.back().max = 20;
+  desk.open(problem);
+  EXPECT_EQ(rungAt(rowOf(kCalcium)).remark.toStdString(), "min");
+  EXPECT_EQ(rungAt(rowOf(5)).remark.toStdString(), "max");
+  EXPECT_EQ(rungAt(rowOf(kEnergy)).remark.toStdString(), "");
+}
+
+}  // namespace
+}  // namespace tarebowl::ui
