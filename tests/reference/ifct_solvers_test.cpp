@@ -76,10 +76,10 @@ TEST_F(FoodsOfTheIndianTables, LeastShortfallOf200RandomProblemsIsThatOfGlpkAndC
 
 TEST_F(FoodsOfTheIndianTables, LeastShortfallInWholeStepsIsThatOfGlpksBranchAndCut) {
   int missed = 0;
-  for (std::uint64_t seed = 1000; seed < 1030; ++seed) {
+  for (std::uint64_t seed = 1000; seed < 1035; ++seed) {
     SCOPED_TRACE("seed " + std::to_string(seed));
     diet::BalanceProblem problem =
-        randomBalance(foods, {.seed = seed, .foods = 4 + seed % 9, .targets = 8, .wholeSteps = true});
+        randomBalance(foods, {.seed = seed, .foods = 4 + seed % 6, .targets = 8, .wholeSteps = true});
     problem.objective.kind =
         diet::Objective::Kind::LowestCost;  // which no food has: only stage 1 is in question
     const solver::Program program = programOf(problem);
@@ -88,7 +88,7 @@ TEST_F(FoodsOfTheIndianTables, LeastShortfallInWholeStepsIsThatOfGlpksBranchAndC
     expectWithinBudget(program, *glpk);
     missed += *glpk > 1e-6 ? 1 : 0;
   }
-  EXPECT_GT(missed, 15);
+  EXPECT_GT(missed, 10);
 }
 
 }  // namespace

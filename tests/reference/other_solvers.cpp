@@ -30,10 +30,14 @@ struct Lifted {
   std::vector<Entry> entries;
 };
 
-/// In units of one step where inSteps.
+/// Integer programs may slip by 1e-7 of a row: rows are made worth more, so that this is nothing.
+constexpr double kRowWorth = 1e4;
+
+/// Grams in units of one step and violations in units of 1 / kRowWorth where inSteps.
 Lifted lift(const Program& program, bool inSteps) {
   Lifted out;
   const Index n = program.variableCount();
+  const double worth = inSteps ? kRowWorth : 1.0;
   for (Index j = 0; j < n; ++j) {
     const double unit = inSteps ? program.step[j] : 1.0;
     const double low = program.lower[j] / unit;
@@ -45,10 +49,10 @@ Lifted lift(const Program& program, bool inSteps) {
   const auto addSide = [&](Index i, double limit, double sign) {
     const int row = static_cast<int>(out.rowLower.size());
     for (Index j = 0; j < n; ++j) {
-      const double value = program.rows(i, j) * (inSteps ? program.step[j] : 1.0);
+      const double value = worth * program.rows(i, j) * (inSteps ? program.step[j] : 1.0);
       if (value != 0.0) out.entries.push_back({row, static_cast<int>(j), sign * value});
     }
-    out.rowLower.push_back(sign * limit);
+    out.rowLower.push_back(sign * worth * limit);
     out.rowUpper.push_back(kInfinity);
     if (!std::isfinite(program.price[i])) return;
     out.entries.push_back({row, static_cast<int>(out.cost.size()), 1.0});
