@@ -78,9 +78,10 @@ ContributionChartState nutrientRows(const DietDraft& draft, food::NutrientId nut
 ContributionChartState ratioRows(const DietDraft& draft, const animal::RatioTarget& ratio) {
   ContributionChartState state;
   state.title =
-      Rows::tr("%1 and %2, by food, per animal a day").arg(nutrientName(ratio.of), nutrientName(ratio.to));
+      Rows::tr("%1 and %2, by food, per animal a day").arg(nutrientName(ratio.of), nutrientWithin(ratio.to));
   state.series << nutrientName(ratio.of) << nutrientName(ratio.to);
   const auto label = [&](const std::vector<std::optional<double>>& amounts) {
+    if (!amounts[0] && !amounts[1]) return Rows::tr("? no value");
     return Rows::tr("%1 : %2").arg(amountText(ratio.of, amounts[0]), amountText(ratio.to, amounts[1]));
   };
   const auto of = diet::contributions(draft.problem, draft.grams, ratio.of);

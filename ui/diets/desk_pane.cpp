@@ -170,6 +170,8 @@ void DeskPane::showProblem() {
   const diet::BalanceProblem& problem = desk_.problem();
   perGroup_->setVisible(problem.eater.count > 1);
   perGroup_->setCurrent(0);
+  sought_->show(problem);
+  sure_->show(problem.confidence);
   model_->setPerGroup(false);
   caution_->setText(cautionOf(problem));
   table_->updateGeometry();
@@ -189,8 +191,13 @@ void DeskPane::showHeading() {
 
 void DeskPane::showSwitches() {
   hold_->setCurrent(desk_.isHolding() ? 1 : 0);
-  sought_->show(desk_.problem());
-  sure_->show(desk_.problem().confidence);
+  // The menus list every nutrient: they are filled anew for another problem or choice, not on every
+  // keystroke.
+  const diet::BalanceProblem& problem = desk_.problem();
+  if (shownObjective_ != problem.objective) sought_->show(problem);
+  shownObjective_ = problem.objective;
+  if (shownConfidence_ != problem.confidence) sure_->show(problem.confidence);
+  shownConfidence_ = problem.confidence;
 }
 
 void DeskPane::showWhy() {

@@ -55,6 +55,8 @@ class DeskPane : public QWidget {
   SureButton* sure_;
   WhyCard* why_;
   QLabel* caution_;
+  diet::Objective shownObjective_;
+  std::optional<double> shownConfidence_;
 };
 
 }  // namespace tarebowl::ui

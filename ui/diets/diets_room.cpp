@@ -5,6 +5,7 @@
 #include "ui/diets/balance_pane.h"
 #include "ui/diets/desk_pane.h"
 #include "ui/diets/diet_desk.h"
+#include "ui/diets/ingredient_table.h"
 #include "ui/diets/problem_document.h"
 #include "ui/diets/problem_list.h"
 
@@ -64,6 +65,10 @@ void DietsRoom::wire() {
   connect(list_, &ProblemList::chosen, this, [this](const QString& file) {
     document_->open(toPath(file));
     list_->setCurrent(document_->file());
+  });
+  connect(list_, &ProblemList::notListed, this, [this](const QString& text) {
+    if (!deskPane_->table().goTo(text))
+      complain(tr("No diet in this folder and no food of this diet is called “%1”.").arg(text));
   });
   connect(list_, &ProblemList::listed, this, &DietsRoom::openFirstListed);
   connect(document_, &ProblemDocument::fileChanged, this, [this] {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/food_label.h"
 
+#include <QCoreApplication>
 #include <QStringList>
 
 namespace tarebowl::ui {
@@ -23,7 +24,8 @@ FoodLabel foodLabel(const diet::DietFood& food) {
   } else if (!form.isEmpty() && !name.endsWith(form, Qt::CaseInsensitive)) {
     remarks << form;
   }
-  if (!bracket.isEmpty()) remarks << bracket;
+  if (!bracket.isEmpty())
+    remarks << (food.invented ? QCoreApplication::translate("Food", "(invented)") : bracket);
   return {name, remarks.join(QLatin1Char(' '))};
 }
 

@@ -113,7 +113,7 @@ void IngredientDelegate::paintBar(QPainter& painter, const QStyleOptionViewItem&
 }
 
 QSize IngredientDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-  const int height = option.fontMetrics.height() + 11;
+  const int height = option.fontMetrics.height() + 9;
   const QString text = index.data().toString();
   const int spinRoom = 30;  // the editor's arrows
   switch (index.column()) {

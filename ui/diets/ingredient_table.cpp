@@ -35,12 +35,15 @@ IngredientTable::IngredientTable(IngredientModel& model, DietDesk& desk, QWidget
   setVerticalScrollMode(ScrollPerPixel);
   verticalHeader()->hide();
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 11);
+  verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setSectionsClickable(false);
   horizontalHeader()->setMinimumSectionSize(24);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   addCopyAction(*this);
+  connect(this, &QTableView::activated, this, [this](const QModelIndex& index) {
+    if (index.flags().testFlag(Qt::ItemIsEditable) && state() != EditingState) edit(index);
+  });
   connect(&model, &QAbstractItemModel::modelReset, this, &IngredientTable::fitColumns);
   connect(&model, &QAbstractItemModel::headerDataChanged, this, &IngredientTable::fitColumns);
   fitColumns();

@@ -5,13 +5,21 @@
 #include <QMetaObject>
 
 #include <exception>
+#include <iterator>
 #include <utility>
 
 namespace tarebowl::ui {
 namespace {
 
-/// While a person waits, a good answer with its gap now is worth more than a proof later.
-constexpr std::chrono::milliseconds kPatience{4000};
+/// A hand that moves wants a good bowl now; a hand that rests can wait for the proof.
+constexpr std::chrono::milliseconds kPatience[] = {std::chrono::milliseconds(250),
+                                                   std::chrono::milliseconds(4000)};
+
+bool isClosed(const diet::DietSolution& solution) {
+  const bool hasBowl =
+      solution.status == diet::DietStatus::Balanced || solution.status == diet::DietStatus::Compromise;
+  return hasBowl ? solution.provenGap <= 0.0 : solution.status != diet::DietStatus::Stopped;
+}
 
 }  // namespace
 
@@ -49,11 +57,20 @@ void LiveSolver::work(const std::stop_token& quit) {
     std::stop_source running;
     const std::optional<Job> job = nextJob(quit, running);
     if (!job) return;
-    diet::DietSolution solution = solveSafely(*job, running.get_token());
-    if (running.stop_requested()) continue;
+    if (quit.stop_requested()) return;
+    solveInGoes(*job, running.get_token());
+  }
+}
+
+void LiveSolver::solveInGoes(const Job& job, const std::stop_token& stop) {
+  for (const std::chrono::milliseconds patience : kPatience) {
+    diet::DietSolution solution = solveSafely(job, {.deadline = patience, .stop = stop});
+    if (stop.stop_requested()) return;
+    const bool last = isClosed(solution) || patience == std::end(kPatience)[-1];
+    if (!last && solution.grams.empty()) continue;
     QMetaObject::invokeMethod(
-        this, [this, number = job->number, solution = std::move(solution)] { announce(number, solution); },
-        Qt::QueuedConnection);
+        this, [=, this, number = job.number] { announce(number, solution, last); }, Qt::QueuedConnection);
+    if (last) return;
   }
 }
 
@@ -64,9 +81,9 @@ std::optional<LiveSolver::Job> LiveSolver::nextJob(const std::stop_token& quit, 
   return std::exchange(waiting_, std::nullopt);
 }
 
-diet::DietSolution LiveSolver::solveSafely(const Job& job, const std::stop_token& stop) const {
+diet::DietSolution LiveSolver::solveSafely(const Job& job, const diet::SolveOptions& options) const {
   try {
-    return solve_(job.problem, diet::SolveOptions{.deadline = kPatience, .stop = stop});
+    return solve_(job.problem, options);
   } catch (const std::exception& error) {
     diet::DietSolution failed;
     failed.status = diet::DietStatus::Failed;
@@ -75,9 +92,9 @@ diet::DietSolution LiveSolver::solveSafely(const Job& job, const std::stop_token
   }
 }
 
-void LiveSolver::announce(quint64 number, const diet::DietSolution& solution) {
+void LiveSolver::announce(quint64 number, const diet::DietSolution& solution, bool last) {
   if (number != newest_) return;
-  busy_ = false;
+  busy_ = !last;
   emit solved(solution);
 }
 

@@ -16,8 +16,9 @@
 namespace tarebowl::ui {
 
 /// Solves on a thread of its own while a hand moves. A newer request replaces an older one, whether that
-/// still waits or already runs; only the answer to the newest is announced, on the thread that owns this
-/// object.
+/// still waits or already runs; only answers to the newest are announced, on the thread that owns this
+/// object. A problem that is not closed at once is announced with the best bowl so far, and again when it is
+/// proved or patience has run out.
 class LiveSolver : public QObject {
   Q_OBJECT
  public:
@@ -32,6 +33,7 @@ class LiveSolver : public QObject {
   [[nodiscard]] bool isBusy() const { return busy_; }
 
  signals:
+  /// isBusy() tells whether a better answer may follow.
   void solved(const tarebowl::diet::DietSolution& solution);
 
  private:
@@ -42,8 +44,9 @@ class LiveSolver : public QObject {
 
   void work(const std::stop_token& quit);
   [[nodiscard]] std::optional<Job> nextJob(const std::stop_token& quit, std::stop_source& running);
-  [[nodiscard]] diet::DietSolution solveSafely(const Job& job, const std::stop_token& stop) const;
-  void announce(quint64 number, const diet::DietSolution& solution);
+  void solveInGoes(const Job& job, const std::stop_token& stop);
+  [[nodiscard]] diet::DietSolution solveSafely(const Job& job, const diet::SolveOptions& options) const;
+  void announce(quint64 number, const diet::DietSolution& solution, bool last);
 
   Function solve_;
   quint64 newest_ = 0;  // this object's thread only

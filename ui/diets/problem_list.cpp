@@ -23,8 +23,8 @@ ProblemList::ProblemList(QWidget* parent)
   setAttribute(Qt::WA_StyledBackground);
   filter_->setSourceModel(model_);
   filter_->setFilterCaseSensitivity(Qt::CaseInsensitive);
-  field_->setPlaceholderText(tr("Find a diet…"));
-  field_->setAccessibleName(tr("Find a diet by part of its name"));
+  field_->setPlaceholderText(tr("Find a diet or food…"));
+  field_->setAccessibleName(tr("Find a diet, or a food of the diet, by part of its name"));
   field_->setClearButtonEnabled(true);
   view_->setObjectName(QStringLiteral("problemList"));
   view_->setAccessibleName(tr("Diets"));
@@ -44,7 +44,7 @@ ProblemList::ProblemList(QWidget* parent)
   layout->addWidget(view_);
   connect(field_, &QLineEdit::textChanged, filter_, &QSortFilterProxyModel::setFilterFixedString);
   connect(field_, &QLineEdit::textChanged, this, &ProblemList::selectCurrent);
-  connect(field_, &QLineEdit::returnPressed, this, [this] { choose(filter_->index(0, 0)); });
+  connect(field_, &QLineEdit::returnPressed, this, &ProblemList::find);
   connect(view_, &QListView::clicked, this, &ProblemList::choose);
   connect(view_, &QListView::activated, this, &ProblemList::choose);
 }
@@ -79,6 +79,14 @@ void ProblemList::selectCurrent() {
 void ProblemList::focusFilter() {
   field_->setFocus(Qt::ShortcutFocusReason);
   field_->selectAll();
+}
+
+void ProblemList::find() {
+  if (field_->text().isEmpty()) return;
+  if (filter_->rowCount() > 0) return choose(filter_->index(0, 0));
+  const QString text = field_->text();
+  field_->clear();
+  emit notListed(text);
 }
 
 void ProblemList::choose(const QModelIndex& index) {

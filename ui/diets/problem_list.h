@@ -29,11 +29,14 @@ class ProblemList : public QWidget {
 
  signals:
   void chosen(const QString& file);
+  /// Return was pressed on a text that is part of no title.
+  void notListed(const QString& text);
   void listed();
 
  private:
   void take(std::vector<ProblemEntry> entries);
   void selectCurrent();
+  void find();
   void choose(const QModelIndex& index);
 
   ProblemListModel* model_;

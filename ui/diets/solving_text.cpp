@@ -16,10 +16,10 @@ struct Solving {
 
 QString solvedText(const diet::BalanceProblem& problem, const diet::DietSolution& solution) {
   const QString how = problem.wholeSteps ? Solving::tr("solved in whole scale steps") : Solving::tr("solved");
-  const QString proof = solution.provenGap <= 0.0
-                            ? Solving::tr("proved best")
-                            : Solving::tr("within %1 of the best possible").arg(percent(solution.provenGap));
-  return Solving::tr("%1, %2 · %3").arg(how, proof, duration(solution.solveTime.count()));
+  const QString time = duration(solution.solveTime.count());
+  if (solution.provenGap <= 0.0) return Solving::tr("%1, proved best · %2").arg(how, time);
+  return Solving::tr("%1, best found in %2; the gap to the best possible is at most %3")
+      .arg(how, time, percent(solution.provenGap));
 }
 
 }  // namespace
@@ -27,7 +27,8 @@ QString solvedText(const diet::BalanceProblem& problem, const diet::DietSolution
 QString solvingText(const DietDesk& desk) {
   if (desk.isEmpty()) return {};
   if (desk.isHolding()) return Solving::tr("held: only the balance is recomputed");
-  if (desk.isSolving() || !desk.solution()) return Solving::tr("solving…");
+  if (!desk.solution()) return Solving::tr("solving…");
+  if (desk.isSolving()) return Solving::tr("a good bowl is shown, looking for a better one…");
   const diet::DietSolution& solution = *desk.solution();
   switch (solution.status) {
     case diet::DietStatus::Balanced:

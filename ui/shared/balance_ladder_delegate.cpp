@@ -48,10 +48,8 @@ void paintBeyond(QPainter& painter, const QRectF& track, bool toTheRight, const 
 void paintMarker(QPainter& painter, const QRectF& track, const Rung& rung, const TrackScale& scale,
                  const QColor& color) {
   if (!rung.value || rung.mark == Mark::Unknown) return;
-  if (rung.sd > 0.0) {
-    const QRectF whisker = stretch(track, scale.whisker(*rung.value, kWhiskerSd * rung.sd), 2.0);
-    painter.fillRect(whisker, color);
-  }
+  const Span whisker = scale.whisker(*rung.value, kWhiskerSd * rung.sd);
+  if (whisker.to > whisker.from) painter.fillRect(stretch(track, whisker, 2.0), color);
   if (scale.isBelow(*rung.value) || scale.isAbove(*rung.value)) {
     paintBeyond(painter, track, scale.isAbove(*rung.value), color);
     return;

@@ -61,7 +61,7 @@ ContributionChart::ContributionChart(QWidget* parent) : QChartView(new QChart, p
   chart()->setBackgroundVisible(false);
   chart()->setMargins({});
   chart()->layout()->setContentsMargins(0, 0, 0, 0);
-  chart()->legend()->setAlignment(Qt::AlignTop);
+  chart()->legend()->hide();
 }
 
 void ContributionChart::show(const ContributionChartState& state) {
@@ -106,50 +106,68 @@ void ContributionChart::rebuild() {
   bars->attachAxis(amounts);
   rows->setVisible(false);
   amounts->setVisible(false);
-  chart()->legend()->setVisible(state_.series.size() > 1);
-  chart()->legend()->setLabelColor(theme.ink);
-  chart()->legend()->setFont(smaller(font()));
   placeLabels();
 }
 
-void ContributionChart::placeLabels() {
-  for (QGraphicsSimpleTextItem* label : labels_) delete label;
-  labels_.clear();
-  const Theme& theme = currentTheme();
-  const double legend = state_.series.size() > 1 ? kLegendHeight : 0.0;
+QRectF ContributionChart::plotArea() const {
   const double names = kNamePart * width();
-  const QRectF plot(names, legend, kBarPart * (width() - names),
-                    static_cast<double>(state_.rows.size()) * kRowHeight);
-  chart()->setPlotArea(plot);
-  const double most = greatest(state_);
-  const QFontMetricsF metrics(font());
-  const QFont small = smaller(font());
-  const auto put = [&](const QString& text, const QFont& face, const QColor& color, double x, double row,
-                       double room) {
-    const QFontMetricsF measure(face);
-    auto* item = new QGraphicsSimpleTextItem(measure.elidedText(text, Qt::ElideRight, room), chart());
-    item->setFont(face);
-    item->setBrush(color);
-    item->setPos(x, legend + row * kRowHeight + (kRowHeight - measure.height()) / 2);
-    item->setToolTip(text);
-    labels_.push_back(item);
-    return x + measure.horizontalAdvance(item->text());
-  };
-  double line = 0.0;
+  return {names, state_.series.size() > 1 ? kLegendHeight : 0.0, kBarPart * (width() - names),
+          static_cast<double>(state_.rows.size()) * kRowHeight};
+}
+
+double ContributionChart::put(const QString& text, const QFont& face, const QColor& color, double x,
+                              double top, double room) {
+  const QFontMetricsF measure(face);
+  auto* item = new QGraphicsSimpleTextItem(measure.elidedText(text, Qt::ElideRight, room), chart());
+  item->setFont(face);
+  item->setBrush(color);
+  item->setPos(x, top + (kRowHeight - measure.height()) / 2);
+  item->setToolTip(text);
+  labels_.push_back(item);
+  return x + measure.horizontalAdvance(item->text());
+}
+
+void ContributionChart::placeLabels() {
+  for (QGraphicsItem* label : labels_) delete label;
+  labels_.clear();
+  chart()->setPlotArea(plotArea());
+  if (state_.series.size() > 1) placeLegend();
+  double top = plotArea().top();
   for (const ContributionRow& row : state_.rows) {
-    double amount = 0.0;
-    bool known = false;
-    for (const auto& value : row.amounts) {
-      amount = std::max(amount, value.value_or(0.0));
-      known = known || value.has_value();
-    }
-    put(row.food, font(), theme.ink, 0.0, line, names - 10);
-    const double start = plot.left() + plot.width() * amount / most + (amount > 0.0 ? 8 : 2);
-    const double end = put(row.label, small, known ? theme.ink : theme.unknown, start, line, width() - start);
-    if (!row.source.isEmpty() && width() - end > 40)
-      put(QStringLiteral("· ") + row.source, small, theme.soft, end + 5, line, width() - end - 5);
-    line += 1.0;
+    placeRow(row, top);
+    top += kRowHeight;
   }
+}
+
+void ContributionChart::placeLegend() {
+  constexpr double kSide = 10.0;
+  const Theme& theme = currentTheme();
+  double x = plotArea().left();
+  for (int s = 0; s < state_.series.size(); ++s) {
+    auto* swatch = new QGraphicsRectItem(x, (kRowHeight - kSide) / 2, kSide, kSide, chart());
+    swatch->setBrush(s == 0 ? theme.bar : theme.secondBar);
+    swatch->setPen(Qt::NoPen);
+    labels_.push_back(swatch);
+    x = put(state_.series[s], smaller(font()), theme.ink, x + kSide + 5, 0.0, width() - x) + 16;
+  }
+}
+
+void ContributionChart::placeRow(const ContributionRow& row, double top) {
+  const Theme& theme = currentTheme();
+  const QRectF plot = plotArea();
+  const QFont small = smaller(font());
+  double amount = 0.0;
+  bool known = false;
+  for (const auto& value : row.amounts) {
+    amount = std::max(amount, value.value_or(0.0));
+    known = known || value.has_value();
+  }
+  put(row.food, font(), theme.ink, 0.0, top, plot.left() - 10);
+  const double start = plot.left() + plot.width() * amount / greatest(state_) + (amount > 0.0 ? 8 : 2);
+  const double end = put(row.label, small, known ? theme.ink : theme.unknown, start, top, width() - start);
+  constexpr double kLeastForASource = 40.0;
+  if (!row.source.isEmpty() && width() - end > kLeastForASource)
+    put(QStringLiteral("· ") + row.source, small, theme.soft, end + 5, top, width() - end - 5);
 }
 
 void ContributionChart::resizeEvent(QResizeEvent* event) {

@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-class QGraphicsSimpleTextItem;
+class QGraphicsItem;
 
 namespace tarebowl::ui {
 
@@ -43,9 +43,14 @@ class ContributionChart : public QChartView {
  private:
   void rebuild();
   void placeLabels();
+  void placeLegend();
+  void placeRow(const ContributionRow& row, double top);
+  /// Returns where the text ends.
+  double put(const QString& text, const QFont& face, const QColor& color, double x, double top, double room);
+  [[nodiscard]] QRectF plotArea() const;
 
   ContributionChartState state_;
-  std::vector<QGraphicsSimpleTextItem*> labels_;
+  std::vector<QGraphicsItem*> labels_;  ///< what the chart itself cannot write
 };
 
 }  // namespace tarebowl::ui

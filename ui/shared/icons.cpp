@@ -26,10 +26,13 @@ QByteArray inked(const QString& name, const QColor& ink) {
   return file.readAll().replace("#000000", ink.name().toLatin1());
 }
 
-QPixmap drawing(const QString& name, const QColor& ink, int side, qreal ratio) {
+constexpr qreal kFaint = 0.35;  // of a button that cannot be pressed now
+
+QPixmap drawing(const QString& name, const QColor& ink, int side, qreal ratio, qreal opacity = 1.0) {
   QPixmap pixmap(QSize(side, side) * ratio);
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
+  painter.setOpacity(opacity);
   QSvgRenderer(inked(name, ink)).render(&painter);
   painter.end();
   pixmap.setDevicePixelRatio(ratio);
@@ -49,6 +52,7 @@ QIcon icon(const QString& name, const QColor& off, const QColor& on, int side) {
   for (const qreal ratio : kRatios) {
     result.addPixmap(drawing(name, off, side, ratio), QIcon::Normal, QIcon::Off);
     result.addPixmap(drawing(name, on, side, ratio), QIcon::Normal, QIcon::On);
+    result.addPixmap(drawing(name, off, side, ratio, kFaint), QIcon::Disabled, QIcon::Off);
   }
   return result;
 }

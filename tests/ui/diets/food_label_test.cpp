@@ -15,8 +15,9 @@ TEST(FoodLabels, SayTheFormOnce) {
       {"House crickets, adult", "live", "House crickets, adult", "live"},
       {"Hen's egg, hard-boiled", "boiled", "Hen's egg, hard-boiled", ""},
       {"Insect-eater pellet (invented)", "dry", "Insect-eater pellet", "dry (invented)"},
-      {"Limestone powder (invented product)", "powder", "Limestone powder", "(invented product)"},
+      {"Limestone powder (invented product)", "powder", "Limestone powder", "(invented)"},
       {"Kale", "", "Kale", ""},
+      {"Mouse (fuzzy)", "thawed", "Mouse", "thawed (fuzzy)"},
       {"raw", "raw", "raw", ""},
       {"(invented)", "dry", "(invented)", "dry"},
   };
@@ -24,6 +25,7 @@ TEST(FoodLabels, SayTheFormOnce) {
     diet::DietFood food;
     food.name = name;
     food.form = form;
+    food.invented = food.name.find("(invented") != std::string::npos;
     const FoodLabel label = foodLabel(food);
     EXPECT_EQ(label.name.toStdString(), expectedName);
     EXPECT_EQ(label.remark.toStdString(), expectedRemark) << name;

@@ -97,6 +97,34 @@ TEST(LiveSolver, TurnsAnExceptionIntoAFailedAnswer) {
   EXPECT_EQ(answer.reason, "no water");
 }
 
+TEST(LiveSolver, ShowsAGoodBowlAtOnceAndTheProvedOneLater) {
+  std::atomic<int> goes = 0;
+  LiveSolver solver([&](const auto& problem, const auto& options) {
+    diet::DietSolution solution = exampleSolve(problem, options);
+    solution.provenGap = ++goes == 1 ? 0.2 : 0.0;
+    return solution;
+  });
+  std::vector<std::pair<double, bool>> heard;
+  QObject::connect(&solver, &LiveSolver::solved, &solver,
+                   [&](const auto& solution) { heard.emplace_back(solution.provenGap, solver.isBusy()); });
+  solver.request(titled("hard"));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !solver.isBusy(); }));
+  EXPECT_EQ(heard, (std::vector<std::pair<double, bool>>{{0.2, true}, {0.0, false}}));
+}
+
+TEST(LiveSolver, KeepsQuietWhileThereIsNoBowlYet) {
+  std::atomic<int> goes = 0;
+  LiveSolver solver([&](const auto& problem, const auto& options) {
+    diet::DietSolution solution;
+    solution.status = diet::DietStatus::Stopped;
+    return ++goes == 1 ? solution : exampleSolve(problem, options);
+  });
+  QSignalSpy spy(&solver, &LiveSolver::solved);
+  solver.request(titled("slow"));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !solver.isBusy(); }));
+  EXPECT_EQ(spy.count(), 1);
+}
+
 TEST(LiveSolver, CanBeDroppedWhileItWorks) {
   std::latch started(1);
   {

@@ -19,6 +19,7 @@
 
 #include <QAbstractButton>
 #include <QAbstractSpinBox>
+#include <QApplication>
 #include <QCoreApplication>
 #include <QLabel>
 #include <QLineEdit>
@@ -228,6 +229,22 @@ TEST_F(WindowTest, AFileThatCannotBeReadIsToldInTheRoomAndLeavesTheDeskAsItWas) 
   for (const QLabel* label : window.findChildren<QLabel*>())
     told = told || (label->isVisible() && label->text().contains(QStringLiteral("missing.json")));
   EXPECT_TRUE(told);
+}
+
+TEST_F(WindowTest, TheFinderGoesToADietOrToAFoodOfTheDiet) {
+  QTest::keyClick(&window, Qt::Key_K, Qt::ControlModifier);
+  auto* field = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  ASSERT_NE(field, nullptr);
+  QTest::keyClicks(field, QStringLiteral("limest"));
+  QTest::keyClick(field, Qt::Key_Return);
+  const IngredientTable& table = window.diets().deskPane().table();
+  EXPECT_EQ(table.currentIndex().row(), static_cast<int>(kLimestone));
+  EXPECT_TRUE(table.hasFocus());
+  field->setFocus();
+  QTest::keyClicks(field, QStringLiteral("oth"));
+  QTest::keyClick(field, Qt::Key_Return);
+  settle();
+  EXPECT_EQ(desk.problem().title, "Other");
 }
 
 TEST_F(WindowTest, EveryControlHasANameForAScreenReader) {
