@@ -16,7 +16,9 @@ using Clock = std::chrono::steady_clock;
 
 constexpr double kWhole = 1e-7;  // how near a whole number counts as one
 constexpr double kLambdaStep = 4.0;
+constexpr int kMostClimbs = 24;
 constexpr double kLambdaMost = 1e14;
+constexpr double kLambdaLeast = 1e-9;
 
 struct Node {
   double bound = -kInfinity;
@@ -136,13 +138,84 @@ class Search {
     simplex_.restart(node.basis);
   }
 
-  void raiseLambda() {
+  /// Another price of violation on the same basis.
+  void reprice(double lambda) {
     PiecewiseSimplex::Basis basis = simplex_.basis();
+    const auto ratio = static_cast<float>(lambda / lambda_);
     for (Eigen::Index i = 0; i < program_.rows.rows(); ++i) {
-      if (program_.price[i] < kInfinity) basis.basicSlope[std::size_t(columns_ + i)] *= float(kLambdaStep);
+      if (program_.price[i] < kInfinity) basis.basicSlope[std::size_t(columns_ + i)] *= ratio;
     }
-    setLambda(lambda_ * kLambdaStep);
+    setLambda(lambda);
     simplex_.restart(basis);
+  }
+
+  /// What the relaxation's point costs and violates: a line below the bound as a function of the price of
+  /// violation.
+  struct Support {
+    double lambda;
+    double violation;
+    double bound;
+  };
+  Support support(double bound) const {
+    double violation = 0.0;
+    for (Eigen::Index i = 0; i < program_.rows.rows(); ++i) {
+      if (!(program_.price[i] < kInfinity)) continue;
+      const double activity = simplex_.value(columns_ + i);
+      violation += program_.price[i] *
+                   std::max({0.0, program_.rowLower[i] - activity, activity - program_.rowUpper[i]});
+    }
+    return {lambda_, violation, bound};
+  }
+
+  /// Re-solves at another price; nothing where the relaxation could not be solved.
+  std::optional<Support> supportAt(double lambda) {
+    reprice(lambda);
+    if (simplex_.optimise() != PiecewiseSimplex::Outcome::Optimal) return std::nullopt;
+    Eigen::VectorXd gradient;
+    return support(safeBound(gradient));
+  }
+
+  [[nodiscard]] bool isBeyondBudget(const Support& at) const {
+    return at.violation > stage_.budget * (1 + 1e-9) + 1e-12;
+  }
+  /// How much of the bound is lost only because violation is priced higher than the budget asks for.
+  [[nodiscard]] bool isOverpriced(const Support& at) const {
+    return at.lambda * (stage_.budget - at.violation) > 1e-9 * (1.0 + std::abs(at.bound));
+  }
+
+  /// The bound is concave in the price of violation, and its slope there is the violation beyond the budget:
+  /// moves the price to where the bound is near its highest. Returns the best bound; its price stays for the
+  /// children.
+  double settleLambda(double bound) {
+    Support best = support(bound);
+    Support beyond = best;  // bracket: one price with too much violation, one with little enough
+    Support within = best;
+    const bool up = isBeyondBudget(best);
+    if (!up && !isOverpriced(best)) return bound;
+    for (int round = 0; round < kMostClimbs; ++round) {
+      if (best.bound >= cutoff()) return best.bound;
+      const double lambda = up ? lambda_ * kLambdaStep : lambda_ / kLambdaStep;
+      if (lambda > kLambdaMost || lambda < kLambdaLeast) break;
+      const std::optional<Support> next = supportAt(lambda);
+      if (!next) return best.bound;
+      if (next->bound > best.bound) best = *next;
+      const bool isBeyond = isBeyondBudget(*next);
+      (isBeyond ? beyond : within) = *next;
+      if (isBeyond != up) break;
+    }
+    for (int round = 0; round < 2 && beyond.lambda < within.lambda && isOverpriced(within); ++round) {
+      const double beyondBase = beyond.bound - beyond.lambda * (beyond.violation - stage_.budget);
+      const double withinBase = within.bound - within.lambda * (within.violation - stage_.budget);
+      const double meet =
+          (withinBase - beyondBase) / (beyond.violation - within.violation);  // where the two lines meet
+      if (!(meet > beyond.lambda && meet < within.lambda)) break;
+      const std::optional<Support> next = supportAt(meet);
+      if (!next) return best.bound;
+      if (next->bound > best.bound) best = *next;
+      (isBeyondBudget(*next) ? beyond : within) = *next;
+    }
+    if (lambda_ != best.lambda) static_cast<void>(supportAt(best.lambda));
+    return best.bound;
   }
 
   double safeBound(Eigen::VectorXd& gradient) const {
@@ -209,6 +282,13 @@ class Search {
       if (outcome == PiecewiseSimplex::Outcome::Infeasible && rayProves()) return std::nullopt;
       if (bound >= cutoff()) return std::nullopt;
       if (outcome != PiecewiseSimplex::Outcome::Optimal) return bound;
+      if (stage_.kind == Stage::Kind::ObjectiveBudget) {
+        bound = std::max(bound, settleLambda(safeBound(gradient)));
+        if (bound >= cutoff()) return std::nullopt;
+        const double own = safeBound(gradient);
+        if (!best_ || !narrow(gradient, cutoff() - own)) break;
+        continue;
+      }
       if (!best_ || !narrow(gradient, cutoff() - bound)) break;
     }
     return bound;
@@ -273,14 +353,6 @@ class Search {
       if (bound >= cutoff()) return std::nullopt;
     }
     if (const auto branch = choiceBranch()) return branch;
-    if (stage_.kind == Stage::Kind::ObjectiveBudget && candidate.violation > stage_.budget &&
-        lambda_ < kLambdaMost) {
-      raiseLambda();
-      const std::optional<double> again = bound_();
-      if (!again) return std::nullopt;
-      bound = std::max(bound, *again);
-      return bound >= cutoff() ? std::nullopt : chooseBranch(bound);
-    }
     return splitWidest();
   }
 
