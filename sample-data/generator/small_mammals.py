@@ -49,16 +49,17 @@ def hedgehog_tenrecs(larder, rules):
 
 def streaked_tenrecs(larder, rules):
     cat = rules.family("cat_adult_nrc2006", "energy", r.CAT)
+    # Half a gram is about one worm: a first design is not finer than what it is made of.
     foods = [
-        larder.food("earthworms", max_g=20, scale_step_g=0.1, eaten_fraction=0.95),
-        larder.food("crickets-small", max_g=5, scale_step_g=0.1, eaten_fraction=0.85),
-        larder.food("crickets-adult", max_g=3, scale_step_g=0.1, eaten_fraction=0.6),
-        larder.food("cockroach-nymphs", max_g=3, scale_step_g=0.1, eaten_fraction=0.8),
-        larder.food("silkworms", max_g=1.5, scale_step_g=0.1),
-        larder.food("waxworms", max_g=0.8, scale_step_g=0.1),
-        larder.food("mealworms", max_g=1.5, scale_step_g=0.1),
-        larder.food("egg-boiled", max_g=2, scale_step_g=0.1),
-        larder.food("insect-eater-pellet", max_g=0.5, scale_step_g=0.1, eaten_fraction=0.5),
+        larder.food("earthworms", max_g=20, scale_step_g=0.5, eaten_fraction=0.95),
+        larder.food("crickets-small", max_g=5, scale_step_g=0.5, eaten_fraction=0.85),
+        larder.food("crickets-adult", max_g=3, scale_step_g=0.5, eaten_fraction=0.6),
+        larder.food("cockroach-nymphs", max_g=3, scale_step_g=0.5, eaten_fraction=0.8),
+        larder.food("silkworms", max_g=1.5, scale_step_g=0.5),
+        larder.food("waxworms", max_g=1, scale_step_g=0.5),
+        larder.food("mealworms", max_g=1.5, scale_step_g=0.5),
+        larder.food("egg-boiled", max_g=2, scale_step_g=0.5),
+        larder.food("insect-eater-pellet", max_g=0.5, scale_step_g=0.5, eaten_fraction=0.5),
     ]
     targets = [
         r.energy(0.16, 70, 0.75, 1.05, r.KLEIBER) | {"hard": True},
