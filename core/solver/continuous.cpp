@@ -55,8 +55,8 @@ ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows 
   for (Eigen::Index i = 0; i < program.rows.rows(); ++i) costs.push_back(program.rowCost(i, rows, lambda));
   PiecewiseSimplex simplex(program.rows, costs);
   auto outcome = simplex.optimise();
-  if (outcome ==
-      PiecewiseSimplex::Outcome::Optimal) {  // once more on a fresh tableau: removes what rounding piled up
+  if (outcome != PiecewiseSimplex::Outcome::IterationLimit) {
+    // once more on a fresh tableau: removes what rounding piled up, and no one is told "impossible" for it
     simplex.restart(simplex.basis());
     outcome = simplex.optimise();
   }

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kHolds = 1e-12;
 constexpr double kDependent = 1e-20;
+constexpr double kRounding = 1e-8;  // a contradiction smaller than this is one of rounding, not of the rules
 
 enum class State : char { Inactive, Active, Capped };
 
@@ -19,6 +20,7 @@ struct Constraint {
   State state = State::Inactive;
   double sign = 1.0;
   double multiplier = 0.0;
+  double tolerance = kHolds;
 };
 
 /// In y = sqrt(hessian) (z - centre) the objective is 1/2 |y|^2 and y = - sum multiplier sign normal.
@@ -99,7 +101,7 @@ class DualActiveSet {
         sign = at - high_[k] > low_[k] - at ? 1.0 : -1.0;
         by = sign * at - limit(k, sign);
       }
-      if (by <= kHolds * (1.0 + std::abs(at)) || by <= most) continue;
+      if (by <= constraint.tolerance * (1.0 + std::abs(at)) || by <= most) continue;
       most = by;
       worst = k;
       if (constraint.state == State::Inactive) constraint.sign = sign;
@@ -134,7 +136,7 @@ class DualActiveSet {
         }
       }
       const double step = std::min({full, room, blocked});
-      if (!(step < kInfinity)) return false;
+      if (!(step < kInfinity)) return isRounding(p, direction);
       move(own, direction, step, outside, share);
       if (step == blocked && step < full && step < room) {
         release(blocker, -direction * share[blocker] > 0);
@@ -150,6 +152,18 @@ class DualActiveSet {
       }
       return true;
     }
+    return true;
+  }
+
+  /// Nothing can give way to constraint p. At a corner where more constraints meet than there are columns
+  /// that happens to one that holds there too, but for the rounding of large multipliers: such a one is let
+  /// be.
+  bool isRounding(Eigen::Index p, double direction) {
+    refine();
+    Constraint& own = constraints_[std::size_t(p)];
+    const double at = own.sign * activity(p);
+    if (direction * (at - limit(p, own.sign)) > kRounding * (1.0 + std::abs(at))) return false;
+    own.tolerance = kRounding;
     return true;
   }
 

@@ -212,6 +212,8 @@ PiecewiseSimplex::Outcome PiecewiseSimplex::step(Eigen::Index row) {
   Piece reachedPiece = piece;
   double theta = 0.0;
   Eigen::Index entering = -1;
+  bool arrived = false;  // within rounding of its piece, with breakpoints passed but nothing left to enter
+  const double nearEnough = kFeasibility * (1.0 + std::min(std::abs(basicValue_[row]), 1e6));
   for (;;) {
     Piece nextPiece = reachedPiece;
     const bool canAdvance = advance(nextPiece, ownCost, up);
@@ -254,6 +256,10 @@ PiecewiseSimplex::Outcome PiecewiseSimplex::step(Eigen::Index row) {
     rate -= std::abs(alpha) * length;
     reached_[std::size_t(first)] = to;
     limit_[std::size_t(first)] = ratio(first, alpha, to);
+    if (rate <= nearEnough) {
+      arrived = true;
+      break;
+    }
   }
 
   for (Eigen::Index j = 0; j < columns_; ++j) {  // those that passed breakpoints without entering
@@ -266,13 +272,13 @@ PiecewiseSimplex::Outcome PiecewiseSimplex::step(Eigen::Index row) {
   }
   if (theta != 0.0) gradient_.noalias() += (direction * theta) * pivotRow.transpose();
   const double slopeReached = startSlope + direction * theta;
+  const int target = up ? reachedPiece.high : reachedPiece.low;
+  const double targetAt = up ? reachedPiece.highAt : reachedPiece.lowAt;
   if (entering < 0) {
-    piece = reachedPiece;
+    piece = arrived ? Piece{target, target, targetAt, targetAt, slopeReached} : reachedPiece;
     return Outcome::Optimal;
   }
 
-  const int target = up ? reachedPiece.high : reachedPiece.low;
-  const double targetAt = up ? reachedPiece.highAt : reachedPiece.lowAt;
   const PiecewiseCost& enteringCost = costs_[std::size_t(nonbasic_[std::size_t(entering)])];
   const bool leftward = direction * pivotRow[entering] > 0;
   const int enteringPlace = place_[std::size_t(entering)];
@@ -323,6 +329,7 @@ void PiecewiseSimplex::keepRay(Eigen::Index row, double direction) {
 PiecewiseSimplex::Outcome PiecewiseSimplex::optimise(double cutoff) {
   const std::int64_t most = iterations_ + 50 * (columns_ + rowCount_) + 1000;
   double start = dualGain_;
+  bool recomputed = false;
   for (;;) {
     const Eigen::Index row = leavingRow();
     if (row < 0) return Outcome::Optimal;
@@ -334,7 +341,13 @@ PiecewiseSimplex::Outcome PiecewiseSimplex::optimise(double cutoff) {
       dualGain_ = kept;
       continue;
     }
-    if (step(row) == Outcome::Infeasible) return Outcome::Infeasible;
+    if (step(row) != Outcome::Infeasible) {
+      recomputed = false;
+      continue;
+    }
+    if (recomputed) return Outcome::Infeasible;
+    recomputeValues();  // values updated step by step carry the rounding of the largest limit they passed
+    recomputed = true;
   }
 }
 
