@@ -3,8 +3,7 @@
 #include "core/diet/formulation.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
+#include <limits>
 
 namespace tarebowl::diet {
 namespace {
@@ -27,12 +26,22 @@ std::vector<RowOrigin> rowsOf(std::span<const Measure> measures) {
   return rows;
 }
 
-/// (part - bound · whole) / shortfall unit, against 0; what does not depend on the grams goes to the other
-/// side.
+/// part - bound · whole, per gram of each food. A food that stands exactly at the bound gets 0, and not the
+/// last digit that the subtraction leaves: where it is the only food, the solver would take that digit for a
+/// rule.
+Eigen::VectorXd excessPerGram(const Measure& measure, double bound) {
+  constexpr double kRounding = 4 * std::numeric_limits<double>::epsilon();
+  const Eigen::ArrayXd part = measure.part.perGram.array();
+  const Eigen::ArrayXd allowed = bound * measure.whole.perGram.array();
+  const Eigen::ArrayXd excess = part - allowed;
+  return (excess.abs() > kRounding * (part.abs() + allowed.abs())).select(excess, 0.0).matrix();
+}
+
+/// The excess over the shortfall unit, against 0; what does not depend on the grams goes to the other side.
 void writeRow(solver::Program& program, Eigen::Index row, const Measure& measure, BoundSide side) {
   const double bound = *measure.bound(side);
   const double unit = measure.shortfallUnit(bound);
-  program.rows.row(row) = (measure.part.perGram - bound * measure.whole.perGram).transpose() / unit;
+  program.rows.row(row) = excessPerGram(measure, bound).transpose() / unit;
   const double limit = (bound * measure.whole.constant - measure.part.constant) / unit;
   program.rowLower[row] = side == BoundSide::Min ? limit : -solver::kInfinity;
   program.rowUpper[row] = side == BoundSide::Max ? limit : solver::kInfinity;

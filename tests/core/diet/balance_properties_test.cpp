@@ -123,9 +123,10 @@ RC_GTEST_PROP(BalanceProperty, doesNotDependOnTheOrderOfTheFoods, ()) {
   BalanceProblem turned = problem;
   Diet turnedDiet = diet;
   const auto by = *rc::gen::inRange<std::ptrdiff_t>(0, static_cast<std::ptrdiff_t>(diet.size()));
-  std::ranges::rotate(turned.foods, turned.foods.begin() + by);
-  std::ranges::rotate(turnedDiet, turnedDiet.begin() + by);
-  if (turned.reference) std::ranges::rotate(*turned.reference, turned.reference->begin() + by);
+  std::rotate(turned.foods.begin(), turned.foods.begin() + by, turned.foods.end());
+  std::rotate(turnedDiet.begin(), turnedDiet.begin() + by, turnedDiet.end());
+  if (turned.reference)
+    std::rotate(turned.reference->begin(), turned.reference->begin() + by, turned.reference->end());
   sameLines(balance(problem, diet), balance(turned, turnedDiet));
 }
 

@@ -72,6 +72,15 @@ TEST(FormulationRows, OfABoundOfZeroAreInTheTargetsUnit) {
   expectRow(formulated(problem).program, 0, 0.002 / 0.02, 0.0004 / 0.02);
 }
 
+TEST(FormulationRows, OfAFoodExactlyAtTheBoundAreZeroAndNotARoundingError) {
+  BalanceProblem problem = greensAndInsects();
+  problem.foods = {makeFood("leaf", "leaf", {{"WATER", 0}, {"CA", 21.3}, {"FE", 0.7}})};
+  problem.foods[0].eatenFraction = 0.3;
+  problem.reference.reset();
+  problem.ratios = {ratio("CA", "FE", {.min = 21.3 / 0.7})};
+  EXPECT_EQ(formulated(problem).program.rows(0, 0), 0.0);
+}
+
 TEST(FormulationRows, CountWhatIsEatenOfAGramOffered) {
   BalanceProblem problem = greensAndInsects();
   problem.targets = {target("CA", {.min = 200}, Unit::Milligram, Basis::Day)};

@@ -3,9 +3,11 @@
 #include "tests/core/diet/random_problem.h"
 
 #include "tests/core/diet/bowls.h"
+#include "tests/core/diet/literal_reading.h"
 
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <array>
 
 namespace tarebowl::diet::testing {
@@ -90,6 +92,33 @@ animal::RatioTarget drawRatio() {
   return rule;
 }
 
+/// Ids that tell every rule from every other.
+void nameRules(BalanceProblem& problem) {
+  int number = 0;
+  const auto name = [&](auto& rules) {
+    for (auto& rule : rules) rule.id += " " + std::to_string(++number);
+  };
+  name(problem.targets);
+  name(problem.ratios);
+  name(problem.shares);
+}
+
+/// Bounds around a value: missed by some bowls and met by others.
+template <class Rules>
+void moveBounds(Rules& rules, const std::vector<TargetBalance>& lines, std::size_t& line) {
+  Rules kept;
+  for (auto& rule : rules) {
+    const std::optional<double> value = lines[line++].value;
+    if (!value || !(*value > 0)) continue;
+    const double low = *value * tenths(5, 12) / 10;
+    const double width = *value * tenths(1, 10) / 10;
+    if (rule.max) rule.max = low + width;
+    if (rule.min) rule.min = low;
+    kept.push_back(rule);
+  }
+  rules = kept;
+}
+
 }  // namespace
 
 BalanceProblem drawProblem() {
@@ -101,8 +130,23 @@ BalanceProblem drawProblem() {
   for (int i = number(0, 6); i > 0; --i) problem.targets.push_back(drawTarget());
   for (int i = number(0, 3); i > 0; --i) problem.ratios.push_back(drawRatio());
   for (int i = number(0, 3); i > 0; --i) problem.shares.push_back(drawShare());
+  nameRules(problem);
   if (oneIn(2)) problem.reference = drawDiet(problem);
   if (oneIn(3)) problem.confidence = 0.9;
+  return problem;
+}
+
+BalanceProblem drawSensibleProblem() {
+  BalanceProblem problem = drawProblem();
+  const std::vector<TargetBalance> lines = literalBalance(problem, drawDiet(problem)).targets;
+  std::size_t line = 0;
+  moveBounds(problem.targets, lines, line);
+  moveBounds(problem.ratios, lines, line);
+  moveBounds(problem.shares, lines, line);
+  for (ShareRule& share : problem.shares) {  // no group is more than the whole
+    if (share.min) share.min = std::min(*share.min, 0.95);
+    if (share.max) share.max = std::min(*share.max, 1.0);
+  }
   return problem;
 }
 
