@@ -73,11 +73,16 @@ class DocumentBuilder final : public nlohmann::json_sax<json> {
     if (error.id == kNumberOverflow) {
       refuse(currentPath(), fmt::format("a finite number, found {} at {}", token.substr(0, 40), place));
     }
-    const bool notANumber = token == "N" || token == "I" || token == "-I" || token == "-N";
-    if (notANumber) refuse(currentPath(), fmt::format("a finite number, found NaN or Infinity at {}", place));
-    if (token == "/")
+    const std::string reason = reasonOf(error.what());
+    const char culprit = position == 0 ? '\0' : text_[std::min(position, text_.size()) - 1];
+    const bool isValue = reason.starts_with("invalid literal") || reason.starts_with("invalid number");
+    if (isValue && (culprit == 'N' || culprit == 'I')) {
+      refuse(currentPath(), fmt::format("a finite number, found NaN or Infinity at {}", place));
+    }
+    if (isValue && culprit == '/') {
       refuse(currentPath(), fmt::format("plain JSON, which has no comments, found one at {}", place));
-    refuse(currentPath(), fmt::format("valid JSON, found an error at {}: {}", place, reasonOf(error.what())));
+    }
+    refuse(currentPath(), fmt::format("valid JSON, found an error at {}: {}", place, reason));
   }
 
  private:
