@@ -137,6 +137,10 @@ NutrientId required(std::string_view tagname) {
 
 }  // namespace
 
+std::string_view symbolOf(NutrientGroup group) {
+  return std::ranges::find(kGroups, group, &std::pair<std::string_view, NutrientGroup>::second)->first;
+}
+
 std::span<const Nutrient> allNutrients() {
   return catalogue().nutrients;
 }

@@ -26,6 +26,9 @@ enum class NutrientGroup {
   AntiNutrient
 };
 
+/// The word used in files: "trace element".
+[[nodiscard]] std::string_view symbolOf(NutrientGroup group);
+
 /// A component of food, named by its FAO/INFOODS tagname (Klensin et al. 1989 and later lists, an open
 /// standard).
 struct Nutrient {

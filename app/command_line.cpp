@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command_line.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <sstream>
+
+namespace tarebowl::app {
+
+namespace {
+
+constexpr double kLongestSeconds = 86'400.0;
+
+/// Where CLI11 puts what it reads.
+struct Words {
+  std::string file;
+  bool table = false;
+  bool json = false;
+  double seconds = 10.0;
+};
+
+void addFile(CLI::App& command, Words& words) {
+  command.add_option("FILE", words.file, "A problem file (tarebowl-problem/1), or - for standard input")
+      ->required();
+}
+
+void addTable(CLI::App& command, Words& words) {
+  command.add_flag("--table", words.table, "Print a table for people instead of JSON");
+}
+
+/// CLI11 explains some slips over several lines; the first one says it.
+std::string firstLine(const std::string& text) {
+  return text.substr(0, text.find('\n'));
+}
+
+void define(CLI::App& app, Words& words) {
+  app.set_version_flag("--version", "tarebowl " TAREBOWL_VERSION);
+  app.set_help_flag("--help,-h", "Print this help");
+  app.add_option("FILE", words.file, "Open the window on this problem file (default: the invented sample)");
+  app.require_subcommand(0, 1);
+  app.footer(
+      "Exit status: 0 balanced or compromise, 3 impossible (the hard rules contradict each other),\n"
+      "2 a file or a command line that cannot be read, 1 anything else.");
+
+  CLI::App& solve =
+      *app.add_subcommand("solve", "Find the grams that meet the targets; prints tarebowl-result/1");
+  addFile(solve, words);
+  addTable(solve, words);
+  solve
+      .add_option("--seconds", words.seconds,
+                  "Longest time to search; the best answer so far is printed with its gap")
+      ->check(CLI::Range(0.001, kLongestSeconds))
+      ->capture_default_str();
+
+  CLI::App& balance =
+      *app.add_subcommand("balance", "Judge the diet as it is now (\"reference\") without solving");
+  addFile(balance, words);
+  addTable(balance, words);
+
+  CLI::App& nutrients =
+      *app.add_subcommand("nutrients", "List the nutrients known here, with their tagnames and units");
+  auto* table = nutrients.add_flag("--table", words.table, "Print a table for people instead of JSON");
+  nutrients.add_flag("--json", words.json, "Print JSON (the default)")->excludes(table);
+}
+
+Command::Kind kindOf(const CLI::App& app) {
+  if (app.got_subcommand("solve")) return Command::Kind::Solve;
+  if (app.got_subcommand("balance")) return Command::Kind::Balance;
+  if (app.got_subcommand("nutrients")) return Command::Kind::Nutrients;
+  return Command::Kind::OpenWindow;
+}
+
+/// Help and version arrive as errors without a fault.
+Command answerTo(const CLI::App& app, const CLI::ParseError& request) {
+  std::ostringstream out;
+  std::ostringstream err;
+  if (app.exit(request, out, err) != 0)
+    throw UsageError(firstLine(request.what()) + " (see tarebowl --help)");
+  return {.kind = Command::Kind::ShowText, .file = {}, .text = out.str()};
+}
+
+}  // namespace
+
+Command parseCommandLine(int argc, const char* const* argv) {
+  CLI::App app("Diets weighed to the gram for animals in human care.", "tarebowl");
+  Words words;
+  define(app, words);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& request) {
+    return answerTo(app, request);
+  }
+  Command command{.kind = kindOf(app), .file = {}, .table = words.table, .text = {}};
+  if (!words.file.empty()) command.file = words.file;
+  command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
+  return command;
+}
+
+}  // namespace tarebowl::app

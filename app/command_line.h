@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <chrono>
+#include <optional>
+#include <stdexcept>
+#include <string>
+
+namespace tarebowl::app {
+
+/// What the program was asked to do.
+struct Command {
+  enum class Kind {
+    OpenWindow,  ///< on file, or on the sample
+    Solve,
+    Balance,
+    Nutrients,
+    ShowText  ///< help or version, in text
+  };
+  Kind kind = Kind::OpenWindow;
+  std::optional<std::string> file;  ///< "-" is standard input
+  bool table = false;               ///< for people rather than for programs
+  std::chrono::milliseconds deadline{10'000};
+  std::string text;
+};
+
+/// A command line that cannot be understood; what() is one line.
+class UsageError : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
+/// Throws UsageError.
+[[nodiscard]] Command parseCommandLine(int argc, const char* const* argv);
+
+}  // namespace tarebowl::app

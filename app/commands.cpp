@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands.h"
+
+#include "app/result_table.h"
+#include "core/diet/objective.h"
+#include "core/diet/solve.h"
+#include "core/exchange/nutrients_json.h"
+#include "core/exchange/problem_json.h"
+
+#include <algorithm>
+#include <istream>
+#include <ostream>
+
+namespace tarebowl::app {
+
+namespace {
+
+diet::BalanceProblem read(const Command& command, const Streams& streams) {
+  const std::string& file = command.file.value();
+  if (file == "-") return exchange::readProblem(streams.in, "standard input");
+  return exchange::readProblem(std::filesystem::path(file));
+}
+
+/// The diet as it is now, judged and put where a solution would stand, so that both print alike.
+diet::DietSolution judgeReference(const diet::BalanceProblem& problem) {
+  diet::DietSolution judged;
+  judged.grams = diet::referenceDiet(problem);
+  judged.balance = diet::balance(problem, judged.grams);
+  judged.shortfall = judged.balance.shortfall;
+  judged.objective = diet::objectiveOf(problem, judged.grams, judged.grams);
+  judged.multipliers.assign(judged.balance.targets.size(), 0.0);
+  const bool holds = std::all_of(judged.balance.targets.begin(), judged.balance.targets.end(),
+                                 [](const auto& line) { return line.shortfall <= diet::kNoShortfall; });
+  judged.status = holds ? diet::DietStatus::Balanced : diet::DietStatus::Compromise;
+  return judged;
+}
+
+void print(const Command& command, const diet::BalanceProblem& problem, const diet::DietSolution& solution,
+           std::ostream& out) {
+  out << (command.table ? resultTable(problem, solution) : exchange::writeResult(problem, solution));
+}
+
+int exitStatusOf(diet::DietStatus status) {
+  switch (status) {
+    case diet::DietStatus::Balanced:
+    case diet::DietStatus::Compromise:
+      return kDone;
+    case diet::DietStatus::Impossible:
+      return kImpossible;
+    case diet::DietStatus::Unbounded:
+    case diet::DietStatus::Stopped:
+    case diet::DietStatus::Failed:
+      break;
+  }
+  return kInternalFailure;
+}
+
+int solveFile(const Command& command, const Streams& streams) {
+  const diet::BalanceProblem problem = read(command, streams);
+  const diet::DietSolution solution = diet::solve(problem, {.deadline = command.deadline, .stop = {}});
+  print(command, problem, solution, streams.out);
+  return exitStatusOf(solution.status);
+}
+
+int balanceFile(const Command& command, const Streams& streams) {
+  const diet::BalanceProblem problem = read(command, streams);
+  print(command, problem, judgeReference(problem), streams.out);
+  return kDone;
+}
+
+}  // namespace
+
+int runInTerminal(const Command& command, const Streams& streams) {
+  switch (command.kind) {
+    case Command::Kind::Solve:
+      return solveFile(command, streams);
+    case Command::Kind::Balance:
+      return balanceFile(command, streams);
+    case Command::Kind::Nutrients:
+      streams.out << (command.table ? nutrientTable() : exchange::writeNutrients());
+      return kDone;
+    case Command::Kind::ShowText:
+      streams.out << command.text;
+      return kDone;
+    case Command::Kind::OpenWindow:
+      break;
+  }
+  return kInternalFailure;
+}
+
+}  // namespace tarebowl::app

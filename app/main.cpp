@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command_line.h"
+#include "app/commands.h"
+#include "app/window.h"
+#include "core/exchange/problem_json.h"
+
+#include <exception>
+#include <iostream>
+#include <string_view>
+
+namespace {
+
+using namespace tarebowl::app;
+
+int run(int argc, char** argv, const Streams& streams) {
+  const Command command = parseCommandLine(argc, argv);
+  const int status = command.kind == Command::Kind::OpenWindow ? openWindow(command, argc, argv, streams)
+                                                               : runInTerminal(command, streams);
+  streams.out.flush();
+  if (streams.out) return status;
+  streams.err << "tarebowl: the result could not be written\n";
+  return kInternalFailure;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  const Streams streams{std::cin, std::cout, std::cerr};
+  const auto complain = [](std::string_view what, int status) {
+    std::cerr << "tarebowl: " << what << '\n';
+    return status;
+  };
+  try {
+    return run(argc, argv, streams);
+  } catch (const tarebowl::exchange::FormatError& error) {
+    return complain(error.what(), kUnreadable);
+  } catch (const UsageError& error) {
+    return complain(error.what(), kUnreadable);
+  } catch (const std::exception& error) {
+    return complain(std::string("internal failure: ") + error.what(), kInternalFailure);
+  }
+}

@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/result_table.h"
+
+#include "app/text_table.h"
+#include "app/wording.h"
+#include "core/food/nutrient.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace tarebowl::app {
+
+namespace {
+
+using diet::BalanceProblem;
+using diet::DietSolution;
+using diet::DietStatus;
+using diet::TargetBalance;
+using diet::TargetKind;
+using Align = TextTable::Align;
+
+std::string heading(const BalanceProblem& problem) {
+  const diet::Eater& eater = problem.eater;
+  std::string text = problem.title.empty() ? std::string() : problem.title + '\n';
+  text += fmt::format("{}{}, count {}", eater.name, eater.name.empty() ? "Animals" : "", eater.count);
+  if (eater.bodyMass) text += fmt::format(", {} kg body mass each", shortNumber(eater.bodyMass->value()));
+  text += fmt::format("; energy by {}\n", food::symbolOf(problem.energyMethod));
+  if (problem.invented) text += "INVENTED SAMPLE: names, masses and house rules are made up.\n";
+  return text;
+}
+
+std::string verdict(const DietSolution& solution) {
+  switch (solution.status) {
+    case DietStatus::Balanced:
+      return "Balanced: every target holds.";
+    case DietStatus::Compromise:
+      return fmt::format("Compromise: not every target holds; shortfall {} in all.",
+                         shortNumber(solution.shortfall));
+    case DietStatus::Impossible:
+      return "Impossible: the hard rules contradict each other.";
+    case DietStatus::Unbounded:
+      return fmt::format("No answer: nothing limits what is sought ({}).", solution.reason);
+    case DietStatus::Stopped:
+      return fmt::format("No answer in the time given ({}); allow more with --seconds.", solution.reason);
+    case DietStatus::Failed:
+      break;
+  }
+  return fmt::format("No answer that passed its own checks ({}).", solution.reason);
+}
+
+/// Says which food it is where form matters: "House crickets, adult (live)".
+std::string nameOf(const diet::DietFood& food) {
+  const bool saysForm = food.form.empty() || food.name.find(food.form) != std::string::npos;
+  return fmt::format("{}{}{}", food.name, saysForm ? "" : fmt::format(" ({})", food.form),
+                     food.invented ? " [invented]" : "");
+}
+
+std::string gramsTable(const BalanceProblem& problem, const diet::Diet& diet) {
+  const int count = problem.eater.count;
+  std::vector<TextTable::Column> columns{
+      {"Food", Align::Left}, {"Group", Align::Left}, {"g per animal and day", Align::Right}};
+  if (count > 1) columns.push_back({fmt::format("g for {}", count), Align::Right});
+  TextTable table(columns);
+  const auto addRow = [&](const std::string& name, const std::string& group, quantity::Grams grams,
+                          quantity::Grams step) {
+    std::vector<std::string> cells{name, group, gramsText(grams, step)};
+    if (count > 1) cells.push_back(gramsText(grams * count, step));
+    table.addRow(std::move(cells));
+  };
+  quantity::Grams sum;
+  quantity::Grams finest{1.0};
+  for (std::size_t i = 0; i < diet.size(); ++i) {
+    sum += diet[i];
+    finest = std::min(finest, problem.foods[i].scaleStep);
+    if (diet[i].value() != 0.0)
+      addRow(nameOf(problem.foods[i]), problem.foods[i].group, diet[i], problem.foods[i].scaleStep);
+  }
+  table.addRule();
+  addRow("As offered, in all", "", sum, finest);
+  return table.text();
+}
+
+std::string unused(const BalanceProblem& problem, const diet::Diet& diet) {
+  std::string names;
+  for (std::size_t i = 0; i < diet.size(); ++i) {
+    if (diet[i].value() == 0.0) names += (names.empty() ? "" : "; ") + problem.foods[i].name;
+  }
+  return names.empty() ? names : "Not used: " + names + ".\n";
+}
+
+/// What a line of the balance speaks of, and what its numbers count.
+struct LineWords {
+  std::string subject;
+  std::string unit;
+  double scale = 1.0;  ///< shares are shown in percent
+};
+
+LineWords wordsOf(const BalanceProblem& problem, const TargetBalance& line) {
+  if (line.kind == TargetKind::Ratio) {
+    const animal::RatioTarget& ratio = problem.ratios.at(line.index);
+    return {food::describe(ratio.of).name + " : " + food::describe(ratio.to).name,
+            food::describe(ratio.of).tagname + ":" + food::describe(ratio.to).tagname};
+  }
+  if (line.kind == TargetKind::Share) {
+    const diet::ShareRule& share = problem.shares.at(line.index);
+    const std::string_view of = share.basis == quantity::Basis::AsFed    ? "as fed"
+                                : share.basis == quantity::Basis::Energy ? "ME"
+                                                                         : "DM";
+    return {"Group: " + share.group, fmt::format("% of {}", of), 100.0};
+  }
+  const animal::Target& target = problem.targets.at(line.index);
+  return {food::describe(target.nutrient).name,
+          fmt::format("{} {}", quantity::symbolOf(target.unit), basisText(target.basis))};
+}
+
+bool isHard(const BalanceProblem& problem, const TargetBalance& line) {
+  if (line.kind == TargetKind::Ratio) return problem.ratios.at(line.index).hard;
+  return line.kind == TargetKind::Share ? problem.shares.at(line.index).hard
+                                        : problem.targets.at(line.index).hard;
+}
+
+std::optional<double> scaled(std::optional<double> number, double scale) {
+  return number ? std::optional(*number * scale) : std::nullopt;
+}
+
+std::string balanceTable(const BalanceProblem& problem, const diet::Balance& balance) {
+  TextTable table({{"Target", Align::Left},
+                   {"Of", Align::Left},
+                   {"Value", Align::Right},
+                   {"Zone", Align::Right},
+                   {"Unit and basis", Align::Left},
+                   {"State", Align::Left},
+                   {"By", Align::Right},
+                   {"Known", Align::Right},
+                   {"Chance", Align::Right}});
+  for (const TargetBalance& line : balance.targets) {
+    const LineWords words = wordsOf(problem, line);
+    const bool unknown = line.state == diet::TargetState::Unknown || !line.value;
+    const bool missed = line.state == diet::TargetState::Short || line.state == diet::TargetState::Over;
+    const std::string value = unknown ? "?" : shortNumber(*line.value * words.scale);
+    table.addRow({line.id + (isHard(problem, line) ? " (hard)" : ""), words.subject,
+                  (line.atLeast && !unknown ? "≥ " : "") + value,
+                  zoneText(scaled(line.min, words.scale), scaled(line.max, words.scale)), words.unit,
+                  std::string(stateText(line.state)), missed ? percentText(line.shortfall) : "",
+                  percentText(line.coverage), line.chance ? percentText(*line.chance) : "?"});
+  }
+  return table.text();
+}
+
+std::string conflictText(const DietSolution& solution) {
+  if (solution.conflict.empty()) return {};
+  return fmt::format("These cannot all hold together: {}.\n", fmt::join(solution.conflict, ", "));
+}
+
+std::string gapText(const DietSolution& solution) {
+  if (solution.provenGap <= 0.0) return {};
+  return fmt::format("Not proven the best: it may be off by up to {}; allow more time with --seconds.\n",
+                     percentText(solution.provenGap));
+}
+
+/// Which species stand in, and how many target values were recalled rather than read.
+std::string originText(const BalanceProblem& problem) {
+  std::set<std::string> species;
+  int recalled = 0;
+  const auto note = [&](const animal::TargetOrigin& origin) {
+    if (!origin.modelSpecies.empty()) species.insert(origin.modelSpecies);
+    if (origin.provenance == animal::Provenance::FromMemory) ++recalled;
+  };
+  for (const auto& target : problem.targets) note(target.origin);
+  for (const auto& ratio : problem.ratios) note(ratio.origin);
+  std::string text;
+  if (!species.empty()) text += fmt::format("Model species that stand in: {}.\n", fmt::join(species, "; "));
+  if (recalled > 0)
+    text += fmt::format("Targets written down from memory, to be checked at the source: {}.\n", recalled);
+  return text;
+}
+
+}  // namespace
+
+std::string resultTable(const BalanceProblem& problem, const DietSolution& solution) {
+  std::string text =
+      heading(problem) + verdict(solution) + '\n' + gapText(solution) + conflictText(solution) + '\n';
+  if (!solution.grams.empty()) {
+    text += gramsTable(problem, solution.grams) + unused(problem, solution.grams) + '\n';
+  }
+  if (!solution.balance.targets.empty()) {
+    text += balanceTable(problem, solution.balance);
+    text +=
+        "≥: some eaten food's value is unknown and could only add. Known: share of eaten dry matter with a "
+        "known value.\n\n";
+  }
+  return text + originText(problem) + std::string(kCaution);
+}
+
+std::string nutrientTable() {
+  TextTable table({{"Tagname", Align::Left},
+                   {"Name", Align::Left},
+                   {"Unit", Align::Left},
+                   {"Also read as", Align::Left}});
+  for (const food::Nutrient& nutrient : food::allNutrients()) {
+    table.addRow({nutrient.tagname, nutrient.name, std::string(quantity::symbolOf(nutrient.unit)),
+                  fmt::format("{}", fmt::join(nutrient.synonyms, "; "))});
+  }
+  return table.text();
+}
+
+}  // namespace tarebowl::app

@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/problem.h"
+#include "core/diet/solve.h"
+
+#include <string>
+#include <string_view>
+
+namespace tarebowl::app {
+
+/// What every table ends with.
+inline constexpr std::string_view kCaution =
+    "Tarebowl supports, and does not replace, a qualified nutritionist and a licensed vet; local rules on "
+    "feeding,\n"
+    "hygiene, live prey and medicines come first. Published requirements of a model species are a starting "
+    "point.\n";
+
+/// The answer for people: what it is, grams per food, how each target stands, what is in conflict.
+[[nodiscard]] std::string resultTable(const diet::BalanceProblem& problem,
+                                      const diet::DietSolution& solution);
+
+/// The known nutrients, by group.
+[[nodiscard]] std::string nutrientTable();
+
+}  // namespace tarebowl::app

@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window.h"
+
+#ifdef TAREBOWL_HAS_UI
+#include "ui/run.h"
+#endif
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+#include <ostream>
+#include <string>
+
+namespace tarebowl::app {
+
+namespace {
+
+bool isSet(const char* variable) {
+  const char* value = std::getenv(variable);
+  return value != nullptr && *value != '\0';
+}
+
+bool hasDisplay() {
+#if defined(_WIN32) || defined(__APPLE__)
+  return true;
+#else
+  return isSet("WAYLAND_DISPLAY") || isSet("DISPLAY") || isSet("QT_QPA_PLATFORM");
+#endif
+}
+
+int show([[maybe_unused]] int argc, [[maybe_unused]] char** argv,
+         [[maybe_unused]] std::optional<std::filesystem::path> file) {
+#ifdef TAREBOWL_HAS_UI
+  return ui::run(argc, argv, std::move(file));
+#else
+  return kInternalFailure;
+#endif
+}
+
+}  // namespace
+
+std::optional<std::string_view> windowIsMissing() {
+#ifndef TAREBOWL_HAS_UI
+  return "this program was built without its window";
+#endif
+  if (!hasDisplay()) return "there is no display";
+  return std::nullopt;
+}
+
+std::optional<std::filesystem::path> samplePath() {
+  constexpr std::array<std::string_view, 2> kPlaces{TAREBOWL_SOURCE_DIR "/sample-data",
+                                                    TAREBOWL_DATA_DIR "/sample-data"};
+  for (const std::string_view place : kPlaces) {
+    std::filesystem::path file = std::filesystem::path(place) / "tenrec-hedgehog.json";
+    std::error_code ignored;
+    if (std::filesystem::is_regular_file(file, ignored)) return file;
+  }
+  return std::nullopt;
+}
+
+int openWindow(const Command& command, int argc, char** argv, const Streams& streams) {
+  std::optional<std::filesystem::path> file = samplePath();
+  if (command.file) file = *command.file;
+  const auto reason = windowIsMissing();
+  if (!reason) return show(argc, argv, std::move(file));
+  if (!file) {
+    streams.err << "tarebowl: " << *reason << ", and the sample is not installed; name a problem file\n";
+    return kUnreadable;
+  }
+  streams.err << "tarebowl: " << *reason << "; solving " << file->string() << " in the terminal instead\n";
+  Command inTerminal = command;
+  inTerminal.kind = Command::Kind::Solve;
+  inTerminal.table = true;
+  inTerminal.file = file->string();
+  return runInTerminal(inTerminal, streams);
+}
+
+}  // namespace tarebowl::app

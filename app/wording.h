@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/balance.h"
+#include "core/diet/problem.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+/// How numbers, states and bases read in a terminal table.
+namespace tarebowl::app {
+
+/// Four significant digits, never in powers of ten: "0.01234", "22.1", "1234567".
+[[nodiscard]] std::string shortNumber(double number);
+/// "?" where nothing is known.
+[[nodiscard]] std::string shortNumber(std::optional<double> number);
+/// With the digits that the scale shows, where the grams lie on its steps.
+[[nodiscard]] std::string gramsText(quantity::Grams grams, quantity::Grams scaleStep);
+/// "5 … 12", "≥ 5", "≤ 12".
+[[nodiscard]] std::string zoneText(std::optional<double> min, std::optional<double> max);
+/// "75 %"; "100 %" and "0 %" only where that is exact.
+[[nodiscard]] std::string percentText(double share);
+/// Shape and word, so that it reads without colour: "● met", "◐ at limit", "▼ short", "▲ over", "? unknown".
+[[nodiscard]] std::string_view stateText(diet::TargetState state);
+/// "per kg DM", "per animal and day".
+[[nodiscard]] std::string_view basisText(quantity::Basis basis);
+
+}  // namespace tarebowl::app
