@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <sstream>
 
 namespace tarebowl::app {
@@ -92,8 +93,11 @@ Command parseCommandLine(int argc, const char* const* argv) {
   } catch (const CLI::ParseError& request) {
     return answerTo(app, request);
   }
+  if (!std::isfinite(words.seconds))
+    throw UsageError("--seconds: expected a number of seconds (see tarebowl --help)");
   Command command{.kind = kindOf(app), .file = {}, .table = words.table, .text = {}};
-  if (!words.file.empty()) command.file = words.file;
+  const bool opensSample = command.kind == Command::Kind::OpenWindow && words.file.empty();
+  if (!opensSample) command.file = words.file;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

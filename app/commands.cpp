@@ -36,11 +36,6 @@ diet::DietSolution judgeReference(const diet::BalanceProblem& problem) {
   return judged;
 }
 
-void print(const Command& command, const diet::BalanceProblem& problem, const diet::DietSolution& solution,
-           std::ostream& out) {
-  out << (command.table ? resultTable(problem, solution) : exchange::writeResult(problem, solution));
-}
-
 int exitStatusOf(diet::DietStatus status) {
   switch (status) {
     case diet::DietStatus::Balanced:
@@ -59,13 +54,15 @@ int exitStatusOf(diet::DietStatus status) {
 int solveFile(const Command& command, const Streams& streams) {
   const diet::BalanceProblem problem = read(command, streams);
   const diet::DietSolution solution = diet::solve(problem, {.deadline = command.deadline, .stop = {}});
-  print(command, problem, solution, streams.out);
+  streams.out << (command.table ? solutionTable(problem, solution)
+                                : exchange::writeResult(problem, solution));
   return exitStatusOf(solution.status);
 }
 
 int balanceFile(const Command& command, const Streams& streams) {
   const diet::BalanceProblem problem = read(command, streams);
-  print(command, problem, judgeReference(problem), streams.out);
+  const diet::DietSolution judged = judgeReference(problem);
+  streams.out << (command.table ? judgementTable(problem, judged) : exchange::writeResult(problem, judged));
   return kDone;
 }
 

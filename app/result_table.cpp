@@ -25,9 +25,10 @@ using Align = TextTable::Align;
 std::string heading(const BalanceProblem& problem) {
   const diet::Eater& eater = problem.eater;
   std::string text = problem.title.empty() ? std::string() : problem.title + '\n';
-  text += fmt::format("{}{}, count {}", eater.name, eater.name.empty() ? "Animals" : "", eater.count);
-  if (eater.bodyMass) text += fmt::format(", {} kg body mass each", shortNumber(eater.bodyMass->value()));
-  text += fmt::format("; energy by {}\n", food::symbolOf(problem.energyMethod));
+  text += fmt::format("{}: {} {}", eater.name.empty() ? "For" : eater.name, eater.count,
+                      eater.count == 1 ? "animal" : "animals");
+  if (eater.bodyMass) text += fmt::format(" of {} kg body mass", shortNumber(eater.bodyMass->value()));
+  text += fmt::format("; energy by the method {}\n", food::symbolOf(problem.energyMethod));
   if (problem.invented) text += "INVENTED SAMPLE: names, masses and house rules are made up.\n";
   return text;
 }
@@ -53,9 +54,9 @@ std::string verdict(const DietSolution& solution) {
 
 /// Says which food it is where form matters: "House crickets, adult (live)".
 std::string nameOf(const diet::DietFood& food) {
-  const bool saysForm = food.form.empty() || food.name.find(food.form) != std::string::npos;
-  return fmt::format("{}{}{}", food.name, saysForm ? "" : fmt::format(" ({})", food.form),
-                     food.invented ? " [invented]" : "");
+  const auto says = [&](std::string_view word) { return food.name.find(word) != std::string::npos; };
+  const std::string form = food.form.empty() || says(food.form) ? "" : fmt::format(" ({})", food.form);
+  return food.name + form + (food.invented && !says("invented") ? " [invented]" : "");
 }
 
 std::string gramsTable(const BalanceProblem& problem, const diet::Diet& diet) {
@@ -126,6 +127,13 @@ std::optional<double> scaled(std::optional<double> number, double scale) {
   return number ? std::optional(*number * scale) : std::nullopt;
 }
 
+/// Unknown values could only add: they help a minimum and harm a maximum.
+std::string chanceText(const TargetBalance& line) {
+  if (!line.chance || (line.atLeast && line.min && line.max)) return "?";
+  if (!line.atLeast) return percentText(*line.chance);
+  return (line.min ? "≥ " : "≤ ") + percentText(*line.chance);
+}
+
 std::string balanceTable(const BalanceProblem& problem, const diet::Balance& balance) {
   TextTable table({{"Target", Align::Left},
                    {"Of", Align::Left},
@@ -145,7 +153,7 @@ std::string balanceTable(const BalanceProblem& problem, const diet::Balance& bal
                   (line.atLeast && !unknown ? "≥ " : "") + value,
                   zoneText(scaled(line.min, words.scale), scaled(line.max, words.scale)), words.unit,
                   std::string(stateText(line.state)), missed ? percentText(line.shortfall) : "",
-                  percentText(line.coverage), line.chance ? percentText(*line.chance) : "?"});
+                  percentText(line.coverage), chanceText(line)});
   }
   return table.text();
 }
@@ -178,31 +186,43 @@ std::string originText(const BalanceProblem& problem) {
   return text;
 }
 
-}  // namespace
-
-std::string resultTable(const BalanceProblem& problem, const DietSolution& solution) {
-  std::string text =
-      heading(problem) + verdict(solution) + '\n' + gapText(solution) + conflictText(solution) + '\n';
+std::string wholeTable(const BalanceProblem& problem, const DietSolution& solution,
+                       const std::string& verdict) {
+  std::string text = heading(problem) + verdict + '\n';
   if (!solution.grams.empty()) {
     text += gramsTable(problem, solution.grams) + unused(problem, solution.grams) + '\n';
   }
   if (!solution.balance.targets.empty()) {
     text += balanceTable(problem, solution.balance);
     text +=
-        "≥: some eaten food's value is unknown and could only add. Known: share of eaten dry matter with a "
-        "known value.\n\n";
+        "Known: share of the eaten dry matter whose value is known; where it is less than all, what is "
+        "unknown could only add to ≥.\n\n";
   }
   return text + originText(problem) + std::string(kCaution);
 }
 
+}  // namespace
+
+std::string solutionTable(const BalanceProblem& problem, const DietSolution& solution) {
+  return wholeTable(problem, solution, verdict(solution) + '\n' + gapText(solution) + conflictText(solution));
+}
+
+std::string judgementTable(const BalanceProblem& problem, const DietSolution& judged) {
+  const std::string which =
+      problem.reference ? "The diet as it is now" : "No diet is given as it is now; equal grams of all foods";
+  const std::string how =
+      judged.status == DietStatus::Balanced
+          ? "every target holds"
+          : fmt::format("not every target holds; shortfall {} in all", shortNumber(judged.shortfall));
+  return wholeTable(problem, judged, which + ": " + how + ".\n");
+}
+
 std::string nutrientTable() {
-  TextTable table({{"Tagname", Align::Left},
-                   {"Name", Align::Left},
-                   {"Unit", Align::Left},
-                   {"Also read as", Align::Left}});
+  TextTable table(
+      {{"Tagname", Align::Left}, {"Name", Align::Left}, {"Unit", Align::Left}, {"Group", Align::Left}});
   for (const food::Nutrient& nutrient : food::allNutrients()) {
     table.addRow({nutrient.tagname, nutrient.name, std::string(quantity::symbolOf(nutrient.unit)),
-                  fmt::format("{}", fmt::join(nutrient.synonyms, "; "))});
+                  std::string(food::symbolOf(nutrient.group))});
   }
   return table.text();
 }

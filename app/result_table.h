@@ -18,8 +18,12 @@ inline constexpr std::string_view kCaution =
     "point.\n";
 
 /// The answer for people: what it is, grams per food, how each target stands, what is in conflict.
-[[nodiscard]] std::string resultTable(const diet::BalanceProblem& problem,
-                                      const diet::DietSolution& solution);
+[[nodiscard]] std::string solutionTable(const diet::BalanceProblem& problem,
+                                        const diet::DietSolution& solution);
+
+/// The same of a diet that was judged and not sought.
+[[nodiscard]] std::string judgementTable(const diet::BalanceProblem& problem,
+                                         const diet::DietSolution& judged);
 
 /// The known nutrients, by group.
 [[nodiscard]] std::string nutrientTable();
