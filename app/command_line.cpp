@@ -20,6 +20,7 @@ struct Words {
   bool table = false;
   bool json = false;
   double seconds = 10.0;
+  std::string theme;  // checked here, read by the window itself
 };
 
 void addFile(CLI::App& command, Words& words) {
@@ -40,6 +41,8 @@ void define(CLI::App& app, Words& words) {
   app.set_version_flag("--version", "tarebowl " TAREBOWL_VERSION);
   app.set_help_flag("--help,-h", "Print this help");
   app.add_option("FILE", words.file, "Open the window on this problem file (default: the invented sample)");
+  app.add_option("--theme", words.theme, "Theme of the window, where it is not to follow the desktop")
+      ->check(CLI::IsMember({"light", "dark"}));
   app.require_subcommand(0, 1);
   app.footer(
       "Exit status: 0 balanced or compromise, 3 impossible (the hard rules contradict each other),\n"

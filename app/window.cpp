@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window.h"
 
+#include "core/exchange/problem_json.h"
+
 #ifdef TAREBOWL_HAS_UI
 #include "ui/run.h"
 #endif
@@ -30,9 +32,9 @@ bool hasDisplay() {
 }
 
 int show([[maybe_unused]] int argc, [[maybe_unused]] char** argv,
-         [[maybe_unused]] std::optional<std::filesystem::path> file) {
+         [[maybe_unused]] const std::optional<std::filesystem::path>& file) {
 #ifdef TAREBOWL_HAS_UI
-  return ui::run(argc, argv, std::move(file));
+  return ui::run(argc, argv, file);
 #else
   return kInternalFailure;
 #endif
@@ -63,7 +65,11 @@ int openWindow(const Command& command, int argc, char** argv, const Streams& str
   std::optional<std::filesystem::path> file = samplePath();
   if (command.file) file = *command.file;
   const auto reason = windowIsMissing();
-  if (!reason) return show(argc, argv, std::move(file));
+  if (!reason) {
+    if (command.file)
+      (void)exchange::readProblem(*file);  // a file that cannot be read is said before any window opens
+    return show(argc, argv, file);
+  }
   if (!file) {
     streams.err << "tarebowl: " << *reason << ", and the sample is not installed; name a problem file\n";
     return kUnreadable;

@@ -161,7 +161,7 @@ bool isPlainWord(std::string_view key) {
 
 nlohmann::json parseDocument(std::string_view text, const std::string& fileName) {
   if (text.size() > kLargestFile) {
-    throw FormatError(fileName, "", fmt::format("at most 64 MB, found {} MB", text.size() / (1024 * 1024)));
+    throw FormatError(fileName, "", fmt::format("at most 64 MB, found {} MB", text.size() >> 20U));
   }
   if (const auto nul = text.find('\0'); nul != std::string_view::npos) {
     // The parser takes it for the end of the file and would ignore what follows.

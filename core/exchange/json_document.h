@@ -11,7 +11,7 @@
 namespace tarebowl::exchange {
 
 /// More would be no problem file but a mistake or an attack.
-inline constexpr std::size_t kLargestFile = 64U * 1024U * 1024U;
+inline constexpr std::size_t kLargestFile = std::size_t{64} * 1024 * 1024;
 inline constexpr std::size_t kDeepestNesting = 32;
 
 /// Strict JSON (RFC 8259) in UTF-8, with or without a byte order mark. Throws FormatError, with line and

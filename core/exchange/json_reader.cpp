@@ -129,7 +129,7 @@ void JsonReader::requireObject() const {
 
 std::string inQuotes(std::string_view text) {
   constexpr std::size_t kLongestShown = 48;
-  const std::string shown = json(std::string(text)).dump();
+  std::string shown = json(std::string(text)).dump();
   if (shown.size() <= kLongestShown) return shown;
   std::size_t end = kLongestShown;
   while (end > 0 && (static_cast<unsigned char>(shown[end]) & 0xC0U) == 0x80U) --end;

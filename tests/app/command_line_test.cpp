@@ -38,6 +38,11 @@ TEST(CommandLine, WithAFileOpensTheWindowOnIt) {
   EXPECT_THAT(command.file, Optional(std::string("bowl.json")));
 }
 
+TEST(CommandLine, LeavesTheThemeToTheWindow) {
+  EXPECT_EQ(parsed({"--theme", "dark", "bowl.json"}).kind, Command::Kind::OpenWindow);
+  EXPECT_THAT(complaintAbout({"--theme", "pink"}), HasSubstr("--theme"));
+}
+
 TEST(CommandLine, SolvesAFileAsJsonForTenSecondsUnlessToldOtherwise) {
   const Command usual = parsed({"solve", "bowl.json"});
   EXPECT_EQ(usual.kind, Command::Kind::Solve);

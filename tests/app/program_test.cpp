@@ -163,6 +163,13 @@ TEST(Program, SaysItsVersionAndHelps) {
   EXPECT_THAT(help.out, HasSubstr("balance"));
 }
 
+TEST(Program, SaysWhatIsWrongWithAFileBeforeAnyWindowOpens) {
+  const std::string file = fileWith("bad.json", "{").string();
+  const Outcome outcome = tarebowl({file}, "", "QT_QPA_PLATFORM=offscreen");
+  EXPECT_EQ(outcome.status, 2);
+  EXPECT_THAT(outcome.err, HasSubstr(file + ": expected valid JSON"));
+}
+
 TEST(Program, WithoutADisplaySaysSoAndSolvesInTheTerminal) {
   const Outcome sampleOutcome = tarebowl({});
   EXPECT_EQ(sampleOutcome.status, 0);
