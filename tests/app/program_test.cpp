@@ -66,6 +66,7 @@ TEST(Program, EndsWith3WhereTheHardRulesContradictEachOther) {
   const json result = json::parse(outcome.out);
   EXPECT_EQ(result["status"], "impossible");
   EXPECT_EQ(result["grams"], json::object());
+  EXPECT_EQ(result["conflict"], json::array({"ca"}));
 }
 
 TEST(Program, EndsWith2AndOneLineForAFileThatCannotBeRead) {
