@@ -194,75 +194,80 @@ bool PiecewiseSimplex::advance(Piece& piece, const PiecewiseCost& cost, bool up)
   return true;
 }
 
-PiecewiseSimplex::Outcome PiecewiseSimplex::step(Eigen::Index row) {
-  Piece& piece = piece_[std::size_t(row)];
-  const PiecewiseCost& ownCost = costs_[std::size_t(basic_[std::size_t(row)])];
-  const bool up = basicValue_[row] > piece.highAt;  // above its piece: its slope must rise
-  const double direction = up ? 1.0 : -1.0;
-  const double startSlope = piece.slope;
-  double rate = up ? basicValue_[row] - piece.highAt : piece.lowAt - basicValue_[row];
-  const auto pivotRow = tableau_.row(row);
-
+/// The nonbasic column that blocks first; of those that block within rounding, the one with the largest
+/// pivot.
+Eigen::Index PiecewiseSimplex::firstBlocking(Eigen::Index row) const {
+  Eigen::Index first = -1;
+  double least = kInfinity;
   for (Eigen::Index j = 0; j < columns_; ++j) {
-    const double alpha = direction * pivotRow[j];
-    limit_[std::size_t(j)] = ratio(j, alpha, place_[std::size_t(j)]);
+    const double limit = limit_[std::size_t(j)];
+    const bool isLarger = first >= 0 && std::abs(tableau_(row, j)) > std::abs(tableau_(row, first));
+    if (limit < least - 1e-12 || (limit <= least + 1e-12 && isLarger)) {
+      least = std::min(limit, least);
+      first = j;
+    }
+  }
+  return first;
+}
+
+/// How far the slope of a leaving variable moves: past its own breakpoints and those of nonbasic columns for
+/// as long as it stays outside its piece.
+PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up) {
+  const PiecewiseCost& ownCost = costs_[std::size_t(basic_[std::size_t(row)])];
+  const double direction = up ? 1.0 : -1.0;
+  const Piece& start = piece_[std::size_t(row)];
+  const double nearEnough = kFeasibility * (1.0 + std::min(std::abs(basicValue_[row]), 1e6));
+  double rate = up ? basicValue_[row] - start.highAt : start.lowAt - basicValue_[row];
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    limit_[std::size_t(j)] = ratio(j, direction * tableau_(row, j), place_[std::size_t(j)]);
     reached_[std::size_t(j)] = place_[std::size_t(j)];
   }
-
-  Piece reachedPiece = piece;
-  double theta = 0.0;
-  Eigen::Index entering = -1;
-  bool arrived = false;  // within rounding of its piece, with breakpoints passed but nothing left to enter
-  const double nearEnough = kFeasibility * (1.0 + std::min(std::abs(basicValue_[row]), 1e6));
+  LongStep step{start};
   for (;;) {
-    Piece nextPiece = reachedPiece;
+    Piece nextPiece = step.piece;
     const bool canAdvance = advance(nextPiece, ownCost, up);
     const double ownLimit =
-        canAdvance ? std::max(theta, direction * (nextPiece.slope - startSlope)) : kInfinity;
-    Eigen::Index first = -1;
-    double least = kInfinity;
-    for (Eigen::Index j = 0; j < columns_; ++j) {
-      const double limit = limit_[std::size_t(j)];
-      if (limit < least - 1e-12 ||
-          (first >= 0 && limit <= least + 1e-12 && std::abs(pivotRow[j]) > std::abs(pivotRow[first]))) {
-        least = std::min(limit, least);
-        first = j;
-      }
-    }
+        canAdvance ? std::max(step.theta, direction * (nextPiece.slope - start.slope)) : kInfinity;
+    const Eigen::Index first = firstBlocking(row);
     if (first < 0 && !canAdvance) {
-      keepRay(row, direction);
-      return Outcome::Infeasible;
+      step.end = LongStep::End::Nowhere;
+      return step;
     }
-    if (ownLimit <= (first < 0 ? kInfinity : limit_[std::size_t(first)])) {
-      dualGain_ += rate * (ownLimit - theta);
-      theta = ownLimit;
+    const double limit = first < 0 ? kInfinity : std::max(step.theta, limit_[std::size_t(first)]);
+    if (ownLimit <= limit) {
+      dualGain_ += rate * (ownLimit - step.theta);
+      step.theta = ownLimit;
+      step.piece = nextPiece;
       const double length = nextPiece.highAt - nextPiece.lowAt;
-      reachedPiece = nextPiece;
-      if (rate <= length + kFeasibility) break;  // it lies in the next piece: no change of basis
+      if (rate <= length + kFeasibility) return step;  // it lies in the next piece: no change of basis
       rate -= length;
       continue;
     }
-    dualGain_ += rate * (std::max(theta, limit_[std::size_t(first)]) - theta);
-    theta = std::max(theta, limit_[std::size_t(first)]);
-    const double alpha = direction * pivotRow[first];
+    dualGain_ += rate * (limit - step.theta);
+    step.theta = limit;
+    const double alpha = direction * tableau_(row, first);
     const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(first)])];
     const int place = reached_[std::size_t(first)];
     const int to = alpha > 0 ? cost.previous(place) : cost.next(place);
     const double length = std::abs(cost.at(to) - cost.at(place));
     if (!(rate > std::abs(alpha) * length)) {
-      entering = first;
-      break;
+      step.end = LongStep::End::Enters;
+      step.entering = first;
+      return step;
     }
     rate -= std::abs(alpha) * length;
     reached_[std::size_t(first)] = to;
     limit_[std::size_t(first)] = ratio(first, alpha, to);
     if (rate <= nearEnough) {
-      arrived = true;
-      break;
+      step.end = LongStep::End::AtBreakpoint;
+      return step;
     }
   }
+}
 
-  for (Eigen::Index j = 0; j < columns_; ++j) {  // those that passed breakpoints without entering
+/// Moves the nonbasic columns that passed breakpoints without entering.
+void PiecewiseSimplex::passBreakpoints() {
+  for (Eigen::Index j = 0; j < columns_; ++j) {
     const int to = reached_[std::size_t(j)];
     if (to == place_[std::size_t(j)]) continue;
     const double value = costs_[std::size_t(nonbasic_[std::size_t(j)])].at(to);
@@ -270,36 +275,56 @@ PiecewiseSimplex::Outcome PiecewiseSimplex::step(Eigen::Index row) {
     nonbasicValue_[j] = value;
     place_[std::size_t(j)] = to;
   }
-  if (theta != 0.0) gradient_.noalias() += (direction * theta) * pivotRow.transpose();
-  const double slopeReached = startSlope + direction * theta;
-  const int target = up ? reachedPiece.high : reachedPiece.low;
-  const double targetAt = up ? reachedPiece.highAt : reachedPiece.lowAt;
-  if (entering < 0) {
-    piece = arrived ? Piece{target, target, targetAt, targetAt, slopeReached} : reachedPiece;
-    return Outcome::Optimal;
-  }
+}
 
-  const PiecewiseCost& enteringCost = costs_[std::size_t(nonbasic_[std::size_t(entering)])];
-  const bool leftward = direction * pivotRow[entering] > 0;
-  const int enteringPlace = place_[std::size_t(entering)];
-  const int other = leftward ? enteringCost.previous(enteringPlace) : enteringCost.next(enteringPlace);
-  const double enteringSlope =
-      leftward ? enteringCost.slopeBelow(enteringPlace) : enteringCost.slopeAbove(enteringPlace);
-  const double move = (targetAt - basicValue_[row]) / pivotRow[entering];
-  const double enteringValue = nonbasicValue_[entering] + move;
-  basicValue_.noalias() += move * tableau_.col(entering);
-  pivot(row, entering);
-  slot_[std::size_t(basic_[std::size_t(row)])] = columns_ + row;
-  slot_[std::size_t(nonbasic_[std::size_t(entering)])] = entering;
-  basicValue_[row] = enteringValue;
-  piece = leftward ? Piece{other, enteringPlace, enteringCost.at(other), enteringCost.at(enteringPlace),
-                           enteringSlope}
-                   : Piece{enteringPlace, other, enteringCost.at(enteringPlace), enteringCost.at(other),
-                           enteringSlope};
-  place_[std::size_t(entering)] = target;
-  nonbasicValue_[entering] = targetAt;
-  gradient_[entering] = -slopeReached;
+PiecewiseSimplex::Outcome PiecewiseSimplex::step(Eigen::Index row) {
+  const bool up = basicValue_[row] > piece_[std::size_t(row)].highAt;  // above its piece: its slope must rise
+  const double direction = up ? 1.0 : -1.0;
+  const LongStep step = longStep(row, up);
+  if (step.end == LongStep::End::Nowhere) {
+    keepRay(row, direction);
+    return Outcome::Infeasible;
+  }
+  passBreakpoints();
+  if (step.theta != 0.0) gradient_.noalias() += (direction * step.theta) * tableau_.row(row).transpose();
+  const double slope = piece_[std::size_t(row)].slope + direction * step.theta;
+  const int target = up ? step.piece.high : step.piece.low;
+  const double targetAt = up ? step.piece.highAt : step.piece.lowAt;
+  switch (step.end) {
+    case LongStep::End::InPiece:
+      piece_[std::size_t(row)] = step.piece;
+      break;
+    case LongStep::End::AtBreakpoint:
+      piece_[std::size_t(row)] = {target, target, targetAt, targetAt, slope};
+      break;
+    default:
+      exchange(row, step.entering, direction, {target, targetAt, slope});
+  }
   return Outcome::Optimal;
+}
+
+/// The entering column becomes basic in the piece it moves into; the leaving variable stays at its
+/// breakpoint.
+void PiecewiseSimplex::exchange(Eigen::Index row, Eigen::Index column, double direction,
+                                const Leaving& leaving) {
+  const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(column)])];
+  const bool leftward = direction * tableau_(row, column) > 0;
+  const int place = place_[std::size_t(column)];
+  const int other = leftward ? cost.previous(place) : cost.next(place);
+  const Piece entered = leftward
+                            ? Piece{other, place, cost.at(other), cost.at(place), cost.slopeBelow(place)}
+                            : Piece{place, other, cost.at(place), cost.at(other), cost.slopeAbove(place)};
+  const double move = (leaving.at - basicValue_[row]) / tableau_(row, column);
+  const double value = nonbasicValue_[column] + move;
+  basicValue_.noalias() += move * tableau_.col(column);
+  pivot(row, column);
+  slot_[std::size_t(basic_[std::size_t(row)])] = columns_ + row;
+  slot_[std::size_t(nonbasic_[std::size_t(column)])] = column;
+  basicValue_[row] = value;
+  piece_[std::size_t(row)] = entered;
+  place_[std::size_t(column)] = leaving.place;
+  nonbasicValue_[column] = leaving.at;
+  gradient_[column] = -leaving.slope;
 }
 
 void PiecewiseSimplex::pivot(Eigen::Index row, Eigen::Index column) {

@@ -81,6 +81,20 @@ class PiecewiseSimplex {
     double slope;
   };
 
+  /// The outcome of a ratio test.
+  struct LongStep {
+    enum class End { InPiece, AtBreakpoint, Enters, Nowhere };
+    Piece piece;  ///< in which the leaving variable has arrived, or at whose nearer end it is to stay
+    End end = End::InPiece;
+    double theta = 0.0;  ///< how far its slope moved
+    Eigen::Index entering = -1;
+  };
+  struct Leaving {
+    int place;
+    double at;
+    double slope;
+  };
+
   /// How far the leaving slope may move before the nonbasic column at place has its own slope at an end.
   [[nodiscard]] double ratio(Eigen::Index column, double alpha, int place) const;
   [[nodiscard]] Piece pieceOfSlope(Eigen::Index variable, double slope) const;
@@ -88,6 +102,10 @@ class PiecewiseSimplex {
   void recomputeValues();
   [[nodiscard]] Eigen::Index leavingRow() const;
   Outcome step(Eigen::Index row);
+  [[nodiscard]] Eigen::Index firstBlocking(Eigen::Index row) const;
+  LongStep longStep(Eigen::Index row, bool up);
+  void passBreakpoints();
+  void exchange(Eigen::Index row, Eigen::Index column, double direction, const Leaving& leaving);
   [[nodiscard]] bool advance(Piece& piece, const PiecewiseCost& cost, bool up) const;
   void pivot(Eigen::Index row, Eigen::Index column);
   void keepRay(Eigen::Index row, double direction);
