@@ -30,7 +30,7 @@ ThemeChoice themeChoice(const QStringList& arguments) {
 
 }  // namespace
 
-int run(int argc, char** argv, std::optional<std::filesystem::path> file) {
+int run(int argc, char** argv, const std::optional<std::filesystem::path>& file) {
   QApplication application(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Tarebowl"));
   applyTheme(application, themeChoice(QApplication::arguments()));

@@ -13,6 +13,11 @@ DietDesk::DietDesk(LiveSolver::Function solve, QObject* parent) : QObject(parent
   connect(&solver_, &LiveSolver::solved, this, &DietDesk::take);
 }
 
+DietDesk::~DietDesk() {
+  // A dying stack announces that it is empty, to a window that may already be half gone.
+  undoStack_.disconnect();
+}
+
 void DietDesk::open(diet::BalanceProblem problem) {
   solver_.cancel();
   gesture_ = 0;

@@ -17,6 +17,7 @@ class DietDesk : public QObject, private DraftHost {
   Q_OBJECT
  public:
   explicit DietDesk(LiveSolver::Function solve, QObject* parent = nullptr);
+  ~DietDesk() override;
 
   /// Puts another problem on the desk; what was undone or could be is forgotten.
   void open(diet::BalanceProblem problem);

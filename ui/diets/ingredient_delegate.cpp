@@ -64,7 +64,6 @@ void IngredientDelegate::paint(QPainter* painter, const QStyleOptionViewItem& op
   paintRowGround(*painter, option, theme);
   const QString text = index.data().toString();
   const bool given = index.siblingAtColumn(IngredientModel::GramsADay).data(Qt::EditRole).toDouble() > 0.0;
-  QStyleOptionViewItem soft = option;
   Theme quiet = theme;
   quiet.ink = theme.soft;
   switch (index.column()) {
@@ -86,7 +85,7 @@ void IngredientDelegate::paint(QPainter* painter, const QStyleOptionViewItem& op
       paintValue(*painter, option, text, {}, given ? theme : quiet);
       break;
     default:
-      paintValue(*painter, soft, text, {}, quiet);
+      paintValue(*painter, option, text, {}, quiet);
       break;
   }
 }

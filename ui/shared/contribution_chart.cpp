@@ -97,7 +97,8 @@ void ContributionChart::rebuild() {
   }
   chart()->addSeries(bars);
   auto* rows = new QBarCategoryAxis;
-  for (int i = 0; i < static_cast<int>(state_.rows.size()); ++i) rows->append(QString::number(i));
+  // Names may repeat and categories may not: the chart counts, placeRow() writes the names.
+  while (rows->count() < static_cast<int>(state_.rows.size())) rows->append(QString::number(rows->count()));
   auto* amounts = new QValueAxis;
   amounts->setRange(0.0, greatest(state_));
   chart()->addAxis(rows, Qt::AlignLeft);

@@ -14,7 +14,7 @@ class QApplication;
 namespace tarebowl::ui {
 
 struct Theme {
-  bool dark;
+  bool dark = false;
   QColor paper;      ///< ground of the window
   QColor card;       ///< ground of tables, fields and cards
   QColor ink;        ///< text

@@ -65,6 +65,7 @@ diet::BalanceProblem exampleProblem() {
 diet::DietSolution exampleSolve(const diet::BalanceProblem& problem, const diet::SolveOptions& /*options*/) {
   diet::DietSolution solution;
   solution.grams = {quantity::Grams(30), quantity::Grams(8), quantity::Grams(0.3)};
+  solution.grams.resize(problem.foods.size());
   for (std::size_t j = 0; j < problem.foods.size(); ++j) {
     const diet::DietFood& food = problem.foods[j];
     solution.grams[j] = std::max(solution.grams[j], food.min);
