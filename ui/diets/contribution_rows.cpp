@@ -22,13 +22,8 @@ struct Rows {
 
 constexpr std::size_t kMostRows = 7;
 
-/// Form and brackets stand in the table beside it; two forms of one food must still be told apart.
 QString foodName(const DietDraft& draft, std::size_t food) {
-  const FoodLabel label = foodLabel(draft.problem.foods.at(food));
-  const auto& foods = draft.problem.foods;
-  const auto namesakes = std::count_if(
-      foods.begin(), foods.end(), [&](const auto& other) { return foodLabel(other).name == label.name; });
-  return namesakes > 1 ? label.name + QStringLiteral(", ") + label.remark : label.name;
+  return distinctName(draft.problem, food);
 }
 
 QString amountText(food::NutrientId nutrient, const std::optional<double>& amount) {

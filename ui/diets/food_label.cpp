@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <algorithm>
+
 namespace tarebowl::ui {
 
 FoodLabel foodLabel(const diet::DietFood& food) {
@@ -27,6 +29,14 @@ FoodLabel foodLabel(const diet::DietFood& food) {
   if (!bracket.isEmpty())
     remarks << (food.invented ? QCoreApplication::translate("Food", "(invented)") : bracket);
   return {name, remarks.join(QLatin1Char(' '))};
+}
+
+QString distinctName(const diet::BalanceProblem& problem, std::size_t food) {
+  const FoodLabel label = foodLabel(problem.foods.at(food));
+  const auto namesakes = std::count_if(problem.foods.begin(), problem.foods.end(), [&](const auto& other) {
+    return foodLabel(other).name == label.name;
+  });
+  return namesakes > 1 ? label.name + QStringLiteral(", ") + label.remark : label.name;
 }
 
 }  // namespace tarebowl::ui

@@ -17,4 +17,7 @@ struct FoodLabel {
 /// Takes the form and a remark in brackets out of the name, so that neither is said twice.
 [[nodiscard]] FoodLabel foodLabel(const diet::DietFood& food);
 
+/// The name alone, with its remark only where another food of the problem has the same name.
+[[nodiscard]] QString distinctName(const diet::BalanceProblem& problem, std::size_t food);
+
 }  // namespace tarebowl::ui

@@ -88,7 +88,9 @@ void RungDetail::refresh() {
   if (!rung_) return;
   const diet::BalanceProblem& problem = desk_.problem();
   const ContributionChartState state = contributionRows(desk_.draft(), *rung_);
-  title_->setText(state.title);
+  const bool empty = state.rows.empty();
+  title_->setText(empty ? tr("%1: nothing in the bowl").arg(rungName(problem, *rung_)) : state.title);
+  chart_->setVisible(!empty);
   chart_->show(state);
   unit_->setText(rungUnit(problem, *rung_));
   const Bounds bounds = boundsOf(problem, *rung_);

@@ -3,6 +3,7 @@
 #include "ui/diets/why_sentences.h"
 
 #include "ui/diets/diet_facts.h"
+#include "ui/diets/food_label.h"
 #include "ui/diets/ladder_model.h"
 #include "ui/diets/target_names.h"
 #include "ui/shared/format.h"
@@ -29,17 +30,19 @@ QString withUnit(const QString& number, QString unit) {
   return number + kNoBreakSpace + unit;
 }
 
-/// "a, b and c".
+/// "a, b and c"; "a, raw; b and c" where a name has a comma of its own.
 QString listed(const QStringList& words) {
   if (words.size() < 2) return words.join(QString());
-  return Why::tr("%1 and %2").arg(words.mid(0, words.size() - 1).join(QStringLiteral(", ")), words.back());
+  const bool hasCommas = !words.filter(QLatin1String(",")).isEmpty();
+  const QString between = hasCommas ? QStringLiteral("; ") : QStringLiteral(", ");
+  return Why::tr("%1 and %2").arg(words.mid(0, words.size() - 1).join(between), words.back());
 }
 
 QString foodNames(const DietDraft& draft, const std::vector<std::size_t>& foods) {
   constexpr std::size_t kNamed = 3;
   QStringList names;
   for (std::size_t i = 0; i < std::min(kNamed, foods.size()); ++i)
-    names << QString::fromStdString(draft.problem.foods.at(foods[i]).name);
+    names << distinctName(draft.problem, foods[i]);
   if (foods.size() > kNamed) names << Why::tr("%1 more").arg(foods.size() - kNamed);
   return listed(names);
 }
@@ -219,7 +222,9 @@ void addLimits(std::vector<WhySentence>& sentences, const DietDraft& draft, cons
   for (const diet::TargetBalance& target : balance.targets) {
     const QString name = rungName(draft.problem, refOf(target));
     if (target.state == diet::TargetState::AtMin) names << Why::tr("%1 at its minimum").arg(name);
-    if (target.state == diet::TargetState::AtMax) names << Why::tr("%1 at its maximum").arg(name);
+    // What is banned and absent is not short of room.
+    if (target.state == diet::TargetState::AtMax && target.max != 0.0)
+      names << Why::tr("%1 at its maximum").arg(name);
   }
   if (!names.isEmpty())
     sentences.push_back({Mark::AtLimit, Why::tr("No room left:"), listed(names) + QLatin1Char('.'), {}});
@@ -230,16 +235,19 @@ QString soughtText(const DietDraft& draft, const diet::DietSolution& solution) {
   const diet::Objective& objective = draft.problem.objective;
   using Kind = diet::Objective::Kind;
   if (objective.kind == Kind::LowestCost)
-    return Why::tr("No cheaper bowl does: %1 per animal a day.").arg(measured(solution.objective));
+    return Why::tr("No cheaper bowl meets the targets: %1 per animal a day.")
+        .arg(measured(solution.objective));
   if (objective.kind != Kind::Closest && objective.nutrient) {
     const QString amount =
         withUnit(measured(solution.objective), unitText(food::describe(*objective.nutrient).unit));
-    return (objective.kind == Kind::Lowest ? Why::tr("No bowl that does holds less %1: %2 per animal a day.")
-                                           : Why::tr("No bowl that does holds more %1: %2 per animal a day."))
-        .arg(nutrientName(*objective.nutrient), amount);
+    return (objective.kind == Kind::Lowest
+                ? Why::tr("No bowl that meets the targets holds less %1: %2 per animal a day.")
+                : Why::tr("No bowl that meets the targets holds more %1: %2 per animal a day."))
+        .arg(nutrientWithin(*objective.nutrient), amount);
   }
-  return draft.problem.reference ? Why::tr("No such bowl lies closer to the diet as it is now.")
-                                 : Why::tr("No such bowl lies closer to equal grams of every food.");
+  return draft.problem.reference
+             ? Why::tr("No bowl that meets the targets lies closer to the diet as it is now.")
+             : Why::tr("No bowl that meets the targets lies closer to equal grams of every food.");
 }
 
 void addAllWell(std::vector<WhySentence>& sentences, const DietDraft& draft, const diet::Balance& balance,

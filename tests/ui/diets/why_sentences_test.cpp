@@ -82,7 +82,7 @@ TEST_F(WhyTest, SaysWhichFoodsWereNeverMeasuredWhereThatMatters) {
   draft.problem.targets[kVitaminE].min = 200.0;
   EXPECT_THAT(why(),
               Contains(AllOf(HasSubstr("unknown: At least what is shown: Vitamin E, alpha-tocopherol."),
-                             HasSubstr("No value for Insects (invented), 60 % of the dry matter."))));
+                             HasSubstr("No value for Insects, 60 % of the dry matter."))));
 }
 
 TEST_F(WhyTest, KeepsQuietAboutUnmeasuredFoodsWhereTheTargetHoldsAnyway) {
@@ -108,7 +108,7 @@ TEST_F(WhyTest, SaysThatAllIsWellFirst) {
   diet::DietSolution solution;
   solution.status = diet::DietStatus::Balanced;
   EXPECT_EQ(why(solution).front(),
-            "met: Every target holds. No such bowl lies closer to the diet as it is now.");
+            "met: Every target holds. No bowl that meets the targets lies closer to the diet as it is now.");
 }
 
 TEST_F(WhyTest, NeverSaysEveryTargetHoldsWhereOneCannotBeJudged) {
@@ -120,6 +120,24 @@ TEST_F(WhyTest, NeverSaysEveryTargetHoldsWhereOneCannotBeJudged) {
 TEST_F(WhyTest, SaysWhatIsAtItsLimit) {
   draft.problem.targets[kPhosphorus].max = 8.0;
   EXPECT_THAT(why(), Contains("at limit: No room left: Phosphorus at its maximum."));
+}
+
+TEST_F(WhyTest, DoesNotCallABanThatIsKeptALackOfRoom) {
+  draft.problem.shares[0].max = 0.0;
+  draft.grams[kInsects] = Grams(0);
+  EXPECT_THAT(why(), Not(Contains(HasSubstr("Insect at its maximum"))));
+}
+
+TEST_F(WhyTest, SaysWhatWasSoughtInTheTradesWords) {
+  draft.problem.targets.erase(draft.problem.targets.begin() + kVitaminE, draft.problem.targets.end());
+  draft.problem.targets.erase(draft.problem.targets.begin() + kCalcium);
+  draft.problem.ratios.clear();
+  diet::DietSolution solution;
+  solution.status = diet::DietStatus::Balanced;
+  solution.objective = 40.0;
+  draft.problem.objective = {diet::Objective::Kind::Lowest, food::nutrients::phosphorus()};
+  EXPECT_THAT(why(solution).front(),
+              HasSubstr("No bowl that meets the targets holds less phosphorus: 40.0 mg per animal a day."));
 }
 
 TEST_F(WhyTest, SpeaksPlainlyOfASolverThatGaveNoAnswer) {
