@@ -6,7 +6,7 @@
     compare.py build/dev/bin/tarebowl [--count 150] [--seed 1] [--largest-whole 10] [--conflicts] [--keep DIRECTORY]
     compare.py build/dev/bin/tarebowl --problem FILE …
 
-Exit status 0 where all agree, 1 where one does not (its problem, the result and the reasons are kept), 77 without SciPy.
+Exit status 0 where all agree, 1 where one does not (its problem, result and the reasons are kept), 77 without SciPy.
 """
 import argparse
 import collections
@@ -45,6 +45,14 @@ def independent_answer(document, seconds):
         return None, f"the independent answer could not say: {problem}"
 
 
+def how_sure(answer):
+    if answer is None:
+        return "could not say"
+    if answer.fragile:
+        return "hair's breadth"
+    return "proved" if answer.proven else "bounds only"
+
+
 def one(arguments, name, document, path, counts):
     try:
         result, exit_status, took = run_program(arguments.program, path, 120)
@@ -55,14 +63,16 @@ def one(arguments, name, document, path, counts):
     if arguments.conflicts and exit_status in (0, 3):
         verdict.wrong += judge_conflict(document, result, arguments.seconds)
     kind = "whole" if document.get("whole_steps", True) else "continuous"
-    sure = "could not say" if answer is None else "hair's breadth" if answer.fragile else "proved" if answer.proven else "bounds only"
+    kind += " with a chance" if "confidence" in document else ""
+    sure = how_sure(answer)
     counts[f"{kind}, {result.get('status')}, {sure}"] += 1
     counts["reported with a gap"] += result.get("proven_gap", 0) > 0
     if arguments.verbose or took > 5:
-        print(f"{name}: {len(document['foods'])} foods, {kind}, {result.get('status')}, {took:.2f} s, gap {result.get('proven_gap')}", flush=True)
+        print(f"{name}: {len(document['foods'])} foods, {kind}, {result.get('status')}, {took:.2f} s, "
+              f"gap {result.get('proven_gap')}", flush=True)
     for note in verdict.notes + ([could_not] if could_not else []):
-        counts["notes"] += 1
-        print(f"{name}: note: {note}", flush=True)
+        counts[f"{kind}, with a note"] += 1
+        print(f"{name} ({kind}): note: {note}", flush=True)
     return verdict.wrong, verdict.oracle_wrong, result
 
 
@@ -70,7 +80,8 @@ def keep(directory, name, document, result, wrong, oracle_wrong):
     directory.mkdir(parents=True, exist_ok=True)
     (directory / f"{name}.json").write_text(json.dumps(document, indent=1), encoding="utf-8")
     (directory / f"{name}.result.json").write_text(json.dumps(result, indent=1), encoding="utf-8")
-    lines = [f"The program is wrong: {w}" for w in wrong] + [f"The independent answer is wrong: {w}" for w in oracle_wrong]
+    lines = [f"The program is wrong: {w}" for w in wrong]
+    lines += [f"The independent answer is wrong: {w}" for w in oracle_wrong]
     (directory / f"{name}.txt").write_text("\n".join(lines) + "\n", encoding="utf-8")
 
 

@@ -40,7 +40,8 @@ def used_sets(problem, limit=5000):
             yield lower, upper
 
 
-def solve_continuous(oracle):
+def solve_continuous(oracle, budget=None):
+    """budget: how much shortfall stage 2 may have, where it is not the page's."""
     answer = Answer()
     ways = []
     for lower, upper in used_sets(oracle.problem):
@@ -55,17 +56,19 @@ def solve_continuous(oracle):
         return answer
     answer.status = "balanced" if answer.shortfall <= 1e-9 else "compromise"
     answer.fragile = 1e-10 < answer.shortfall < 1e-8
-    best = math.inf
+    best, budget = math.inf, answer.budget if budget is None else budget
     for shortfall, lower, upper, start in ways:
-        if shortfall > answer.budget:
+        if shortfall > budget:
             continue
-        found = closest_diet(oracle, lower, upper, answer.budget, start) if oracle.closest else best_linear(
-            oracle, lower, upper, answer.budget)
+        if oracle.closest:
+            found = closest_diet(oracle, lower, upper, budget, start)
+        else:
+            found = best_linear(oracle, lower, upper, budget)
         if found is None:  # not a hair's breadth of room: the diet of stage 1, unproved
             answer.proven, found = False, (start, 0.0)
         if oracle.objective(found[0]) < best:
             best, answer.grams, answer.budget_price = oracle.objective(found[0]), found[0], found[1]
-            answer.doubt = found[1] * (1e-10 + answer.shortfall - answer.shortfall_bound + 1e-8 * answer.budget)
+            answer.doubt = found[1] * (1e-10 + abs(answer.shortfall - answer.shortfall_bound) + 1e-8 * answer.budget)
     answer.objective = answer.objective_bound = best
     return answer
 

@@ -73,10 +73,16 @@ def own_numbers(problem, bounds, grams, result, verdict):
         if not found:
             verdict.wrong.append(f"{wanted['kind']} {wanted['id']} is not in the result")
             continue
-        one_line(problem, wanted, found.pop(0), verdict)
+        one_line(problem, wanted, found.pop(0), grams, verdict)
 
 
-def one_line(problem, wanted, entry, verdict):
+def holds_unweighed_unknown(problem, nutrient, grams):
+    """Whether the bowl has a food of unknown content that no coverage counts: its dry matter is none or unknown."""
+    return any(x > 0 and problem.eaten[j] > 0 and not problem.dry_matter(j) and problem.content(j, nutrient) is None
+               for j, x in enumerate(grams))
+
+
+def one_line(problem, wanted, entry, grams, verdict):
     def complain(key, should):
         verdict.wrong.append(f"{wanted['kind']} {wanted['id']}: {key} {entry.get(key)!r}, should be {should!r}")
 
@@ -88,17 +94,33 @@ def one_line(problem, wanted, entry, verdict):
     if wanted["coverage"] is not None and not close(entry["coverage"], wanted["coverage"], 1e-9):
         complain("coverage", wanted["coverage"])
     if wanted["coverage"] is not None and entry["at_least"] != (wanted["coverage"] < 1 - 1e-12):
-        complain("at_least", wanted["coverage"] < 1)
+        # The page says "coverage < 1", and why: "unknown values could only add to it", which holds here too.
+        if not holds_unweighed_unknown(problem, wanted["nutrient"], grams):
+            complain("at_least", wanted["coverage"] < 1)
     if wanted["sd"] is not None and not close(entry["sd"], wanted["sd"], 1e-9):
         complain("sd", wanted["sd"])
     if wanted["chance"] is not None and not close(entry.get("chance"), wanted["chance"], 1e-6, 1e-9):
         complain("chance", wanted["chance"])
     states = wanted["states"]
-    if states is not None:
-        if problem.z and total > 0:  # with a chance asked for, a bound can be missed by a mean that keeps it
-            states = states | {"short", "over"}
+    if states is not None and sum(grams) > 1e-9:  # of an empty bowl, only rounding would be judged
+        if problem.z and wanted["sd"]:
+            states = states | guarded_states(wanted, entry, problem.z)
         if entry["state"] not in states:
             complain("state", sorted(states))
+
+
+def guarded_states(wanted, entry, z):
+    """With a chance asked for, a bound is reached or missed by the mean less or more z standard deviations; the page
+    leaves open which of the two values a state speaks of."""
+    states = set()
+    for side, sign, at, missed in (("min", -1.0, "at-min", "short"), ("max", 1.0, "at-max", "over")):
+        if entry.get(side) is not None:
+            guarded = wanted["value"] + sign * z * wanted["sd"]
+            if abs(guarded - entry[side]) <= 1e-6 * abs(entry[side]):
+                states.add(at)
+            elif sign * (guarded - entry[side]) > 0:
+                states.add(missed)
+    return states
 
 
 def against_answer(problem, bounds, grams, result, answer, verdict):
@@ -114,9 +136,11 @@ def against_answer(problem, bounds, grams, result, answer, verdict):
     if value < answer.shortfall_bound * (1 - 1e-7) - 1e-9:
         verdict.oracle_wrong.append(f"least shortfall {answer.shortfall_bound!r}, the program reaches {value!r}")
         return
-    if value > answer.budget * (1 + 1e-7) + 1e-10:
-        if value * (1 - gap) > answer.budget * (1 + 1e-7) + 1e-10:
-            verdict.wrong.append(f"shortfall {value!r} (gap {gap!r}), but {answer.shortfall!r} can be reached: {list(answer.grams)}")
+    allowed = answer.budget * (1 + 1e-7) + 1e-9
+    if value > allowed:
+        if value * (1 - gap) > allowed:
+            verdict.wrong.append(f"shortfall {value!r} (gap {gap!r}), but {answer.shortfall!r} can be reached: "
+                                 f"{list(answer.grams)}")
         else:
             verdict.notes.append(f"shortfall not proved: {value!r}, {answer.shortfall!r} can be reached")
         return
@@ -125,18 +149,34 @@ def against_answer(problem, bounds, grams, result, answer, verdict):
     slack = 1e-6 * max(abs(ours), abs(answer.objective)) + 1e-9 + answer.doubt
     if ours < answer.objective_bound - slack:
         if value > answer.budget:  # paid for with the last digits of the budget
-            verdict.notes.append(f"objective {ours!r} below {answer.objective_bound!r} at a shortfall {value - answer.budget:.1e} over the budget")
+            over = value - answer.budget
+            verdict.notes.append(f"objective {ours!r} below {answer.objective_bound!r}, {over:.1e} over the budget")
         else:
             verdict.oracle_wrong.append(f"objective {answer.objective_bound!r} at best, the program reaches {ours!r}")
     elif ours > answer.objective + slack:
-        unused = answer.budget_price * (1e-9 + 1e-6 * answer.shortfall)
-        if ours - gap * abs(ours) <= answer.objective + slack and gap > 0:
-            verdict.notes.append(f"objective not proved: {ours!r} (gap {gap!r}), {answer.objective!r} can be reached")
-        elif ours <= answer.objective + slack + unused:
-            verdict.notes.append(f"objective {ours!r} leaves the budget's width unused: {answer.objective!r} can be reached")
-        else:
-            verdict.wrong.append(f"objective {ours!r} (gap {gap!r}), but {answer.objective!r} can be reached within "
-                                 f"{answer.budget!r}: {list(answer.grams)}")
+        worse_than(problem, answer, ours, value, gap, slack, verdict)
+
+
+def worse_than(problem, answer, ours, value, gap, slack, verdict):
+    reached = f"{answer.objective!r} can be reached within {answer.budget!r}"
+    if gap > 0 and ours - gap * abs(ours) <= answer.objective + slack:
+        verdict.notes.append(f"objective not proved: {ours!r} (gap {gap!r}), {reached}")
+        return
+    if not problem.whole_steps and value < answer.budget:
+        # Best of all diets of no more shortfall than its own: it only left some of the budget unused.
+        own = best_within(problem, max(value, answer.shortfall) + 1e-12)
+        if own is not None and ours <= own[0] + own[1] + slack:
+            unused = answer.budget - value
+            verdict.notes.append(f"objective {ours!r} leaves {unused:.2g} of the budget unused: {reached}")
+            return
+    verdict.wrong.append(f"objective {ours!r} (gap {gap!r}), but {reached}: {list(answer.grams)}")
+
+
+def best_within(problem, budget):
+    try:
+        return problem_oracle.best_objective_within(problem, budget)
+    except (ArithmeticError, NotImplementedError, RuntimeError):
+        return None
 
 
 # --- the conflict named by the result -----------------------------------------------------------------------------
@@ -152,7 +192,8 @@ def kept_only(document, ids):
 
 def can_hold(document, ids, seconds):
     """True, False, or None where it could not say."""
-    problem = page.Problem(dict(kept_only(document, ids), reference=dict(zip([f["id"] for f in document["foods"]], page.Problem(document).reference))))
+    full = page.Problem(document)
+    problem = page.Problem(dict(kept_only(document, ids), reference=dict(zip(full.ids, full.reference))))
     try:
         answer = problem_oracle.solve(problem, seconds)
     except (ArithmeticError, NotImplementedError):

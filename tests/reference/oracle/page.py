@@ -182,6 +182,10 @@ def dot(a, b):
     return math.fsum(p * q for p, q in zip(a, b))
 
 
+def length(scatter, grams):
+    return math.sqrt(math.fsum((s * x) ** 2 for s, x in zip(scatter, grams)))
+
+
 def at(linear, grams):
     constant, vector = linear
     return constant + dot(vector, grams)
@@ -197,8 +201,7 @@ class Bound:
         self.constant, self.vector, self.scatter = constant, vector, scatter
 
     def value(self, grams):
-        scatter = 0.0 if self.scatter is None else math.sqrt(math.fsum((s * x) ** 2 for s, x in zip(self.scatter, grams)))
-        return self.constant + dot(self.vector, grams) + scatter
+        return self.constant + dot(self.vector, grams) + length(self.scatter or [], grams)
 
     def shortfall(self, grams):
         return max(0.0, self.value(grams))
@@ -295,7 +298,7 @@ def state_of(value, low, high, share_known):
 
 
 def chance_of(problem, target, grams, amount, basis):
-    sd = math.sqrt(math.fsum((s * x) ** 2 for s, x in zip(scatter_vector(problem, target["nutrient"]), grams)))
+    sd = length(scatter_vector(problem, target["nutrient"]), grams)
     low = to_stored_unit(target["min"], target["unit"], target["nutrient"]) * basis if "min" in target else -INFINITY
     high = to_stored_unit(target["max"], target["unit"], target["nutrient"]) * basis if "max" in target else INFINITY
     if sd == 0:
@@ -314,11 +317,11 @@ def balance(problem, bounds, grams):
     for index, target in enumerate(problem.document.get("targets", [])):
         amount, basis = dot(problem.amount_vector(target["nutrient"]), grams), at(problem.basis(target["basis"]), grams)
         unit = to_stored_unit(1.0, target["unit"], target["nutrient"])
-        sd = math.sqrt(math.fsum((s * x) ** 2 for s, x in zip(scatter_vector(problem, target["nutrient"]), grams)))
+        sd = length(scatter_vector(problem, target["nutrient"]), grams)
         share = coverage(problem, target["nutrient"], grams)
         value = amount / basis / unit if basis > 0 else None
         entries.append({
-            "id": target["id"], "kind": "target", "value": value, "coverage": share,
+            "id": target["id"], "kind": "target", "nutrient": target["nutrient"], "value": value, "coverage": share,
             "shortfalls": missed[("target", index)], "sd": sd / basis / unit if basis > 0 else None,
             "states": None if value is None else state_of(value, target.get("min"), target.get("max"), share),
             "chance": chance_of(problem, target, grams, amount, basis),

@@ -26,6 +26,12 @@ def solve(problem, seconds=60.0):
     return solve_whole(oracle) if problem.whole_steps else solve_continuous(oracle)
 
 
+def best_objective_within(problem, budget, seconds=60.0):
+    """(objective, doubt) of a continuous problem, for a shortfall that need not be the page's budget."""
+    answer = solve_continuous(Oracle(problem, seconds), budget)
+    return answer.objective, answer.doubt
+
+
 def result_of(problem, answer):
     """As much of "tarebowl-result/1" as the page defines, with the proof beside it."""
     out = {"format": "tarebowl-result/1", "status": answer.status}
@@ -40,7 +46,7 @@ def result_of(problem, answer):
              "state": sorted(e["states"])[0] if e["states"] else None, "shortfall": sum(e["shortfalls"])}
             for e in page.balance(problem, bounds, grams)]
         out["least_shortfall"] = [answer.shortfall_bound, answer.shortfall]
-        out["objective_no_better_than"] = answer.objective_bound * (1 if answer.grams is None else problem_sense(problem))
+        out["objective_no_better_than"] = answer.objective_bound * problem_sense(problem)
     out["proven"], out["fragile"] = bool(answer.proven), bool(answer.fragile)
     return out
 

@@ -142,14 +142,17 @@ class Maker:
             if nutrient in ("VITA_RAE", "VITE", "VITD") and self.chance(0.3):
                 unit = "IU"
             value = amount / denominator / page.to_stored_unit(1.0, unit, nutrient)
-            target = {"id": f"t{index}-{nutrient.lower()}", "nutrient": nutrient, **self.band(value, infeasible and self.chance(0.4)),
-                      "unit": unit, "basis": basis}
+            bounds = self.band(value, infeasible and self.chance(0.4))
+            name = f"t{index}-{nutrient.lower()}"
+            target = {"id": name, "nutrient": nutrient, **bounds, "unit": unit, "basis": basis}
             self.grade(target, hard)
             out.append(target)
         return out
 
     def grade(self, entry, hard):
-        if self.chance(hard):
+        # Whether whole steps can hit a point exactly is number theory, not a diet.
+        a_point_on_a_grid = self.number % 2 == 1 and "min" in entry and entry.get("min") == entry.get("max")
+        if self.chance(hard) and not a_point_on_a_grid:
             entry["hard"] = True
         if self.chance(0.3):
             entry["weight"] = self.random.choice((0.5, 2, 5, 0.1))
@@ -159,7 +162,8 @@ class Maker:
         for of, to in self.random.sample(RATIOS, self.random.randint(0, 2)):
             a, b = page.dot(probe.amount_vector(of), hidden), page.dot(probe.amount_vector(to), hidden)
             if a > 0 and b > 0:
-                ratio = {"id": f"r-{of}-{to}".lower(), "of": of, "to": to, **self.band(a / b, infeasible and self.chance(0.5))}
+                bounds = self.band(a / b, infeasible and self.chance(0.5))
+                ratio = {"id": f"r-{of}-{to}".lower(), "of": of, "to": to, **bounds}
                 self.grade(ratio, hard)
                 out.append(ratio)
         return out
@@ -223,7 +227,8 @@ class Maker:
         infeasible, hard = self.chance(0.5), r.choice((0, 0, 0.2, 0.5, 1.0))
         problem = {
             "format": "tarebowl-problem/1", "energy_method": method,
-            "animal": {"name": "Random animal (invented)", "count": r.choice((1, 1, 6)), "body_mass_kg": digits(total / 1000 * r.uniform(2, 12), 3)},
+            "animal": {"name": "Random animal (invented)", "count": r.choice((1, 1, 6)),
+                       "body_mass_kg": digits(total / 1000 * r.uniform(2, 12), 3)},
             "foods": foods, "whole_steps": whole}
         problem["targets"] = self.targets(problem, hidden, infeasible, hard)
         problem["ratios"] = self.ratios(problem, hidden, infeasible, hard)
@@ -232,7 +237,8 @@ class Maker:
         problem["choices"] = self.choices(foods, hidden) if self.chance(0.35) else []
         self.set_objective(problem, kind)
         if self.chance(0.5):
-            problem["reference"] = {f["id"]: digits(x * r.uniform(0.5, 1.6), 3) for f, x in zip(foods, hidden) if x > 0 or self.chance(0.4)}
+            problem["reference"] = {f["id"]: digits(x * r.uniform(0.5, 1.6), 3)
+                                    for f, x in zip(foods, hidden) if x > 0 or self.chance(0.4)}
         if self.chance(0.25):
             self.set_confidence(problem)
         if not whole and r.random() < 0.3:
@@ -250,7 +256,8 @@ class Maker:
             return
         problem["objective"] = {"kind": kind}
         if kind in ("lowest", "highest"):
-            known = [n for n in ("FE", "NA", "SUGAR", "CA", "ENERC", "VITC") if sum(page.Problem(problem).amount_vector(n)) > 0]
+            probe = page.Problem(problem)
+            known = [n for n in ("FE", "NA", "SUGAR", "CA", "ENERC", "VITC") if sum(probe.amount_vector(n)) > 0]
             problem["objective"]["nutrient"] = r.choice(known)
         for food in problem["foods"]:
             if kind == "lowest-cost" or self.chance(0.1):
@@ -276,12 +283,12 @@ class Maker:
     # --- degenerate on purpose --------------------------------------------------------------------------------
     def spoil(self, problem):
         foods, targets = problem["foods"], problem["targets"]
-        way = self.random.choice(("twin", "water", "not-eaten", "contradiction", "hard-contradiction", "fixed", "none-allowed",
-                                  "zero-bound", "zero-reference", "no-targets", "twice"))
+        way = self.random.choice(("twin", "water", "not-eaten", "contradiction", "hard-contradiction", "fixed",
+                                  "none-allowed", "zero-bound", "zero-reference", "no-targets", "twice"))
         if way == "twin":
             foods.append(dict(foods[0], id=foods[0]["id"] + "-again"))
         elif way == "water":
-            nothing = {tag: 0.0 for tag in ("PROCNT", "FAT", "ASH", "CHOCDF", "FIBTG", "FIBC", "CA", "P", "FE", "ENERC")}
+            nothing = dict.fromkeys("PROCNT FAT ASH CHOCDF FIBTG FIBC CA P FE ENERC".split(), 0.0)
             foods.append({"id": "water", "name": "Water", "group": "water", "per_100_g": {"WATER": 100.0, **nothing},
                           "max_g": 50, "scale_step_g": 1, "cost_per_kg": 0})
         elif way == "not-eaten":
@@ -304,7 +311,8 @@ class Maker:
             problem["choices"] = []
         elif way == "zero-bound" and targets:
             tag = self.random.choice(targets)["nutrient"]
-            targets.append({"id": "none-of-it", "nutrient": tag, "max": 0, "unit": page.STORED_UNIT[tag], "basis": self.random.choice(("day", "dry-matter"))})
+            targets.append({"id": "none-of-it", "nutrient": tag, "max": 0, "unit": page.STORED_UNIT[tag],
+                            "basis": self.random.choice(("day", "dry-matter"))})
         elif way == "zero-reference":
             problem["reference"] = {food["id"]: 0 for food in foods}
         elif way == "no-targets":
