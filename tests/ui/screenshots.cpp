@@ -17,12 +17,13 @@
 #include <QTextStream>
 
 #include <optional>
+#include <utility>
 
 namespace {
 
 using namespace tarebowl;
 
-constexpr QSize kSizes[] = {{1366, 768}, {1920, 1080}};
+constexpr std::pair<const char*, QSize> kSizes[] = {{"", {1366, 768}}, {"-large", {1920, 1080}}};
 constexpr int kPatienceMs = 30'000;
 
 bool waitUntilDrawn(const ui::MainWindow& window) {
@@ -62,11 +63,9 @@ int main(int argc, char** argv) {
       arguments.size() > 2 ? ui::toPath(arguments[2]) : ui::sampleFolder() / "tenrec-streaked.json";
   for (const auto& [name, theme] :
        {std::pair{"light", ui::ThemeChoice::Light}, std::pair{"dark", ui::ThemeChoice::Dark}})
-    for (const QSize size : kSizes) {
-      const QString target = QStringLiteral("%1/diets-%2-%3x%4.png")
-                                 .arg(arguments[1], QLatin1String(name))
-                                 .arg(size.width())
-                                 .arg(size.height());
+    for (const auto& [suffix, size] : kSizes) {
+      const QString target =
+          QStringLiteral("%1/diets-%2%3.png").arg(arguments[1], QLatin1String(name), QLatin1String(suffix));
       if (!shoot(application, file, theme, size, target)) {
         err << "could not draw " << target << '\n';
         return 1;

@@ -151,7 +151,7 @@ QWidget* IngredientDelegate::createEditor(QWidget* parent, const QStyleOptionVie
   if (isMax) spin->setSpecialValueText(QStringLiteral("–"));
   spin->setAlignment(Qt::AlignRight);
   spin->setAccessibleName(index.data(Qt::AccessibleTextRole).toString());
-  spin->setFrame(false);
+  spin->setAutoFillBackground(true);  // the unit painted below must not show through
   modelOf(index).desk().beginGesture();
   if (index.column() == IngredientModel::GramsADay) {
     // Grams count while they are typed; limits only when finished, for half a number is no limit.
@@ -179,7 +179,6 @@ void IngredientDelegate::setEditorData(QWidget* editor, const QModelIndex& index
 void IngredientDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
                                       const QModelIndex& index) const {
   auto* spin = qobject_cast<QDoubleSpinBox*>(editor);
-  spin->interpretText();
   const bool none = index.column() == IngredientModel::Max && spin->value() < 0.0;
   const QVariant before = index.data(Qt::EditRole);
   const QVariant after = none ? QVariant() : QVariant(spin->value());
@@ -190,7 +189,7 @@ void IngredientDelegate::setModelData(QWidget* editor, QAbstractItemModel* model
 
 void IngredientDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
                                               const QModelIndex& /*index*/) const {
-  editor->setGeometry(option.rect.adjusted(0, 1, 0, -1));
+  editor->setGeometry(option.rect.adjusted(0, 0, 0, -1));
 }
 
 bool IngredientDelegate::eventFilter(QObject* object, QEvent* event) {

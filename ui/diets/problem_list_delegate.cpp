@@ -17,7 +17,9 @@ constexpr int kMarkRoom = 16;
 
 int roomFor(const QStyleOptionViewItem& option, bool readable) {
   const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-  const int width = view != nullptr ? view->viewport()->width() : option.rect.width();
+  // Room for the scroll bar is always left: heights must not depend on whether it is there.
+  constexpr int kScrollBar = 10;
+  const int width = view != nullptr ? view->width() - kScrollBar : option.rect.width();
   return width - kMargins.left() - kMargins.right() - (readable ? 0 : kMarkRoom);
 }
 

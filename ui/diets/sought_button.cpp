@@ -28,15 +28,25 @@ QString withArrow(const QString& text) {
   return text + QStringLiteral("  ▾");
 }
 
-/// Nutrients that at least one food has a value for, by name. Energy is worked out for all.
-std::vector<food::NutrientId> knownNutrients(const diet::BalanceProblem& problem) {
-  std::set<food::NutrientId> known{food::nutrients::energy()};
+struct NutrientLists {
+  std::vector<food::NutrientId> targeted;  ///< that the problem speaks of
+  std::vector<food::NutrientId> others;    ///< that at least one food has a value for
+};
+
+/// Each by name. Energy is worked out for all foods.
+NutrientLists nutrientsOf(const diet::BalanceProblem& problem) {
+  std::set<food::NutrientId> targeted{food::nutrients::energy()};
+  for (const animal::Target& target : problem.targets) targeted.insert(target.nutrient);
+  std::set<food::NutrientId> others;
   for (const diet::DietFood& food : problem.foods)
-    for (const food::NutrientId nutrient : food.composition.knownNutrients()) known.insert(nutrient);
-  std::vector<food::NutrientId> sorted(known.begin(), known.end());
-  std::sort(sorted.begin(), sorted.end(),
-            [](auto a, auto b) { return QString::localeAwareCompare(nutrientName(a), nutrientName(b)) < 0; });
-  return sorted;
+    for (const food::NutrientId nutrient : food.composition.knownNutrients())
+      if (!targeted.contains(nutrient)) others.insert(nutrient);
+  NutrientLists lists{{targeted.begin(), targeted.end()}, {others.begin(), others.end()}};
+  for (auto* list : {&lists.targeted, &lists.others})
+    std::sort(list->begin(), list->end(), [](auto a, auto b) {
+      return QString::localeAwareCompare(nutrientName(a), nutrientName(b)) < 0;
+    });
+  return lists;
 }
 
 }  // namespace
@@ -71,12 +81,20 @@ void SoughtButton::show(const diet::BalanceProblem& problem) {
                                     [](const auto& food) { return food.costPerKg.has_value(); });
   if (hasCosts) addChoice(*menu(), tr("Lowest cost"), {Kind::LowestCost, {}}, current);
   menu()->addSeparator();
-  QMenu* least = menu()->addMenu(tr("Least of"));
-  QMenu* most = menu()->addMenu(tr("Most of"));
-  for (const food::NutrientId nutrient : knownNutrients(problem)) {
-    addChoice(*least, nutrientName(nutrient), {Kind::Lowest, nutrient}, current);
-    addChoice(*most, nutrientName(nutrient), {Kind::Highest, nutrient}, current);
-  }
+  addNutrients(tr("Least of"), Kind::Lowest, problem);
+  addNutrients(tr("Most of"), Kind::Highest, problem);
+}
+
+void SoughtButton::addNutrients(const QString& title, Kind kind, const diet::BalanceProblem& problem) {
+  const NutrientLists lists = nutrientsOf(problem);
+  QMenu* nutrients = menu()->addMenu(title);
+  for (const food::NutrientId nutrient : lists.targeted)
+    addChoice(*nutrients, nutrientName(nutrient), {kind, nutrient}, problem.objective);
+  if (lists.others.empty()) return;
+  nutrients->addSeparator();
+  QMenu* others = nutrients->addMenu(tr("Without a target"));
+  for (const food::NutrientId nutrient : lists.others)
+    addChoice(*others, nutrientName(nutrient), {kind, nutrient}, problem.objective);
 }
 
 void SoughtButton::addChoice(QMenu& menu, const QString& text, const diet::Objective& objective,

@@ -22,6 +22,7 @@ class SoughtButton : public QToolButton {
   void chosen(const tarebowl::diet::Objective& objective);
 
  private:
+  void addNutrients(const QString& title, diet::Objective::Kind kind, const diet::BalanceProblem& problem);
   void addChoice(QMenu& menu, const QString& text, const diet::Objective& objective,
                  const diet::Objective& current);
 };

@@ -81,7 +81,7 @@ WhySentence missSentence(const DietDraft& draft, const diet::TargetBalance& targ
     sentence.lead = Why::tr("%1 is over: none is allowed.").arg(name);
   sentence.rest = (isShort ? Why::tr("%1 instead of at least %2.") : Why::tr("%1 instead of at most %2."))
                       .arg(measured(shownValue(ref, value)), shownBound);
-  if (isHard(draft.problem, ref)) sentence.rest += Why::tr(" It is a hard rule.");
+  if (isHard(draft.problem, ref)) sentence.rest += Why::tr(" A hard rule.");
   return sentence;
 }
 
@@ -274,8 +274,11 @@ std::vector<WhySentence> whySentences(const DietDraft& draft, const diet::Balanc
                                       const std::optional<diet::DietSolution>& solution) {
   std::vector<WhySentence> sentences;
   addAllWell(sentences, draft, balance, solution);
+  // Where no bowl keeps the rules, the misses are those of the last grams: the contradiction comes first.
+  const bool impossible = solution && solution->status == diet::DietStatus::Impossible;
+  if (impossible) addStatus(sentences, draft, *solution);
   addMisses(sentences, draft, balance);
-  if (solution) addStatus(sentences, draft, *solution);
+  if (solution && !impossible) addStatus(sentences, draft, *solution);
   addLocksBeyondLimits(sentences, draft);
   addUnknowns(sentences, draft, balance);
   addLimits(sentences, draft, balance);

@@ -9,15 +9,15 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr auto kTemplate = R"(
-QToolTip { background: @card; color: @ink; border: 1px solid @line; padding: 4px 6px; }
+QToolTip { background: @card; color: @ink; border: 1px solid @line; padding: 2px 4px; }
 QFrame[card="true"] { background: @card; border: 1px solid @line; border-radius: 7px; }
 QLabel[soft="true"] { color: @soft; }
 QLabel[banner="true"] { background: @card; color: @lacking; border: 1px solid @lacking; border-radius: 6px; padding: 6px 10px; }
 
-QLineEdit, QAbstractSpinBox { background: @card; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 3px 7px;
+QLineEdit { background: @card; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 3px 7px;
   selection-background-color: @accent; selection-color: @onAccent; }
-QLineEdit:focus, QAbstractSpinBox:focus { border: 1px solid @accent; }
-QAbstractItemView QAbstractSpinBox { border: 2px solid @accent; border-radius: 4px; padding: 0px 2px; }
+QLineEdit:focus { border: 1px solid @accent; }
+QAbstractSpinBox QLineEdit { border: none; padding: 0px; background: transparent; }
 
 QPushButton, QToolButton[plain="true"] { background: @card; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 9px; }
 QPushButton:hover, QToolButton[plain="true"]:hover { background: @selected; }

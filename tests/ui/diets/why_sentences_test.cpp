@@ -54,7 +54,8 @@ TEST_F(WhyTest, SaysWhatIsOver) {
 TEST_F(WhyTest, SaysThatNothingIsAllowedWhereTheMaximumIsNought) {
   draft.problem.shares[0].max = 0.0;
   draft.problem.shares[0].hard = true;
-  EXPECT_THAT(why(), Contains(AllOf(HasSubstr("Insect is over: none is allowed."), HasSubstr("hard rule"))));
+  EXPECT_THAT(why(),
+              Contains(AllOf(HasSubstr("Insect is over: none is allowed."), HasSubstr("A hard rule."))));
 }
 
 TEST_F(WhyTest, NamesWhatCannotHoldTogether) {

@@ -116,6 +116,13 @@ TEST_F(WindowTest, TypingGramsReSolvesAsTheHandMovesAndUndoTakesItBack) {
   EXPECT_FALSE(desk.draft().locked[kInsects]);
 }
 
+TEST_F(WindowTest, AFractionIsTypedThroughItsPoint) {
+  typeInto(kLimestone, Column::GramsADay, QStringLiteral("0"));
+  QTest::qWait(20);  // the diet re-solves around the open editor
+  QTest::keyClicks(editor(), QStringLiteral(".7"));
+  EXPECT_NEAR(desk.draft().grams[kLimestone].value(), 0.7, 1e-9);
+}
+
 TEST_F(WindowTest, EscapeInTheEditorTakesBackWhatWasTyped) {
   typeInto(kInsects, Column::GramsADay, QStringLiteral("12"));
   QTest::keyClick(editor(), Qt::Key_Escape);
