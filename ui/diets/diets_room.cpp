@@ -55,7 +55,7 @@ void DietsRoom::build() {
   panes->setStretchFactor(0, 0);
   panes->setStretchFactor(1, 3);
   panes->setStretchFactor(2, 2);
-  panes->setSizes({192, 604, 494});
+  panes->setSizes({200, 600, 490});
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(panes);

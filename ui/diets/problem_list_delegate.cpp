@@ -27,12 +27,6 @@ int heightOf(const QString& text, const QFont& face, int width) {
   return QFontMetrics(face).boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, text).height();
 }
 
-QFont titleFont(const QStyleOptionViewItem& option, bool bold) {
-  QFont face = option.font;
-  face.setBold(bold);
-  return face;
-}
-
 }  // namespace
 
 void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -47,13 +41,14 @@ void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
   const QRect box = option.rect.marginsRemoved(kMargins);
   if (!readable) paintMark(*painter, QRectF(box.left(), box.top() + 4, 10, 10), Mark::Lacking, theme);
   QRect titleBox = box.adjusted(readable ? 0 : kMarkRoom, 0, 0, 0);
-  const QFont face = titleFont(option, selected);
-  titleBox.setHeight(heightOf(title, face, roomFor(option, readable)));
-  painter->setFont(face);
+  titleBox.setWidth(roomFor(option, readable));
+  titleBox.setHeight(heightOf(title, option.font, titleBox.width()));
+  painter->setFont(option.font);
   painter->setPen(readable ? theme.ink : theme.lacking);
   painter->drawText(titleBox, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap, title);
   const QFont small = smaller(option.font);
-  const QRect restBox = box.adjusted(0, titleBox.height() + 1, 0, 0);
+  QRect restBox = box.adjusted(0, titleBox.height() + 1, 0, 0);
+  restBox.setWidth(roomFor(option, true));
   painter->setFont(small);
   painter->setPen(theme.soft);
   painter->drawText(restBox, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap,
@@ -62,8 +57,7 @@ void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
 
 QSize ProblemListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const bool readable = index.data(ProblemListModel::ReadableRole).toBool();
-  // Measured in bold, so that a row keeps its height when it is chosen.
-  const int title = heightOf(index.data().toString(), titleFont(option, true), roomFor(option, readable));
+  const int title = heightOf(index.data().toString(), option.font, roomFor(option, readable));
   const int rest = heightOf(index.data(ProblemListModel::SubtitleRole).toString(), smaller(option.font),
                             roomFor(option, true));
   return {120, title + rest + 1 + kMargins.top() + kMargins.bottom()};

@@ -75,8 +75,8 @@ void paintTrack(QPainter& painter, const QRect& cell, const Rung& rung, const Th
   painter.drawRoundedRect(stretch(track, {0.0, 1.0}, 4.0), 2, 2);
   painter.setBrush(theme.zone);
   painter.drawRoundedRect(stretch(track, scale.zone(), 11.0), 2.5, 2.5);
-  if (const auto unknown = scale.unknown(rung.value, rung.coverage))
-    paintHatch(painter, stretch(track, *unknown, 11.0), theme.soft);
+  const auto unknown = scale.unknown(rung.value, rung.coverage);
+  if (unknown && unknown->to > unknown->from) paintHatch(painter, stretch(track, *unknown, 11.0), theme.soft);
   paintMarker(painter, track, rung, scale, theme.marker);
   painter.restore();
 }
