@@ -66,15 +66,22 @@ Diet weighable(const BalanceProblem& problem, const Eigen::VectorXd& x) {
   return grams;
 }
 
-/// One number per measure; of its two bounds at most one pushes.
+/// What the objective would gain if a bound were raised by all of itself (one of 0: by one unit), at the
+/// present rate. A row's multiplier is the rate per unit of the row, above 0 where the upper bound pushes:
+/// raising that one lowers what is sought.
 std::vector<double> multipliersOf(const BalanceProblem& problem, const Formulation& formulation,
-                                  std::size_t measures, const Eigen::VectorXd& ofRows) {
-  std::vector<double> multipliers(measures, 0.0);
+                                  std::span<const Measure> measures, const solver::Solution& solution) {
+  std::vector<double> multipliers(measures.size(), 0.0);
+  if (solution.multipliers.size() != static_cast<Eigen::Index>(formulation.rows.size())) return multipliers;
   const double sign =
-      problem.objective.kind == Objective::Kind::Highest ? -1.0 : 1.0;  // solved as lowest of the negative
+      problem.objective.kind == Objective::Kind::Highest ? 1.0 : -1.0;  // solved as least of the negative
   for (std::size_t row = 0; row < formulation.rows.size(); ++row) {
-    const auto index = static_cast<Eigen::Index>(row);
-    if (index < ofRows.size()) multipliers[formulation.rows[row].measure] += sign * ofRows[index];
+    const RowOrigin& origin = formulation.rows[row];
+    const Measure& measure = measures[origin.measure];
+    const double bound = *measure.bound(origin.side);
+    const double rows =
+        (bound == 0.0 ? 1.0 : bound) * measure.whole.at(solution.x) / measure.shortfallUnit(bound);
+    multipliers[origin.measure] += sign * solution.multipliers[static_cast<Eigen::Index>(row)] * rows;
   }
   return multipliers;
 }
@@ -97,7 +104,8 @@ std::optional<std::string> refutation(const BalanceProblem& problem, const solve
   return std::nullopt;
 }
 
-DietSolution answerFrom(const BalanceProblem& problem, const Formulation& formulation, const Diet& reference,
+DietSolution answerFrom(const BalanceProblem& problem, std::span<const Measure> measures,
+                        const Formulation& formulation, const Diet& reference,
                         const solver::Solution& solution) {
   DietSolution answer;
   answer.grams = weighable(problem, solution.x);
@@ -105,8 +113,7 @@ DietSolution answerFrom(const BalanceProblem& problem, const Formulation& formul
   answer.shortfall = answer.balance.shortfall;
   answer.objective = objectiveOf(problem, reference, answer.grams);
   answer.provenGap = solution.gap;
-  answer.multipliers =
-      multipliersOf(problem, formulation, answer.balance.targets.size(), solution.multipliers);
+  answer.multipliers = multipliersOf(problem, formulation, measures, solution);
   if (auto why = refutation(problem, solution, answer)) return ended(DietStatus::Failed, *why);
   answer.status = answer.shortfall <= kStillBalanced ? DietStatus::Balanced : DietStatus::Compromise;
   return answer;
@@ -135,7 +142,7 @@ DietSolution solveUntimed(const BalanceProblem& problem, const SolveOptions& opt
   limits.stop = options.stop;
   const solver::Solution solution = solver::solve(formulation.program, limits);
   DietSolution answer = solution.status == solver::Status::Optimal
-                            ? answerFrom(problem, formulation, reference, solution)
+                            ? answerFrom(problem, measures, formulation, reference, solution)
                             : withoutAnswer(solution);
   limits.deadline = std::min(kMostForConflict, timeLeft(options, start));
   answer.conflict = conflictOf(formulation, measures, answer.status, limits);

@@ -36,7 +36,8 @@ struct DietSolution {
   double objective = 0.0;
   double provenGap = 0.0;  ///< relative, of the stage that was not closed
   Balance balance;
-  /// Beside balance.targets: change of the objective per relative unit of the bound.
+  /// Beside balance.targets: what the objective would gain if the bound that pushes were raised by all of
+  /// itself (one of 0: by one unit), at the present rate and with any amounts; 0 where none pushes.
   std::vector<double> multipliers;
   /// A smallest set of target, ratio and share ids and "choice:GROUP" that cannot hold together.
   std::vector<std::string> conflict;

@@ -82,6 +82,7 @@ TEST(Solve, FindsTheMostAndTheLeastOfANutrient) {
   EXPECT_NEAR(answer.objective, 120, 1e-6);
   problem.objective.kind = Objective::Kind::Lowest;
   answer = solve(problem);
+  ASSERT_EQ(answer.status, DietStatus::Balanced) << answer.reason;
   EXPECT_NEAR(answer.grams[0].value(), 200, kClose);
   EXPECT_NEAR(answer.objective, 100, 1e-6);
 }
@@ -185,8 +186,29 @@ TEST(Solve, PricesTheBoundsThatPush) {
   problem.reference = grams({100});
   const DietSolution answer = solve(problem);  // 100 g cost 0.4; twice the bound costs twice as much
   ASSERT_EQ(answer.multipliers.size(), 2U);
-  EXPECT_NEAR(std::abs(answer.multipliers[0]), 0.4, 1e-9);
+  EXPECT_NEAR(answer.multipliers[0], 0.4, 1e-9);
   EXPECT_NEAR(answer.multipliers[1], 0.0, 1e-12);
+}
+
+TEST(Solve, PricesALimitOfWhatIsSoughtAndABoundOnDryMatter) {
+  BalanceProblem problem = anyAmount();
+  problem.objective = {Objective::Kind::Highest, nutrient("CA")};
+  problem.targets = {hard(target("ENERC", {.max = 80}, Unit::Kilocalorie, Basis::Day))};
+  DietSolution answer = solve(problem);  // 200 g greens, 400 mg Ca: twice the energy would allow 800
+  ASSERT_EQ(answer.multipliers.size(), 1U) << answer.reason;
+  EXPECT_NEAR(answer.multipliers[0], 400, 1e-6);
+
+  // The most P in 80 kcal when Ca must be 10 g per kg dry matter. A kcal is 2.5 g greens (0.25 g dry matter,
+  // 5 mg Ca, 1.25 mg P) or 0.5 g insects (0.2 g, 0.2 mg, 1.5 mg). With a share u from greens, 5 u + 0.2 (1 -
+  // u) = m (0.25 u + 0.2 (1 - u)): u = 0.2 (m - 1) / (4.8 - 0.05 m), at m = 10: u = 18/43 and du/dm = 0.2
+  // / 4.3 + 0.05 u / 4.3. P = 80 (1.5 - 0.25 u).
+  problem.objective = {Objective::Kind::Highest, nutrient("P")};
+  problem.targets.push_back(hard(target("CA", {.min = 10}, Unit::Gram, Basis::DryMatter)));
+  answer = solve(problem);
+  ASSERT_EQ(answer.multipliers.size(), 2U) << answer.reason;
+  const double u = 18.0 / 43;
+  EXPECT_NEAR(answer.objective, 80 * (1.5 - 0.25 * u), 1e-6);
+  EXPECT_NEAR(answer.multipliers[1], -80 * 0.25 * 10 * (0.2 + 0.05 * u) / 4.3, 1e-6);
 }
 
 // Greens have 4 mg Ca for 1 of P and insects 0.13: 200 mg Ca need at least 50 mg P.
