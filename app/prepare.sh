@@ -93,7 +93,7 @@ build_preset() {
   fi
   local targets=()
   [ $# -gt 0 ] && targets=(--target "$@")
-  say "Building ($preset) …"
+  say "Building ($preset); the first time takes minutes, build/logs/build-$preset.log shows how far it is …"
   (cd "$house" && logged "configure-$preset" cmake --preset "$preset") || return 1
   logged "build-$preset" cmake --build "$house/build/$preset" --parallel "$(jobs_that_fit)" "${targets[@]}"
 }
