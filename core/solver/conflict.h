@@ -22,7 +22,7 @@ struct Conflict {
 enum class Among { HardOnly, AllRows };
 
 /// Deletion filtering (Chinneck and Dravnieks 1991, "Locating minimal infeasible constraint sets in linear
-/// programs") started from a certificate of the relaxation. Empty where everything holds together.
+/// programs") started from a certificate of the relaxation. Empty where everything is seen to hold together.
 /// Among::AllRows treats elastic rows as hard.
 [[nodiscard]] Conflict findConflict(const Program& program, Among among, const Limits& limits = {});
 

@@ -16,6 +16,7 @@ using Rows = ScaledProgram::Rows;
 constexpr double kAgree =
     1e-9;  // largest relative error of the optimality conditions that counts as verified
 constexpr double kNoViolation = 1e-11;  // stage 1 values below this are rounding
+constexpr double kLastDigits = 2e-13;   // of a linear answer, in scaled terms
 constexpr double kLambdaMost = 1e13;
 
 bool pressesLimit(const ScaledProgram& program, const Eigen::VectorXd& z) {
@@ -56,7 +57,9 @@ ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows 
   PiecewiseSimplex simplex(program.rows, costs);
   auto outcome = simplex.optimise();
   if (outcome != PiecewiseSimplex::Outcome::IterationLimit) {
-    // once more on a fresh tableau: removes what rounding piled up, and no one is told "impossible" for it
+    // once more on a fresh tableau and to the last digits: removes what rounding piled up, and no one is told
+    // "impossible" for it
+    simplex.setFeasibility(kLastDigits);
     simplex.restart(simplex.basis());
     outcome = simplex.optimise();
   }
@@ -198,6 +201,7 @@ ContinuousAnswer cheapestWithinBudget(const ScaledProgram& program, const Box& b
   for (int round = 0; round < 200; ++round) {
     const double lambda = (bracket.within.objective - bracket.beyond.objective) /
                           (bracket.beyond.violation - bracket.within.violation);
+    if (!(lambda > 0)) return bracket.within;  // what costs more violation saves nothing
     ContinuousAnswer answer = solveAt(lambda);
     if (answer.status != Status::Optimal) return answer;
     const double corner = bracket.within.objective + lambda * bracket.within.violation;

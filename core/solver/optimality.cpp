@@ -11,11 +11,10 @@ namespace {
 /// How far an activity is from where its multiplier puts it, times nothing: a distance, relative to the row's
 /// terms.
 double rowError(const PricedRows& program, Eigen::Index i, const Eigen::VectorXd& z, double multiplier,
-                double tolerance) {
+                double small, double tolerance) {
   const double activity = program.rows.row(i).dot(z);
   const double scale = 1.0 + program.rows.row(i).cwiseAbs().dot(z.cwiseAbs().transpose());
   const double price = program.price[i];
-  const double small = tolerance * (1.0 + std::min(std::abs(multiplier), 1.0));
   double error = 0.0;
   const double above = (activity - program.rowUpper[i]) / scale;
   const double below = (program.rowLower[i] - activity) / scale;
@@ -34,8 +33,10 @@ double optimalityError(const PricedRows& program, const Eigen::VectorXd& objecti
                        const Eigen::VectorXd& z, const Eigen::VectorXd& multipliers) {
   constexpr double kTolerance = 1e-9;
   double worst = 0.0;
+  const double small =
+      kTolerance * (1.0 + (multipliers.size() > 0 ? multipliers.cwiseAbs().maxCoeff() : 0.0));
   for (Eigen::Index i = 0; i < program.rows.rows(); ++i) {
-    worst = std::max(worst, rowError(program, i, z, multipliers[i], kTolerance));
+    worst = std::max(worst, rowError(program, i, z, multipliers[i], small, kTolerance));
   }
   const Eigen::VectorXd pushed = program.rows.transpose() * multipliers;
   const Eigen::VectorXd pushedScale = program.rows.cwiseAbs().transpose() * multipliers.cwiseAbs();

@@ -8,13 +8,12 @@
 namespace tarebowl::solver {
 namespace {
 
-constexpr double kFeasibility = 1e-11;
 constexpr double kSmallestPivot = 1e-9;
 constexpr double kRebuildPivot = 1e-10;
 constexpr int kRebuildAfter = 200;
 
-bool isOutside(double value, double low, double high, double& by) {
-  const double scale = kFeasibility * (1.0 + std::min(std::abs(value), 1e6));
+bool isOutside(double value, double low, double high, double tolerance, double& by) {
+  const double scale = tolerance * (1.0 + std::min(std::abs(value), 1e6));
   by = std::max(value - high, low - value);
   return by > scale;
 }
@@ -174,7 +173,7 @@ Eigen::Index PiecewiseSimplex::leavingRow() const {
   for (Eigen::Index i = 0; i < rowCount_; ++i) {
     const Piece& piece = piece_[std::size_t(i)];
     double by = 0.0;
-    if (!isOutside(basicValue_[i], piece.lowAt, piece.highAt, by)) continue;
+    if (!isOutside(basicValue_[i], piece.lowAt, piece.highAt, feasibility_, by)) continue;
     const double merit = by * by / rowNorm_[i];
     if (merit > worst) {
       worst = merit;
@@ -216,7 +215,7 @@ PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up)
   const PiecewiseCost& ownCost = costs_[std::size_t(basic_[std::size_t(row)])];
   const double direction = up ? 1.0 : -1.0;
   const Piece& start = piece_[std::size_t(row)];
-  const double nearEnough = kFeasibility * (1.0 + std::min(std::abs(basicValue_[row]), 1e6));
+  const double nearEnough = feasibility_ * (1.0 + std::min(std::abs(basicValue_[row]), 1e6));
   double rate = up ? basicValue_[row] - start.highAt : start.lowAt - basicValue_[row];
   for (Eigen::Index j = 0; j < columns_; ++j) {
     limit_[std::size_t(j)] = ratio(j, direction * tableau_(row, j), place_[std::size_t(j)]);
@@ -239,7 +238,7 @@ PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up)
       step.theta = ownLimit;
       step.piece = nextPiece;
       const double length = nextPiece.highAt - nextPiece.lowAt;
-      if (rate <= length + kFeasibility) return step;  // it lies in the next piece: no change of basis
+      if (rate <= length + feasibility_) return step;  // it lies in the next piece: no change of basis
       rate -= length;
       continue;
     }

@@ -52,6 +52,10 @@ class PiecewiseSimplex {
   /// Iterates until optimal, infeasible, or the dual value exceeds cutoff.
   Outcome optimise(double cutoff = kInfinity);
 
+  /// How far outside its piece a value may lie, relative to 1 + its size; for the last digits of a final
+  /// answer.
+  void setFeasibility(double tolerance) { feasibility_ = tolerance; }
+
   /// Values of the columns.
   [[nodiscard]] Eigen::VectorXd columnValues() const;
   /// Slopes at which the rows are held: the multipliers, within each row's slopes.
@@ -129,6 +133,7 @@ class PiecewiseSimplex {
   mutable std::vector<double> limit_;  // scratch of step() and firstGain()
   mutable std::vector<int> reached_;   // scratch of step() and firstGain()
   double dualGain_ = 0.0;
+  double feasibility_ = 1e-11;
   std::int64_t iterations_ = 0;
   int sinceRebuild_ = 0;
 };
