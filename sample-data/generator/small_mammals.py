@@ -78,7 +78,7 @@ def streaked_tenrecs(larder, rules):
         "Lowland streaked tenrecs, first design",
         "Lowland streaked tenrecs (Hemicentetes semispinosus), a species new to the collection; its diet is still to be "
         "designed. No requirements are published: the domestic cat stands in as a strict carnivore, and its values here are "
-        "recalled, not read. Worms and soft insects alone leave calcium short; the page should say why and what would close it.",
+        "recalled, not read. Worms and soft insects alone leave calcium short of phosphorus.",
         {"name": "Lowland streaked tenrecs (pair)", "count": 2, "body_mass_kg": 0.16}, "modified-atwater", foods, targets,
         {"earthworms": 12.0, "crickets-small": 3.0, "silkworms": 1.0, "waxworms": 0.5, "egg-boiled": 0.5},
         ratios=[rules.published_ratio("calcium-to-phosphorus", "CA", "P", "insectivore_carnivore_min", "Ca_P_ratio",
