@@ -54,7 +54,7 @@ class TangentScheme {
       left.deadline =
           std::chrono::duration_cast<std::chrono::milliseconds>(deadline - std::chrono::steady_clock::now());
       if (left.deadline.count() <= 0 || limits.stop.stop_requested()) return best;
-      const Solution relaxed = solve(relaxation(), left);
+      Solution relaxed = solve(relaxation(), left);
       if (relaxed.status != Status::Optimal) return relaxed;
       Solution candidate = asCandidate(relaxed);
       const bool closed = addViolatedTangents(relaxed.x) == 0 && settled(relaxed.x);

@@ -78,11 +78,11 @@ class PiecewiseSimplex {
   /// Where a basic variable is assumed to lie: between two breakpoints (equal: at one), and the slope it is
   /// held at.
   struct Piece {
-    int low;
-    int high;
-    double lowAt;
-    double highAt;
-    double slope;
+    int low = 0;
+    int high = 0;
+    double lowAt = 0.0;
+    double highAt = 0.0;
+    double slope = 0.0;
   };
 
   /// The outcome of a ratio test.
@@ -94,9 +94,9 @@ class PiecewiseSimplex {
     Eigen::Index entering = -1;
   };
   struct Leaving {
-    int place;
-    double at;
-    double slope;
+    int place = 0;
+    double at = 0.0;
+    double slope = 0.0;
   };
 
   /// How far the leaving slope may move before the nonbasic column at place has its own slope at an end.
