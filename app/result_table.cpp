@@ -127,11 +127,23 @@ std::optional<double> scaled(std::optional<double> number, double scale) {
   return number ? std::optional(*number * scale) : std::nullopt;
 }
 
-/// Unknown values could only add: they help a minimum and harm a maximum.
+/// What is unknown could only add to an amount; of a ratio it may be the one side or the other.
+std::string valueText(const TargetBalance& line, double scale) {
+  if (line.state == diet::TargetState::Unknown || !line.value) return "?";
+  const std::string_view mark = !line.atLeast ? "" : line.kind == TargetKind::Nutrient ? "≥ " : "≈ ";
+  return std::string(mark) + shortNumber(*line.value * scale);
+}
+
+/// What is unknown can only help a minimum and only harm a maximum; where it may do either, no chance can be
+/// named.
 std::string chanceText(const TargetBalance& line) {
-  if (!line.chance || (line.atLeast && line.min && line.max)) return "?";
-  if (!line.atLeast) return percentText(*line.chance);
-  return (line.min ? "≥ " : "≤ ") + percentText(*line.chance);
+  if (!line.chance) return "?";
+  const std::string chance = percentText(*line.chance);
+  if (!line.atLeast) return chance;
+  if (line.kind != TargetKind::Nutrient || (line.min && line.max)) return "?";
+  const bool isBare = chance.front() != '>' && chance.front() != '<' && chance != "100 %";
+  if (line.min) return (isBare ? "≥ " : "") + chance;
+  return isBare ? "≤ " + chance : "?";
 }
 
 std::string balanceTable(const BalanceProblem& problem, const diet::Balance& balance) {
@@ -146,11 +158,9 @@ std::string balanceTable(const BalanceProblem& problem, const diet::Balance& bal
                    {"Chance", Align::Right}});
   for (const TargetBalance& line : balance.targets) {
     const LineWords words = wordsOf(problem, line);
-    const bool unknown = line.state == diet::TargetState::Unknown || !line.value;
     const bool missed = line.state == diet::TargetState::Short || line.state == diet::TargetState::Over;
-    const std::string value = unknown ? "?" : shortNumber(*line.value * words.scale);
     table.addRow({line.id + (isHard(problem, line) ? " (hard)" : ""), words.subject,
-                  (line.atLeast && !unknown ? "≥ " : "") + value,
+                  valueText(line, words.scale),
                   zoneText(scaled(line.min, words.scale), scaled(line.max, words.scale)), words.unit,
                   std::string(stateText(line.state)), missed ? percentText(line.shortfall) : "",
                   percentText(line.coverage), chanceText(line)});
@@ -195,8 +205,8 @@ std::string wholeTable(const BalanceProblem& problem, const DietSolution& soluti
   if (!solution.balance.targets.empty()) {
     text += balanceTable(problem, solution.balance);
     text +=
-        "Known: share of the eaten dry matter whose value is known; where it is less than all, what is "
-        "unknown could only add to ≥.\n\n";
+        "Known: the share of the eaten dry matter whose value is known. What is unknown could only add to a "
+        "value with ≥; one with ≈ it could move either way.\n\n";
   }
   return text + originText(problem) + std::string(kCaution);
 }
