@@ -138,7 +138,7 @@ std::string valueText(const TargetBalance& line, double scale) {
 /// named.
 std::string chanceText(const TargetBalance& line) {
   if (!line.chance) return "?";
-  const std::string chance = percentText(*line.chance);
+  std::string chance = percentText(*line.chance);
   if (!line.atLeast) return chance;
   if (line.kind != TargetKind::Nutrient || (line.min && line.max)) return "?";
   const bool isBare = chance.front() != '>' && chance.front() != '<' && chance != "100 %";
