@@ -9,6 +9,8 @@ namespace {
 
 constexpr int kMostRounds = 120;
 constexpr double kClosed = 5e-10;
+constexpr double kIdleSlack = 1e-6;
+constexpr int kIdleRounds = 6;
 constexpr double kProximal =
     1e-4;  // curvature of the violation columns, about their last value: vanishes in the limit
 
@@ -23,6 +25,7 @@ struct Cone {
 struct Tangent {
   std::size_t cone;
   Eigen::VectorXd coefficients;
+  int idle = 0;  ///< rounds since it last held the answer back
 };
 
 class TangentScheme {
@@ -57,6 +60,7 @@ class TangentScheme {
       Solution relaxed = solve(relaxation(), left);
       if (relaxed.status != Status::Optimal) return relaxed;
       Solution candidate = asCandidate(relaxed);
+      dropIdleTangents(relaxed.x);
       const bool closed = addViolatedTangents(relaxed.x) == 0 && settled(relaxed.x);
       last_ = relaxed.x.tail(violations_);
       keepBetter(best, candidate, relaxed.violation);
@@ -88,6 +92,17 @@ class TangentScheme {
       ++added;
     }
     return added;
+  }
+
+  /// Forgets tangents that lie far from where the answer has settled; one that is missed is taken again.
+  void dropIdleTangents(const Eigen::VectorXd& extended) {
+    for (Tangent& tangent : tangents_) {
+      const Cone& cone = cones_[tangent.cone];
+      const double violation = cone.column >= 0 ? extended[cone.column] : 0.0;
+      const double slack = cone.limit + violation - tangent.coefficients.dot(extended.head(n_));
+      tangent.idle = slack > kIdleSlack ? tangent.idle + 1 : 0;
+    }
+    std::erase_if(tangents_, [](const Tangent& tangent) { return tangent.idle > kIdleRounds; });
   }
 
   /// The violation columns have stopped moving, so that their proximal term weighs nothing.
