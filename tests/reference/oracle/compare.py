@@ -68,7 +68,7 @@ def one(arguments, name, document, path, counts):
     kind = "whole" if document.get("whole_steps", True) else "continuous"
     kind += " with a chance" if "confidence" in document else ""
     sure = how_sure(answer)
-    counts[f"{kind}, {result.get('status')}, {sure}"] += 1
+    counts[f"{kind}, {result.get('status').split(':')[0]}, {sure}"] += 1
     counts["reported with a gap"] += result.get("proven_gap", 0) > 0
     if arguments.verbose or took > 5:
         print(f"{name}: {len(document['foods'])} foods, {kind}, {result.get('status')}, {took:.2f} s, "
