@@ -21,9 +21,12 @@ def linear_programme(cost, rows, right, lower, upper):
 
 def integer_programme(cost, rows, right, lower, upper, integral, seconds):
     """The same with whole numbers where integral; (status, z, lower bound), status also 'stopped'."""
-    result = milp(cost, constraints=[LinearConstraint(rows, -np.inf, right)] if len(rows) else [],
-                  bounds=(lower, upper), integrality=integral,
-                  options={"mip_rel_gap": 0.0, "time_limit": max(0.05, seconds)})
+    for presolve in (True, False):  # presolve has called programmes infeasible that are not
+        result = milp(cost, constraints=[LinearConstraint(rows, -np.inf, right)] if len(rows) else [],
+                      bounds=(lower, upper), integrality=integral,
+                      options={"mip_rel_gap": 0.0, "time_limit": max(0.05, seconds), "presolve": presolve})
+        if result.status != 2:
+            break
     if result.status == 0:
         return "optimal", result.x, result.mip_dual_bound if result.mip_dual_bound is not None else result.fun
     if result.status == 2:

@@ -103,6 +103,8 @@ def one_line(problem, wanted, entry, grams, verdict):
         complain("chance", wanted["chance"])
     states = wanted["states"]
     if states is not None and sum(grams) > 1e-9:  # of an empty bowl, only rounding would be judged
+        if wanted["coverage"] is None and entry["coverage"] == 0:  # the page defines coverage of targets only
+            states = states | {"unknown"}
         if total <= 1e-9:  # a basis of next to nothing hides any miss
             states = states | {"met"}
         if problem.z and wanted["sd"]:
@@ -166,10 +168,10 @@ def worse_than(problem, answer, ours, value, gap, slack, verdict):
         return
     if not problem.whole_steps and value < answer.budget:
         # Best of all diets of no more shortfall than its own: it only left some of the budget unused.
-        own = best_within(problem, max(value, answer.shortfall) + 1e-12)
-        if own is not None and ours <= own[0] + own[1] + slack:
-            unused = answer.budget - value
-            verdict.notes.append(f"objective {ours!r} leaves {unused:.2g} of the budget unused: {reached}")
+        own, unused = best_within(problem, max(value, answer.shortfall) + 1e-12), answer.budget - value
+        if own is None or ours <= own[0] + own[1] + slack:
+            said = "leaves" if own is not None else "may only leave"
+            verdict.notes.append(f"objective {ours!r} {said} {unused:.2g} of the budget unused: {reached}")
             return
     verdict.wrong.append(f"objective {ours!r} (gap {gap!r}), but {reached}: {list(answer.grams)}")
 
