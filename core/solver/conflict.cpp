@@ -108,12 +108,22 @@ class ConflictFinder {
     left.deadline = std::min(left.deadline, limits_.deadline / kQuestions);
     const Program part = subset(chosen, false);
     if (part.rowCount() == 0 && part.choices.empty()) return Verdict::Holds;
+    if (isCoarse() && !hasScatter(part)) return judgeOnGrid(part, left);
     const Solution solution = solve(part, left);
     if (solution.status == Status::Infeasible) return Verdict::Fails;
     if (solution.status != Status::Optimal && solution.status != Status::Unbounded) return Verdict::Unknown;
     if (solution.status == Status::Unbounded || solution.violation <= kHolds) return Verdict::Holds;
     return solution.gap <= 0.0 || solution.violation * (1.0 - solution.gap) > kHolds ? Verdict::Fails
                                                                                      : Verdict::Unknown;
+  }
+
+  /// Whether any grid point holds every row: the first one found is enough, and none found is proof.
+  [[nodiscard]] static Verdict judgeOnGrid(const Program& part, const Limits& limits) {
+    const ScaledProgram scaled(part);
+    const Stage stage{Stage::Kind::ObjectiveHard, kHolds, 1.0};
+    const SearchResult result = search(scaled, stage, std::nullopt, limits, Clock::now() + limits.deadline);
+    if (result.best) return Verdict::Holds;
+    return result.closed ? Verdict::Fails : Verdict::Unknown;
   }
 
   template <class Members>
