@@ -189,6 +189,7 @@ std::string originText(const BalanceProblem& problem) {
   };
   for (const auto& target : problem.targets) note(target.origin);
   for (const auto& ratio : problem.ratios) note(ratio.origin);
+  for (const auto& share : problem.shares) note(share.origin);
   std::string text;
   if (!species.empty()) text += fmt::format("Model species that stand in: {}.\n", fmt::join(species, "; "));
   if (recalled > 0)

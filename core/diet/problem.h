@@ -50,6 +50,7 @@ struct ShareRule {
   quantity::Basis basis = quantity::Basis::DryMatter;  ///< AsFed, DryMatter or Energy
   bool hard = false;
   double weight = 1.0;
+  animal::TargetOrigin origin;
   bool operator==(const ShareRule&) const = default;
 };
 

@@ -116,6 +116,7 @@ Json writeShare(const diet::ShareRule& share) {
   Json json{{"id", share.id}, {"group", share.group}};
   json["basis"] = quantity::symbolOf(share.basis);
   writeBoundsAndUrgency(share, json);
+  writeOrigin(share.origin, json);
   return json;
 }
 

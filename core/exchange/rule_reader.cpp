@@ -19,7 +19,8 @@ constexpr std::array<std::string_view, 11> kTargetKeys{"id",     "nutrient",   "
                                                        "source", "provenance", "model_species"};
 constexpr std::array<std::string_view, 10> kRatioKeys{
     "id", "of", "to", "min", "max", "hard", "weight", "source", "provenance", "model_species"};
-constexpr std::array<std::string_view, 7> kShareKeys{"id", "group", "min", "max", "basis", "hard", "weight"};
+constexpr std::array<std::string_view, 10> kShareKeys{
+    "id", "group", "min", "max", "basis", "hard", "weight", "source", "provenance", "model_species"};
 constexpr std::array<std::string_view, 4> kChoiceKeys{"group", "at_least", "at_most", "min_g_each"};
 
 constexpr double kLargestBound = 1e12;
@@ -112,6 +113,7 @@ diet::ShareRule readShare(const JsonReader& reader) {
   share.id = reader.member("id").nonEmptyText();
   share.group = reader.member("group").nonEmptyText();
   share.basis = reader.member("basis").word(parseShareBasis, kShareBasisWords);
+  share.origin = readOrigin(reader);
   readBounds(reader, {.most = 1.0, .inWords = "a number from 0 to 1"}, share);
   readUrgency(reader, share);
   return share;

@@ -53,7 +53,7 @@ QString cautionOf(const diet::BalanceProblem& problem) {
       return target.origin.provenance == animal::Provenance::FromMemory;
     });
   };
-  if (fromMemory(problem.targets) || fromMemory(problem.ratios))
+  if (fromMemory(problem.targets) || fromMemory(problem.ratios) || fromMemory(problem.shares))
     parts << DeskPane::tr("Some targets are from memory: verify them before use.");
   parts << DeskPane::tr(
       "This program supports, and does not replace, a qualified nutritionist and a licensed vet.");

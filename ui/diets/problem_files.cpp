@@ -100,6 +100,7 @@ QStringList modelSpecies(const diet::BalanceProblem& problem) {
   };
   add(problem.targets);
   add(problem.ratios);
+  add(problem.shares);
   models.removeAll(QString());
   models.removeDuplicates();
   return models;

@@ -134,25 +134,24 @@ bool isHard(const diet::BalanceProblem& problem, RungRef rung) {
   return problem.shares.at(rung.index).hard;
 }
 
-const animal::TargetOrigin* originOf(const diet::BalanceProblem& problem, RungRef rung) {
+const animal::TargetOrigin& originOf(const diet::BalanceProblem& problem, RungRef rung) {
   switch (rung.kind) {
     case diet::TargetKind::Nutrient:
-      return &problem.targets.at(rung.index).origin;
-    case diet::TargetKind::Ratio:
-      return &problem.ratios.at(rung.index).origin;
-    case diet::TargetKind::Share:
       break;
+    case diet::TargetKind::Ratio:
+      return problem.ratios.at(rung.index).origin;
+    case diet::TargetKind::Share:
+      return problem.shares.at(rung.index).origin;
   }
-  return nullptr;
+  return problem.targets.at(rung.index).origin;
 }
 
 QString originText(const diet::BalanceProblem& problem, RungRef rung) {
-  const animal::TargetOrigin* origin = originOf(problem, rung);
-  if (origin == nullptr) return Target::tr("house rule");
+  const animal::TargetOrigin& origin = originOf(problem, rung);
   QStringList parts;
-  if (!origin->source.empty()) parts << text(origin->source);
-  if (!origin->modelSpecies.empty()) parts << Target::tr("model species: %1").arg(text(origin->modelSpecies));
-  const QString provenance = provenanceText(origin->provenance);
+  if (!origin.source.empty()) parts << text(origin.source);
+  if (!origin.modelSpecies.empty()) parts << Target::tr("model species: %1").arg(text(origin.modelSpecies));
+  const QString provenance = provenanceText(origin.provenance);
   if (!provenance.isEmpty()) parts << provenance;
   return parts.join(QStringLiteral(" · "));
 }

@@ -21,8 +21,7 @@ namespace tarebowl::ui {
 /// "5–12 g/kg DM", "at least 5 g/kg DM", "at most 2".
 [[nodiscard]] QString boundsText(const diet::BalanceProblem& problem, RungRef rung);
 [[nodiscard]] bool isHard(const diet::BalanceProblem& problem, RungRef rung);
-/// Nothing for a share, which is a rule of the house.
-[[nodiscard]] const animal::TargetOrigin* originOf(const diet::BalanceProblem& problem, RungRef rung);
+[[nodiscard]] const animal::TargetOrigin& originOf(const diet::BalanceProblem& problem, RungRef rung);
 /// "Source; model species: dog; from memory, verify" or an empty text.
 [[nodiscard]] QString originText(const diet::BalanceProblem& problem, RungRef rung);
 

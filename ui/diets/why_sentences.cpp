@@ -49,8 +49,7 @@ QString foodNames(const DietDraft& draft, const std::vector<std::size_t>& foods)
 
 /// A recalled bound may not be mistaken for a published one.
 QString memoryRemark(const DietDraft& draft, RungRef ref) {
-  const animal::TargetOrigin* origin = originOf(draft.problem, ref);
-  const bool recalled = origin != nullptr && origin->provenance == animal::Provenance::FromMemory;
+  const bool recalled = originOf(draft.problem, ref).provenance == animal::Provenance::FromMemory;
   return recalled ? Why::tr(" (from memory: verify)") : QString();
 }
 

@@ -122,8 +122,12 @@ BalanceProblem anyProblem() {
                             .origin = anyOrigin()};
   anyBounds(ratio, 10);
   problem.ratios.push_back(ratio);
-  diet::ShareRule share{
-      .id = "s", .group = problem.foods[0].group, .min = {}, .max = {}, .basis = quantity::Basis::DryMatter};
+  diet::ShareRule share{.id = "s",
+                        .group = problem.foods[0].group,
+                        .min = {},
+                        .max = {},
+                        .basis = quantity::Basis::DryMatter,
+                        .origin = anyOrigin()};
   anyBounds(share, 1);
   problem.shares.push_back(share);
   problem.choices.push_back({problem.foods[0].group, 1, *maybe(rc::gen::inRange(1, 4)), Grams(*upTo(9))});

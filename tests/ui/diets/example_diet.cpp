@@ -57,7 +57,7 @@ diet::BalanceProblem exampleProblem() {
   problem.targets[kEnergy].hard = true;
   problem.targets[kCalcium].origin = {"A recalled table", animal::Provenance::FromMemory, "domestic dog"};
   problem.ratios = {{"ca-p", tag("CA"), tag("P"), 1.0, {}, false, 1.0, {}}};
-  problem.shares = {{"insects", "insect", {}, 0.7, Basis::DryMatter, false, 1.0}};
+  problem.shares = {{"insects", "insect", {}, 0.7, Basis::DryMatter, false, 1.0, {}}};
   problem.reference = diet::Diet{quantity::Grams(20), quantity::Grams(10), quantity::Grams(0)};
   return problem;
 }
