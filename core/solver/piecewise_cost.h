@@ -96,7 +96,6 @@ class PiecewiseCost {
   /// Narrows to where cost(z) + gradient z <= least + slack. True when anything changed.
   bool narrowToWithin(double gradient, double slack, bool wholeNumbers);
 
-  [[nodiscard]] double between() const { return between_; }
   void setPrice(double price) {
     below_ = -price;
     above_ = price;

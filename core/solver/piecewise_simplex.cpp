@@ -80,7 +80,6 @@ void PiecewiseSimplex::placeAll() {
   }
   for (Eigen::Index i = 0; i < rowCount_; ++i) rowNorm_[i] = 1.0 + tableau_.row(i).squaredNorm();
   recomputeValues();
-  dualGain_ = 0.0;
   sinceRebuild_ = 0;
 }
 
@@ -234,7 +233,6 @@ PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up)
     }
     const double limit = first < 0 ? kInfinity : std::max(step.theta, limit_[std::size_t(first)]);
     if (ownLimit <= limit) {
-      dualGain_ += rate * (ownLimit - step.theta);
       step.theta = ownLimit;
       step.piece = nextPiece;
       const double length = nextPiece.highAt - nextPiece.lowAt;
@@ -242,7 +240,6 @@ PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up)
       rate -= length;
       continue;
     }
-    dualGain_ += rate * (limit - step.theta);
     step.theta = limit;
     const double alpha = direction * tableau_(row, first);
     const PiecewiseCost& cost = costs_[std::size_t(nonbasic_[std::size_t(first)])];
@@ -350,19 +347,15 @@ void PiecewiseSimplex::keepRay(Eigen::Index row, double direction) {
   }
 }
 
-PiecewiseSimplex::Outcome PiecewiseSimplex::optimise(double cutoff) {
+PiecewiseSimplex::Outcome PiecewiseSimplex::optimise() {
   const std::int64_t most = iterations_ + 50 * (columns_ + rowCount_) + 1000;
-  double start = dualGain_;
   bool recomputed = false;
   for (;;) {
     const Eigen::Index row = leavingRow();
     if (row < 0) return Outcome::Optimal;
-    if (dualGain_ - start > cutoff) return Outcome::CutOff;
     if (++iterations_ > most) return Outcome::IterationLimit;
     if (++sinceRebuild_ > kRebuildAfter) {
-      const double kept = dualGain_;
       restart(basis());
-      dualGain_ = kept;
       continue;
     }
     if (step(row) != Outcome::Infeasible) {

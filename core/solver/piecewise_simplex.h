@@ -23,7 +23,7 @@ namespace tarebowl::solver {
 /// The tableau is dense, m x n: meant for tens of rows and columns and thousands of re-solves.
 class PiecewiseSimplex {
  public:
-  enum class Outcome { Optimal, Infeasible, CutOff, IterationLimit };
+  enum class Outcome { Optimal, Infeasible, IterationLimit };
 
   /// Costs: n columns then m rows. Columns need finite bounds.
   PiecewiseSimplex(const RowMatrix& rows, std::vector<PiecewiseCost> costs);
@@ -49,8 +49,8 @@ class PiecewiseSimplex {
   /// feasibility.
   void adoptBounds();
 
-  /// Iterates until optimal, infeasible, or the dual value exceeds cutoff.
-  Outcome optimise(double cutoff = kInfinity);
+  /// Iterates until optimal or infeasible.
+  Outcome optimise();
 
   /// How far outside its piece a value may lie, relative to 1 + its size; for the last digits of a final
   /// answer.
@@ -71,8 +71,6 @@ class PiecewiseSimplex {
   /// Rise of the dual value in the first step if a basic column is forced to or beyond target (below its
   /// value or above it).
   [[nodiscard]] double firstGain(Eigen::Index column, double target) const;
-
-  [[nodiscard]] std::int64_t iterations() const { return iterations_; }
 
  private:
   /// Where a basic variable is assumed to lie: between two breakpoints (equal: at one), and the slope it is
@@ -132,7 +130,6 @@ class PiecewiseSimplex {
   Eigen::VectorXd ray_;
   mutable std::vector<double> limit_;  // scratch of step() and firstGain()
   mutable std::vector<int> reached_;   // scratch of step() and firstGain()
-  double dualGain_ = 0.0;
   double feasibility_ = 1e-11;
   std::int64_t iterations_ = 0;
   int sinceRebuild_ = 0;

@@ -32,7 +32,6 @@ struct ScaledProgram {
   [[nodiscard]] bool isEmptyBox() const;  ///< a column's limits leave no value on its grid
 
   [[nodiscard]] Eigen::VectorXd toSource(const Eigen::VectorXd& z) const { return unit.cwiseProduct(z); }
-  [[nodiscard]] Eigen::VectorXd fromSource(const Eigen::VectorXd& x) const { return x.cwiseQuotient(unit); }
 
   enum class Rows { Priced, Hard };
   /// Row costs: elastic rows at price times factor, or hard.
