@@ -51,7 +51,7 @@ PELLETS = {
         "FE": 18.0, "ZN": 13.0, "CU": 1.8, "MN": 6.5, "SE": 60.0, "ID": 150.0, "VITA_RAE": 400.0, "RETOL": 400.0,
         "VITD": 9.0, "VITE": 22.0, "VITC": 30.0, "THIA": 1.4, "RIBF": 1.6, "NIA": 9.0,
     }),
-    "leaf-eater-pellet": ("Leaf-eater pellet, low iron (invented)", "dry, by the piece", {
+    "leaf-eater-pellet": ("Low-iron pellet (invented)", "dry, by the piece", {
         "WATER": 9.5, "PROCNT": 21.0, "FAT": 4.5, "ASH": 8.0, "CHOCDF": 57.0, "FIBC": 15.0, "FIBND": 32.0, "FIBAD": 19.0,
         "STARCH": 14.0, "SUGAR": 4.0, "ENERC": 265.0, "CA": 1150.0, "P": 720.0, "MG": 240.0, "K": 1000.0, "NA": 330.0,
         "FE": 9.0, "ZN": 15.0, "CU": 2.6, "MN": 7.0, "SE": 45.0, "ID": 110.0, "VITA_RAE": 300.0, "RETOL": 300.0,

@@ -30,10 +30,12 @@ int troubleRank(Mark mark) {
   return 3;
 }
 
+/// What nobody measured can only add to an amount; of a ratio or a share it may be the one side or the other.
 QString valueText(const diet::TargetBalance& target, RungRef rung) {
   if (!target.value || target.state == diet::TargetState::Unknown) return QStringLiteral("?");
   const QString number = measured(shownValue(rung, *target.value));
-  return target.atLeast ? QStringLiteral("≥ ") + number : number;
+  if (!target.atLeast) return number;
+  return (rung.kind == diet::TargetKind::Nutrient ? QStringLiteral("≥ ") : QStringLiteral("≈ ")) + number;
 }
 
 /// "Vitamin A" of "Vitamin A, retinol activity equivalents": a rung is narrow, its tool tip says all.
@@ -41,6 +43,18 @@ QString shortened(const QString& name) {
   constexpr int kRoom = 22;
   const auto comma = name.indexOf(QLatin1Char(','));
   return name.size() > kRoom && comma > 0 ? name.left(comma) : name;
+}
+
+/// Unmeasured amounts can only help a minimum and only harm a maximum; where they may do either, no chance is
+/// named.
+QString chanceRemark(const diet::TargetBalance& target) {
+  if (!target.chance || target.sd <= 0.0) return {};
+  const QString chance = percent(*target.chance);
+  if (!target.atLeast) return LadderModel::tr("holds with a chance of %1").arg(chance);
+  if (target.kind != diet::TargetKind::Nutrient || (target.min && target.max)) return {};
+  return (target.min ? LadderModel::tr("holds with a chance of at least %1")
+                     : LadderModel::tr("holds with a chance of at most %1"))
+      .arg(chance);
 }
 
 /// Where two rungs have one name, which bound each is about.
@@ -100,8 +114,7 @@ QStringList rungRemarks(const diet::BalanceProblem& problem, const diet::TargetB
   const RungRef ref = refOf(target);
   QStringList remarks;
   if (target.sd > 0.0) remarks << LadderModel::tr("± %1 (1 SD)").arg(measured(shownValue(ref, target.sd)));
-  if (target.chance && target.sd > 0.0)
-    remarks << LadderModel::tr("holds with a chance of %1").arg(percent(*target.chance));
+  if (const QString chance = chanceRemark(target); !chance.isEmpty()) remarks << chance;
   if (target.coverage < 1.0)
     remarks << LadderModel::tr("known for %1 of the dry matter").arg(percent(target.coverage));
   if (isHard(problem, ref)) remarks << LadderModel::tr("hard rule");

@@ -15,7 +15,7 @@ namespace tarebowl::ui {
 struct Rung {
   QString name;         ///< "Calcium", "Ca : P", "Leafy vegetable"
   QString remark;       ///< tells rungs of one name apart: "min", "max"
-  QString valueText;    ///< "6.93", "≥ 41", "?"
+  QString valueText;    ///< "6.93", "≥ 41", "≈ 0.4", "?"
   QString unit;         ///< "g/kg DM"
   QString description;  ///< the whole rung as a sentence, for tool tips and screen readers
   Mark mark = Mark::Unknown;

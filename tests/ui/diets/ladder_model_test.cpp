@@ -82,6 +82,32 @@ TEST_F(LadderTest, ARatioIsCalledByItsSymbols) {
   EXPECT_EQ(rung.valueText.toStdString(), "0.575");
 }
 
+/// A line of the example's balance when the insects' calcium is unknown and that of the leaves scatters.
+diet::TargetBalance lineWithUnknownCalcium(diet::BalanceProblem& problem, std::size_t line) {
+  auto& insects = problem.foods[kInsects].composition;
+  insects.erase(food::nutrients::calcium());
+  auto& leaves = problem.foods[kLeaves].composition;
+  food::NutrientValue calcium = *leaves.find(food::nutrients::calcium());
+  calcium.sd = quantity::AsFedContent(10.0);
+  leaves.set(food::nutrients::calcium(), calcium);
+  return diet::balance(problem, {Grams(20), Grams(10), Grams(0)}).targets.at(line);
+}
+
+TEST(Rungs, ARatioWithAnUnmeasuredSideIsOnlyAboutAndNamesNoChance) {
+  diet::BalanceProblem problem = exampleProblem();
+  const std::size_t ratio = problem.targets.size();
+  const Rung rung = rungOf(problem, lineWithUnknownCalcium(problem, ratio));
+  EXPECT_EQ(rung.valueText.toStdString(), "≈ 0.500");  // 20 mg of calcium known, 40 mg of phosphorus
+  EXPECT_FALSE(rung.description.contains(QStringLiteral("chance"))) << rung.description.toStdString();
+}
+
+TEST(Rungs, TheChanceOfAMinimumWithUnmeasuredFoodsIsAtLeastWhatIsShown) {
+  diet::BalanceProblem problem = exampleProblem();
+  const Rung rung = rungOf(problem, lineWithUnknownCalcium(problem, kCalcium));
+  EXPECT_TRUE(rung.description.contains(QStringLiteral("chance of at least")))
+      << rung.description.toStdString();
+}
+
 TEST_F(LadderTest, EveryRungCanBeReadAloud) {
   for (int row = 0; row < model.rowCount(); ++row) {
     const Rung rung = rungAt(row);
