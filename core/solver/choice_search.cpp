@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/choice_search.h"
 
+#include "core/solver/choice_rules.h"
+
 #include <cmath>
 #include <optional>
 
@@ -12,30 +14,6 @@ using Clock = std::chrono::steady_clock;
 
 constexpr double kUsed = 1e-9;
 
-/// Settles what the counts leave no choice about. False: the counts cannot be met.
-bool settle(const ScaledProgram& program, Box& box) {
-  for (const Choice& choice : program.source->choices) {
-    int used = 0;
-    int possible = 0;
-    for (const Eigen::Index j : choice.members) {
-      if (box.upper[j] < program.threshold[j]) box.upper[j] = 0.0;
-      if (box.lower[j] > 0) box.lower[j] = std::max(box.lower[j], program.threshold[j]);
-      used += box.lower[j] > 0 ? 1 : 0;
-      possible += box.upper[j] > 0 ? 1 : 0;
-    }
-    if (used > choice.atMost || possible < choice.atLeast) return false;
-    if (used < choice.atMost && possible > choice.atLeast) continue;
-    for (const Eigen::Index j : choice.members) {
-      if (box.lower[j] > 0 || box.upper[j] <= 0) continue;
-      if (used >= choice.atMost)
-        box.upper[j] = 0.0;
-      else
-        box.lower[j] = program.threshold[j];
-    }
-  }
-  return (box.lower.array() <= box.upper.array()).all();
-}
-
 /// A member whose amount breaks its choice, or nothing where all choices hold.
 std::optional<Eigen::Index> undecided(const ScaledProgram& program, const Box& box,
                                       const Eigen::VectorXd& z) {
@@ -45,7 +23,7 @@ std::optional<Eigen::Index> undecided(const ScaledProgram& program, const Box& b
     for (const Eigen::Index j : choice.members) {
       const bool isOpen = box.lower[j] <= 0 && box.upper[j] > 0;
       if (isOpen && z[j] > kUsed && z[j] < program.threshold[j] * (1 - 1e-9)) return j;
-      used += z[j] > kUsed ? 1 : 0;
+      used += z[j] > kUsed || box.lower[j] > 0 ? 1 : 0;
       if (isOpen && (!open || z[j] > z[*open])) open = j;
     }
     if ((used < choice.atLeast || used > choice.atMost) && open) return open;
@@ -101,7 +79,8 @@ class ChoiceSearch {
     ++nodes_;
     stopped_ =
         stopped_ || limits_.stop.stop_requested() || nodes_ > limits_.nodes || Clock::now() >= deadline_;
-    if (stopped_ || !settle(program_, box)) return;
+    narrowed_.clear();
+    if (stopped_ || !settleChoices(program_, box.lower, box.upper, narrowed_)) return;
     const ContinuousAnswer answer = relax(box, least);
     if (answer.status == Status::Failed) failure_ = answer.reason;
     if (answer.status != Status::Optimal) return;
@@ -126,6 +105,7 @@ class ChoiceSearch {
   std::optional<ContinuousAnswer> best_;
   std::optional<double> least_;
   std::string failure_;
+  std::vector<Eigen::Index> narrowed_;
   std::int64_t nodes_ = 0;
   bool stopped_ = false;
 };

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/lattice_search.h"
 
+#include "core/solver/choice_rules.h"
+
 #include <cmath>
 
 namespace tarebowl::solver {
@@ -99,18 +101,6 @@ bool improveOnce(Mover& mover, Eigen::Index columns) {
   if (first < 0) return false;
   mover.move(first, firstBy);
   if (second >= 0) mover.move(second, secondBy);
-  return true;
-}
-
-bool choicesHold(const ScaledProgram& program, const Eigen::VectorXd& z) {
-  for (const Choice& choice : program.source->choices) {
-    int used = 0;
-    for (const Eigen::Index j : choice.members) {
-      if (z[j] > 0.0 && z[j] < program.threshold[j] * (1 - 1e-9)) return false;
-      used += z[j] > 0.0 ? 1 : 0;
-    }
-    if (used < choice.atLeast || used > choice.atMost) return false;
-  }
   return true;
 }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/node_relaxation.h"
 
+#include "core/solver/choice_rules.h"
+
 #include <cmath>
 
 namespace tarebowl::solver {
@@ -236,33 +238,12 @@ void NodeRelaxation::respectThreshold(Eigen::Index j) {
   if (lower_[j] <= upper_[j]) applyLimits(j);
 }
 
-/// Counts what is used and what may be; decides the rest where the count leaves no choice.
+/// Decides what the counts of the choices leave open no longer.
 bool NodeRelaxation::choicesAdmit() {
-  for (const Choice& choice : program_.source->choices) {
-    int used = 0;
-    int possible = 0;
-    for (const Eigen::Index j : choice.members) {
-      used += lower_[j] > 0 ? 1 : 0;
-      possible += upper_[j] > 0 ? 1 : 0;
-    }
-    if (used > choice.atMost || possible < choice.atLeast) return false;
-    if (used == possible || (used < choice.atMost && possible > choice.atLeast)) continue;
-    if (!settleChoice(choice, used < choice.atMost)) return false;
-  }
-  return (lower_.array() <= upper_.array()).all();
-}
-
-bool NodeRelaxation::settleChoice(const Choice& choice, bool asUsed) {
-  for (const Eigen::Index j : choice.members) {
-    if (lower_[j] > 0 || upper_[j] <= 0) continue;
-    if (asUsed) {
-      lower_[j] = std::max(program_.threshold[j], lower_[j]);
-    } else {
-      upper_[j] = 0.0;
-    }
-    if (lower_[j] > upper_[j]) return false;
-    applyLimits(j);
-  }
+  narrowed_.clear();
+  const bool admit = settleChoices(program_, lower_, upper_, narrowed_);
+  if (!admit || (lower_.array() > upper_.array()).any()) return false;
+  for (const Eigen::Index j : narrowed_) applyLimits(j);
   return true;
 }
 

@@ -59,7 +59,6 @@ class NodeRelaxation {
   void applyLimits(Eigen::Index column);
   void respectThreshold(Eigen::Index column);
   bool choicesAdmit();
-  bool settleChoice(const Choice& choice, bool asUsed);
   bool narrow(const Eigen::VectorXd& gradient, double slack);
 
   void setLambda(double lambda);
@@ -82,6 +81,7 @@ class NodeRelaxation {
   PiecewiseSimplex simplex_;
   Eigen::VectorXd lower_;
   Eigen::VectorXd upper_;
+  std::vector<Eigen::Index> narrowed_;  ///< by the choices, while they are settled
   double lambda_;
 };
 

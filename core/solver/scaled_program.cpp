@@ -9,6 +9,8 @@ namespace {
 
 /// A food without a limit may take up to this many times what the rest of the program speaks of.
 constexpr double kGenerous = 1e4;
+/// Without a least amount a trace of a food counts as used: above nothing, and next to nothing.
+constexpr double kTrace = 1e-200;
 
 double powerOfTwoNear(double value) {
   return value > 0 ? std::exp2(std::round(std::log2(value))) : 1.0;
@@ -41,7 +43,8 @@ ScaledProgram::ScaledProgram(const Program& program)
       generous(std::size_t(program.variableCount()), 0) {
   const double typical = typicalAmount(program);
   for (const Choice& choice : program.choices) {
-    for (const Eigen::Index j : choice.members) threshold[j] = std::max(threshold[j], choice.threshold);
+    for (const Eigen::Index j : choice.members)
+      threshold[j] = std::max({threshold[j], choice.threshold, kTrace});
   }
   for (Eigen::Index j = 0; j < program.variableCount(); ++j) {
     const auto at = std::size_t(j);
@@ -54,7 +57,7 @@ ScaledProgram::ScaledProgram(const Program& program)
     if (onGrid[at] != 0) {  // limits such as 0.3 g at a step of 0.1 g are meant to be on the grid
       upper[j] = std::floor(std::min(upper[j], 2e9) * (1 + 1e-12) + 1e-9);
       lower[j] = std::ceil(lower[j] * (1 - 1e-12) - 1e-9);
-      threshold[j] = std::ceil(threshold[j] * (1 - 1e-12) - 1e-9);
+      if (threshold[j] > 0) threshold[j] = std::max(1.0, std::ceil(threshold[j] * (1 - 1e-12) - 1e-9));
       gap[at] = std::max(1, static_cast<int>(std::min(threshold[j], 1e9)));
     }
     if (threshold[j] > 0 && lower[j] > 0) lower[j] = std::max(lower[j], threshold[j]);

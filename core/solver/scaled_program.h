@@ -26,7 +26,7 @@ struct ScaledProgram {
   Eigen::VectorXd upper;     ///< of z; finite: a column without a limit gets a generous one
   std::vector<char> onGrid;
   std::vector<int> gap;        ///< least z of a used column, in whole steps; 1 where every step is allowed
-  Eigen::VectorXd threshold;   ///< least z of a used column; 0 where there is no choice
+  Eigen::VectorXd threshold;   ///< least z of a used column, above 0; 0 where there is no choice
   std::vector<char> generous;  ///< the upper limit was invented here
 
   [[nodiscard]] bool isEmptyBox() const;  ///< a column's limits leave no value on its grid
