@@ -26,7 +26,8 @@ inline constexpr std::array<std::string_view, 6> kUnitWords{"g", "mg", "ug", "kc
 /// In the order of the enumerators.
 inline constexpr std::array<std::string_view, 4> kObjectiveWords{"closest", "lowest-cost", "lowest",
                                                                  "highest"};
-inline constexpr std::array<std::string_view, 5> kQualifierWords{"=", ">=", "<=", "<LOQ", "trace"};
+inline constexpr std::array<std::string_view, 8> kQualifierWords{"=",     ">=", "<=", "<LOQ",
+                                                                 "trace", "<",  ">",  "n.d."};
 /// Without Unstated, which has no word.
 inline constexpr std::array<std::string_view, 4> kProvenanceWords{"seen", "memory", "house-rule", "invented"};
 

@@ -11,8 +11,10 @@
 
 namespace tarebowl::food {
 
-/// How a value was reported: a label's guarantee is a bound, not a mean.
-enum class Qualifier { Equal, AtLeast, AtMost, BelowQuantification, Trace };
+/// How a value was reported. AtLeast and AtMost are a label's guarantees (bounds, not means), Below and Above
+/// a reading outside the range of the method, BelowQuantification one below the stated limit of
+/// quantification.
+enum class Qualifier { Equal, AtLeast, AtMost, BelowQuantification, Trace, Below, Above, NotDetected };
 
 /// One nutrient of one food: mean, scatter, how many samples, how it was reported and where it comes from.
 /// amount is per 100 g as fed in the nutrient's own unit, finite and not negative; sd (sample standard

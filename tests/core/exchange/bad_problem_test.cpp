@@ -90,7 +90,7 @@ const Slip kSlips[] = {
     {"NfeBelowMinus10", "\"CHOCDF\": 13.8", "\"CHOCDF\": 2, \"FIBC\": 13", "foods[2].per_100_g", "at least -10 g in 100 g for the method modified-atwater"},
     {"NegativeScatter", "\"sd_per_100_g\": { \"CA\": 31 }", "\"sd_per_100_g\": { \"CA\": -1 }", "foods[0].sd_per_100_g.CA", "a number of 0 or more, found -1"},
     {"ScatterOfAnUnknownValue", "\"sd_per_100_g\": { \"CA\": 31 }", "\"sd_per_100_g\": { \"MG\": 3 }", "foods[0].sd_per_100_g.MG", "a nutrient that per_100_g states"},
-    {"UnknownQualifier", "\"FIBC\": \"<=\"", "\"FIBC\": \"about\"", "foods[0].qualifiers.FIBC", "=, >=, <=, <LOQ or trace, found \"about\""},
+    {"UnknownQualifier", "\"FIBC\": \"<=\"", "\"FIBC\": \"about\"", "foods[0].qualifiers.FIBC", "=, >=, <=, <LOQ, trace, <, > or n.d., found \"about\""},
     {"NoSamples", "\"n_samples\": { \"CA\": 4 }", "\"n_samples\": { \"CA\": 0 }", "foods[0].n_samples.CA", "a whole number from 1"},
     {"NegativeMass", "\"min_g\": 1", "\"min_g\": -1", "foods[0].min_g", "a number of 0 or more, found -1"},
     {"HugeMass", "\"max_g\": 60", "\"max_g\": 6e12", "foods[0].max_g", "at most 1e+09 g"},

@@ -43,7 +43,7 @@ food::NutrientValue anyValue() {
   food::NutrientValue value{.amount = quantity::AsFedContent(*upTo(20))};
   if (const auto sd = *maybe(upTo(5))) value.sd = quantity::AsFedContent(*sd);
   value.sampleCount = *maybe(rc::gen::inRange(1, 500));
-  value.qualifier = static_cast<food::Qualifier>(*rc::gen::inRange(0, 5));
+  value.qualifier = static_cast<food::Qualifier>(*rc::gen::inRange(0, 8));
   value.source = *anyText();
   return value;
 }

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/store_error.h"
+
+#include <chrono>
+#include <filesystem>
+#include <memory>
+#include <string>
+
+namespace tarebowl::store {
+
+/// Who does something and when, for the change log. at: ISO 8601 UTC, "2026-11-25T07:30:00Z".
+struct Author {
+  std::string who{};
+  std::string at{};
+};
+
+struct OpenOptions {
+  enum class Access { ReadWrite, ReadOnly };
+  enum class Check { AfterUncleanEnd, Always };
+  Access access = Access::ReadWrite;
+  Check check = Check::AfterUncleanEnd;        ///< when the whole file is read through for damage
+  std::chrono::milliseconds patience{10'000};  ///< how long another's write is waited for
+};
+
+/// A collection file, NAME.tarebowl, open in this window or command. Several may have it open at once:
+/// reading never waits, a write waits for another's write. One object is for one thread; a worker opens its
+/// own.
+class Collection {
+ public:
+  /// A new, empty collection; the file must not exist. Throws StoreError.
+  [[nodiscard]] static Collection create(const std::filesystem::path& file, const Author& author,
+                                         const OpenOptions& options = {});
+  /// Opens a collection, and first raises an older schema, after a backup. at: the time, for the backup's
+  /// name. Throws StoreError; a file that is no collection, or newer than this program, is not touched.
+  [[nodiscard]] static Collection open(const std::filesystem::path& file, const std::string& at,
+                                       const OpenOptions& options = {});
+
+  ~Collection();
+  Collection(Collection&&) noexcept;
+  Collection& operator=(Collection&&) noexcept;
+  Collection(const Collection&) = delete;
+  Collection& operator=(const Collection&) = delete;
+
+  [[nodiscard]] const std::filesystem::path& file() const;
+  [[nodiscard]] int schemaVersion() const;
+  /// Whether another connection has written since the last call, or since opening. Cheap: meant to be asked
+  /// often.
+  [[nodiscard]] bool changedElsewhere();
+  /// Reads the whole file through; throws StoreError (Damaged) with the first thing found.
+  void checkIntegrity();
+
+  class Inner;
+  [[nodiscard]] Inner& inner() const { return *inner_; }  ///< for the rooms of store
+
+ private:
+  explicit Collection(std::unique_ptr<Inner> inner);
+  std::unique_ptr<Inner> inner_;
+};
+
+/// The schema that this program reads and writes.
+[[nodiscard]] int currentSchemaVersion();
+
+}  // namespace tarebowl::store
