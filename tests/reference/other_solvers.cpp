@@ -2,161 +2,187 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/reference/other_solvers.h"
 
+#include <Cbc_C_Interface.h>
 #include <ClpSimplex.hpp>
 #include <CoinPackedMatrix.hpp>
 #include <glpk.h>
 
 #include <cmath>
-#include <memory>
-#include <vector>
+#include <string>
 
 namespace tarebowl::reference {
 
 namespace {
 
-using Eigen::Index;
-using solver::kInfinity;
-using solver::Program;
+/// The entries in the form that all of these solvers take.
+struct Triplets {
+  std::vector<int> rows, columns;
+  std::vector<double> values;
 
-/// least cost z, row_lower <= entries z <= row_upper, lower <= z <= upper: columns x, then one violation for
-/// each elastic side of a row.
-struct Lifted {
-  struct Entry {
-    int row;
-    int column;
-    double value;
-  };
-  std::vector<double> cost, lower, upper, rowLower, rowUpper;
-  std::vector<Entry> entries;
+  Triplets(const LinearProgram& program, int first) {
+    if (first == 1) add(0, 0, 0.0);  // GLPK counts from 1
+    for (const LinearProgram::Entry& entry : program.entries)
+      add(entry.row + first, entry.column + first, entry.value);
+  }
+  void add(int row, int column, double value) {
+    rows.push_back(row);
+    columns.push_back(column);
+    values.push_back(value);
+  }
 };
 
-/// Integer programs may slip by 1e-7 of a row: rows are made worth more, so that this is nothing.
-constexpr double kRowWorth = 1e4;
-
-/// Grams in units of one step and violations in units of 1 / kRowWorth where inSteps.
-Lifted lift(const Program& program, bool inSteps) {
-  Lifted out;
-  const Index n = program.variableCount();
-  const double worth = inSteps ? kRowWorth : 1.0;
-  for (Index j = 0; j < n; ++j) {
-    const double unit = inSteps ? program.step[j] : 1.0;
-    const double low = program.lower[j] / unit;
-    const double high = program.upper[j] / unit;
-    out.cost.push_back(0.0);
-    out.lower.push_back(inSteps ? std::ceil(low - 1e-9) : low);
-    out.upper.push_back(inSteps ? std::floor(high + 1e-9) : high);
-  }
-  const auto addSide = [&](Index i, double limit, double sign) {
-    const int row = static_cast<int>(out.rowLower.size());
-    for (Index j = 0; j < n; ++j) {
-      const double value = worth * program.rows(i, j) * (inSteps ? program.step[j] : 1.0);
-      if (value != 0.0) out.entries.push_back({row, static_cast<int>(j), sign * value});
-    }
-    out.rowLower.push_back(sign * worth * limit);
-    out.rowUpper.push_back(kInfinity);
-    if (!std::isfinite(program.price[i])) return;
-    out.entries.push_back({row, static_cast<int>(out.cost.size()), 1.0});
-    out.cost.push_back(program.price[i]);
-    out.lower.push_back(0.0);
-    out.upper.push_back(kInfinity);
-  };
-  for (Index i = 0; i < program.rowCount(); ++i) {
-    if (program.rowLower[i] > -kInfinity) addSide(i, program.rowLower[i], 1.0);
-    if (program.rowUpper[i] < kInfinity) addSide(i, program.rowUpper[i], -1.0);
-  }
-  return out;
+CoinPackedMatrix packed(const LinearProgram& program) {
+  const Triplets triplets(program, 0);
+  CoinPackedMatrix matrix(true, triplets.rows.data(), triplets.columns.data(), triplets.values.data(),
+                          static_cast<CoinBigIndex>(triplets.values.size()));
+  matrix.setDimensions(program.rowCount(), program.columnCount());
+  return matrix;
 }
 
-using GlpkProblem = std::unique_ptr<glp_prob, void (*)(glp_prob*)>;
-
-GlpkProblem toGlpk(const Lifted& lifted) {
-  glp_term_out(GLP_OFF);
-  GlpkProblem problem(glp_create_prob(), glp_delete_prob);
-  glp_add_rows(problem.get(), static_cast<int>(lifted.rowLower.size()));
-  glp_add_cols(problem.get(), static_cast<int>(lifted.cost.size()));
-  for (std::size_t i = 0; i < lifted.rowLower.size(); ++i)
-    glp_set_row_bnds(problem.get(), static_cast<int>(i) + 1, GLP_LO, lifted.rowLower[i], 0.0);
-  for (std::size_t j = 0; j < lifted.cost.size(); ++j) {
-    const double low = lifted.lower[j];
-    const double high = lifted.upper[j];
-    const int kind = std::isinf(high) ? GLP_LO : (low == high ? GLP_FX : GLP_DB);
-    glp_set_col_bnds(problem.get(), static_cast<int>(j) + 1, kind, low, high);
-    glp_set_obj_coef(problem.get(), static_cast<int>(j) + 1, lifted.cost[j]);
+/// at(j) is the value of column j.
+template <class At>
+OtherAnswer answerOf(const LinearProgram& program, double cost, const At& at) {
+  OtherAnswer answer{cost / program.costUnit,
+                     Eigen::VectorXd(static_cast<Eigen::Index>(program.xUnits.size()))};
+  for (Eigen::Index j = 0; j < answer.grams.size(); ++j) {
+    const double z = at(static_cast<int>(j));
+    const auto place = static_cast<std::size_t>(j);
+    answer.grams[j] = program.xUnits[place] * (program.whole[place] != 0 ? std::round(z) : z);
   }
-  std::vector<int> rows{0};
-  std::vector<int> columns{0};
-  std::vector<double> values{0.0};
-  for (const Lifted::Entry& entry : lifted.entries) {
-    rows.push_back(entry.row + 1);
-    columns.push_back(entry.column + 1);
-    values.push_back(entry.value);
-  }
-  glp_load_matrix(problem.get(), static_cast<int>(lifted.entries.size()), rows.data(), columns.data(),
-                  values.data());
-  return problem;
+  return answer;
 }
 
-bool solveRelaxation(glp_prob* problem) {
-  glp_smcp settings;
-  glp_init_smcp(&settings);
-  settings.msg_lev = GLP_MSG_OFF;
-  settings.meth = GLP_DUALP;
-  settings.tol_bnd = settings.tol_dj = 1e-9;
-  glp_scale_prob(problem, GLP_SF_AUTO);
-  return glp_simplex(problem, &settings) == 0 && glp_get_status(problem) == GLP_OPT;
+int glpkBounds(double lower, double upper) {
+  if (lower == upper) return GLP_FX;
+  if (std::isinf(lower)) return std::isinf(upper) ? GLP_FR : GLP_UP;
+  return std::isinf(upper) ? GLP_LO : GLP_DB;
 }
 
 }  // namespace
 
-std::optional<double> leastViolationByGlpk(const Program& program) {
-  const GlpkProblem problem = toGlpk(lift(program, false));
-  if (!solveRelaxation(problem.get())) return std::nullopt;
-  if (glp_exact(problem.get(), nullptr) != 0 || glp_get_status(problem.get()) != GLP_OPT) return std::nullopt;
-  return glp_get_obj_val(problem.get());
-}
+struct Glpk::Problem {
+  LinearProgram program;
+  glp_prob* glpk = glp_create_prob();
+  ~Problem() { glp_delete_prob(glpk); }
 
-std::optional<double> leastViolationByClp(const Program& program) {
-  const Lifted lifted = lift(program, false);
-  std::vector<int> rows;
-  std::vector<int> columns;
-  std::vector<double> values;
-  for (const Lifted::Entry& entry : lifted.entries) {
-    rows.push_back(entry.row);
-    columns.push_back(entry.column);
-    values.push_back(entry.value);
+  bool solve(double tolerance) const {
+    glp_smcp settings;
+    glp_init_smcp(&settings);
+    settings.msg_lev = GLP_MSG_OFF;
+    settings.meth = GLP_DUALP;
+    settings.tol_bnd = settings.tol_dj = tolerance;
+    return glp_simplex(glpk, &settings) == 0 && glp_get_status(glpk) == GLP_OPT;
   }
-  CoinPackedMatrix matrix(true, rows.data(), columns.data(), values.data(),
-                          static_cast<CoinBigIndex>(values.size()));
-  matrix.setDimensions(static_cast<int>(lifted.rowLower.size()), static_cast<int>(lifted.cost.size()));
-  ClpSimplex simplex;
-  simplex.setLogLevel(0);
-  simplex.loadProblem(matrix, lifted.lower.data(), lifted.upper.data(), lifted.cost.data(),
-                      lifted.rowLower.data(), lifted.rowUpper.data());
-  simplex.setPrimalTolerance(1e-9);
-  simplex.setDualTolerance(1e-9);
-  simplex.dual();
-  if (!simplex.isProvenOptimal()) return std::nullopt;
-  return simplex.objectiveValue();
+};
+
+Glpk::Glpk(const LinearProgram& program) : problem_(std::make_unique<Problem>()) {
+  problem_->program = program;
+  glp_prob* glpk = problem_->glpk;
+  glp_term_out(GLP_OFF);
+  glp_add_rows(glpk, program.rowCount());
+  glp_add_cols(glpk, program.columnCount());
+  for (int i = 0; i < program.rowCount(); ++i)
+    moveRow(i, program.rowLower[static_cast<std::size_t>(i)], program.rowUpper[static_cast<std::size_t>(i)]);
+  for (int j = 0; j < program.columnCount(); ++j) {
+    const auto at = static_cast<std::size_t>(j);
+    glp_set_col_bnds(glpk, j + 1, glpkBounds(program.lower[at], program.upper[at]), program.lower[at],
+                     program.upper[at]);
+    glp_set_obj_coef(glpk, j + 1, program.cost[at]);
+    if (program.whole[at] != 0) glp_set_col_kind(glpk, j + 1, GLP_IV);
+  }
+  const Triplets triplets(program, 1);
+  glp_load_matrix(glpk, static_cast<int>(program.entries.size()), triplets.rows.data(),
+                  triplets.columns.data(), triplets.values.data());
 }
 
-std::optional<double> leastViolationInStepsByGlpk(const Program& program) {
-  const GlpkProblem problem = toGlpk(lift(program, true));
-  const Index n = program.variableCount();
-  for (Index j = 0; j < n; ++j) glp_set_col_kind(problem.get(), static_cast<int>(j) + 1, GLP_IV);
-  if (!solveRelaxation(problem.get())) return std::nullopt;
+Glpk::~Glpk() = default;
+
+void Glpk::moveRow(int row, double lower, double upper) {
+  glp_set_row_bnds(problem_->glpk, row + 1, glpkBounds(lower, upper), lower, upper);
+}
+
+std::optional<double> Glpk::solve() {
+  if (!problem_->solve(1e-7)) return std::nullopt;
+  return glp_get_obj_val(problem_->glpk) / problem_->program.costUnit;
+}
+
+std::optional<OtherAnswer> Glpk::solveExactly() {
+  glp_prob* glpk = problem_->glpk;
+  glp_scale_prob(glpk, GLP_SF_AUTO);
+  if (!problem_->solve(1e-9)) return std::nullopt;
+  if (glp_exact(glpk, nullptr) != 0 || glp_get_status(glpk) != GLP_OPT) return std::nullopt;
+  return answerOf(problem_->program, glp_get_obj_val(glpk),
+                  [&](int j) { return glp_get_col_prim(glpk, j + 1); });
+}
+
+std::optional<OtherAnswer> Glpk::solveWhole(double seconds) {
+  glp_prob* glpk = problem_->glpk;
+  if (!problem_->solve(1e-9)) return std::nullopt;
   glp_iocp settings;
   glp_init_iocp(&settings);
   settings.msg_lev = GLP_MSG_OFF;
   settings.tol_int = 1e-9;
   settings.tol_obj = 1e-12;
   settings.mip_gap = 0.0;
-  settings.tm_lim = 60'000;
-  if (glp_intopt(problem.get(), &settings) != 0 || glp_mip_status(problem.get()) != GLP_OPT)
-    return std::nullopt;
-  Eigen::VectorXd grams(n);
-  for (Index j = 0; j < n; ++j)
-    grams[j] = std::round(glp_mip_col_val(problem.get(), static_cast<int>(j) + 1)) * program.step[j];
-  return solver::elasticViolation(program, grams);
+  settings.tm_lim = static_cast<int>(seconds * 1000);
+  if (glp_intopt(glpk, &settings) != 0 || glp_mip_status(glpk) != GLP_OPT) return std::nullopt;
+  return answerOf(problem_->program, glp_mip_obj_val(glpk),
+                  [&](int j) { return glp_mip_col_val(glpk, j + 1); });
+}
+
+struct Clp::Problem {
+  LinearProgram program;
+  ClpSimplex clp;
+};
+
+Clp::Clp(const LinearProgram& program) : problem_(std::make_unique<Problem>()) {
+  problem_->program = program;
+  ClpSimplex& clp = problem_->clp;
+  clp.setLogLevel(0);
+  clp.loadProblem(packed(program), program.lower.data(), program.upper.data(), program.cost.data(),
+                  program.rowLower.data(), program.rowUpper.data());
+}
+
+Clp::~Clp() = default;
+
+void Clp::moveRow(int row, double lower, double upper) {
+  problem_->clp.setRowBounds(row, lower, upper);
+}
+
+std::optional<double> Clp::solve() {
+  problem_->clp.dual();
+  if (!problem_->clp.isProvenOptimal()) return std::nullopt;
+  return problem_->clp.objectiveValue() / problem_->program.costUnit;
+}
+
+std::optional<OtherAnswer> Clp::solveClosely() {
+  ClpSimplex& clp = problem_->clp;
+  clp.setPrimalTolerance(1e-9);
+  clp.setDualTolerance(1e-9);
+  if (!solve()) return std::nullopt;
+  return answerOf(problem_->program, clp.objectiveValue(),
+                  [&](int j) { return clp.primalColumnSolution()[j]; });
+}
+
+std::optional<OtherAnswer> solveWholeByCbc(const LinearProgram& program, double seconds) {
+  const std::unique_ptr<Cbc_Model, void (*)(Cbc_Model*)> model(Cbc_newModel(), Cbc_deleteModel);
+  const CoinPackedMatrix matrix = packed(program);
+  Cbc_loadProblem(model.get(), program.columnCount(), program.rowCount(), matrix.getVectorStarts(),
+                  matrix.getIndices(), matrix.getElements(), program.lower.data(), program.upper.data(),
+                  program.cost.data(), program.rowLower.data(), program.rowUpper.data());
+  for (int j = 0; j < program.columnCount(); ++j) {
+    if (program.whole[static_cast<std::size_t>(j)] != 0) Cbc_setInteger(model.get(), j);
+  }
+  Cbc_setLogLevel(model.get(), 0);
+  const std::string limit = std::to_string(seconds);
+  for (const auto& [name, value] : {std::pair{"log", "0"}, std::pair{"sec", limit.c_str()},
+                                    std::pair{"ratioGap", "0"}, std::pair{"allowableGap", "1e-10"},
+                                    std::pair{"increment", "1e-9"}, std::pair{"integerTolerance", "1e-9"}})
+    Cbc_setParameter(model.get(), name, value);
+  Cbc_solve(model.get());
+  if (Cbc_isProvenOptimal(model.get()) == 0) return std::nullopt;
+  const double* z = Cbc_getColSolution(model.get());
+  return answerOf(program, Cbc_getObjValue(model.get()), [&](int j) { return z[j]; });
 }
 
 }  // namespace tarebowl::reference

@@ -2,21 +2,61 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/solver/program.h"
+#include "tests/reference/linear_program.h"
 
+#include <memory>
 #include <optional>
 
-/// Stage 1 of a program (least price times violation) by general solvers of other people. Rows with an
-/// infinite price hold exactly; choices and scatter are not offered.
+/// General solvers of other people, to compare with. Every answer is nothing unless it is proved optimal.
 namespace tarebowl::reference {
 
-/// GLPK: dual simplex, then its simplex in rational arithmetic from the basis found. Nothing unless optimal.
-[[nodiscard]] std::optional<double> leastViolationByGlpk(const solver::Program& program);
+/// What an answer costs, and the grams, rounded to the grid where there is one.
+struct OtherAnswer {
+  double value = 0.0;
+  Eigen::VectorXd grams;
+};
 
-/// Clp: dual simplex with tolerances of 1e-9.
-[[nodiscard]] std::optional<double> leastViolationByClp(const solver::Program& program);
+/// GLPK. Kept alive, so that a bound can be moved and the next solve starts from the last basis.
+class Glpk {
+ public:
+  explicit Glpk(const LinearProgram& program);
+  ~Glpk();
+  Glpk(const Glpk&) = delete;
+  Glpk& operator=(const Glpk&) = delete;
 
-/// GLPK's branch and cut over whole numbers of steps; the violation of the rounded grams.
-[[nodiscard]] std::optional<double> leastViolationInStepsByGlpk(const solver::Program& program);
+  void moveRow(int row, double lower, double upper);
+  /// Dual simplex as it comes.
+  std::optional<double> solve();
+  /// Dual simplex with tolerances of 1e-9, then the simplex in rational arithmetic from its basis.
+  std::optional<OtherAnswer> solveExactly();
+  /// Branch and cut over the whole columns, to no gap.
+  std::optional<OtherAnswer> solveWhole(double seconds);
+
+ private:
+  struct Problem;
+  std::unique_ptr<Problem> problem_;
+};
+
+/// Clp, kept alive likewise.
+class Clp {
+ public:
+  explicit Clp(const LinearProgram& program);
+  ~Clp();
+  Clp(const Clp&) = delete;
+  Clp& operator=(const Clp&) = delete;
+
+  void moveRow(int row, double lower, double upper);
+  /// Dual simplex as it comes.
+  std::optional<double> solve();
+  /// Dual simplex with tolerances of 1e-9.
+  std::optional<OtherAnswer> solveClosely();
+
+ private:
+  struct Problem;
+  std::unique_ptr<Problem> problem_;
+};
+
+/// CBC's branch and cut over the whole columns, to no gap.
+[[nodiscard]] std::optional<OtherAnswer> solveWholeByCbc(const LinearProgram& program, double seconds);
 
 }  // namespace tarebowl::reference
