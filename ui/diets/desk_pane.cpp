@@ -10,6 +10,7 @@
 #include "ui/diets/sought_button.h"
 #include "ui/diets/why_card.h"
 #include "ui/shared/format.h"
+#include "ui/shared/room_actions.h"
 #include "ui/shared/segmented_switch.h"
 
 #include <QAction>
@@ -141,15 +142,7 @@ void DeskPane::buildSwitches() {
 }
 
 void DeskPane::addAction(QAction* action) {
-  auto* button = new QToolButton;
-  button->setDefaultAction(action);
-  button->setProperty("plain", true);
-  button->setProperty("icon", true);
-  button->setIconSize({18, 18});
-  button->setToolButtonStyle(Qt::ToolButtonIconOnly);
-  button->setFocusPolicy(Qt::StrongFocus);
-  button->setAccessibleName(action->text());
-  header_->layout()->addWidget(button);
+  header_->layout()->addWidget(iconButtonFor(action));
 }
 
 void DeskPane::wire() {

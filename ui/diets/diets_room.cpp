@@ -5,10 +5,14 @@
 #include "ui/diets/balance_pane.h"
 #include "ui/diets/desk_pane.h"
 #include "ui/diets/diet_desk.h"
+#include "ui/diets/food_label.h"
 #include "ui/diets/ingredient_table.h"
 #include "ui/diets/problem_document.h"
 #include "ui/diets/problem_list.h"
+#include "ui/diets/solving_text.h"
+#include "ui/shared/room_actions.h"
 
+#include <QAction>
 #include <QLabel>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -16,9 +20,15 @@
 #include <utility>
 
 namespace tarebowl::ui {
+namespace {
+
+/// What the finder's numbers from here on mean: a food of the diet; below, a row of the list.
+constexpr qint64 kFirstFood = 1'000'000;
+
+}  // namespace
 
 DietsRoom::DietsRoom(LiveSolver::Function solve, Dialogs dialogs, QWidget* parent)
-    : QWidget(parent),
+    : Room(parent),
       desk_(new DietDesk(std::move(solve), this)),
       document_(new ProblemDocument(*desk_, std::move(dialogs), this)),
       list_(new ProblemList),
@@ -27,6 +37,7 @@ DietsRoom::DietsRoom(LiveSolver::Function solve, Dialogs dialogs, QWidget* paren
       banner_(new QLabel) {
   build();
   wire();
+  addActions();
 }
 
 void DietsRoom::build() {
@@ -59,13 +70,11 @@ void DietsRoom::build() {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(panes);
+  setFocusProxy(&deskPane_->table());
 }
 
 void DietsRoom::wire() {
-  connect(list_, &ProblemList::chosen, this, [this](const QString& file) {
-    document_->open(toPath(file));
-    list_->setCurrent(document_->file());
-  });
+  connect(list_, &ProblemList::chosen, this, &DietsRoom::openListed);
   connect(list_, &ProblemList::notListed, this, [this](const QString& text) {
     if (!deskPane_->table().goTo(text))
       complain(tr("No diet in this folder and no food of this diet is called “%1”.").arg(text));
@@ -83,6 +92,14 @@ void DietsRoom::wire() {
   connect(desk_, &DietDesk::refused, this, &DietsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, banner_, &QWidget::hide);
   connect(deskPane_, &DeskPane::rungChosen, balancePane_, &BalancePane::choose);
+  connect(desk_, &DietDesk::solvingChanged, this, &Room::stateChanged);
+  connect(document_, &ProblemDocument::savedChanged, this, &Room::stateChanged);
+  connect(document_, &ProblemDocument::fileChanged, this, &Room::stateChanged);
+}
+
+void DietsRoom::openListed(const QString& file) {
+  document_->open(toPath(file));
+  list_->setCurrent(document_->file());
 }
 
 void DietsRoom::openFolder(const std::filesystem::path& folder) {
@@ -104,8 +121,56 @@ void DietsRoom::openFirstListed() {
   }
 }
 
-void DietsRoom::focusFinder() {
-  list_->focusFilter();
+void DietsRoom::addActions() {
+  auto* actions = new RoomActions(*this);
+  const RoomActions::UndoRedo edits = actions->addUndoRedo(desk_->undoStack());
+  QAction* open = actions->add(tr("Open"), QKeySequence::Open, QStringLiteral("open"));
+  QAction* save = actions->add(tr("Save"), QKeySequence::Save, QStringLiteral("save"));
+  QAction* saveAs = actions->add(tr("Save as"), QKeySequence(tr("Ctrl+Shift+S")));
+  connect(open, &QAction::triggered, document_, &ProblemDocument::openByDialog);
+  connect(save, &QAction::triggered, document_, &ProblemDocument::save);
+  connect(saveAs, &QAction::triggered, document_, &ProblemDocument::saveAs);
+  for (QAction* action : {edits.undo, edits.redo, open, save}) deskPane_->addAction(action);
+}
+
+RoomState DietsRoom::state() const {
+  const diet::BalanceProblem& problem = desk_->problem();
+  RoomState state;
+  state.title = document_->title();
+  state.file = toText(document_->file().filename());
+  state.saved = document_->isSaved();
+  state.savedText = state.saved ? tr("saved") : tr("not saved (Ctrl+S)");
+  state.units = tr("grams as fed · energy in kcal ME, %1").arg(energyMethodText(problem.energyMethod));
+  if (problem.invented) state.sampleText = tr("Brackenmere (invented sample)");
+  state.note = solvingText(*desk_);
+  return state;
+}
+
+std::vector<FinderHit> DietsRoom::find(const QString& partOfName, int most) const {
+  std::vector<FinderHit> hits;
+  if (partOfName.isEmpty()) return hits;
+  const auto add = [&](const QString& name, const QString& remark, qint64 id) {
+    if (static_cast<int>(hits.size()) < most && name.contains(partOfName, Qt::CaseInsensitive))
+      hits.push_back({name, remark, id});
+  };
+  for (int row = 0; row < list_->model().rowCount(); ++row)
+    add(list_->model().index(row).data().toString(), tr("diet"), row);
+  const diet::BalanceProblem& problem = desk_->problem();
+  for (std::size_t i = 0; i < problem.foods.size(); ++i) {
+    const FoodLabel label = foodLabel(problem.foods[i]);
+    add(label.name, tr("in this diet"), kFirstFood + static_cast<qint64>(i));
+  }
+  return hits;
+}
+
+void DietsRoom::goTo(qint64 id) {
+  if (id >= kFirstFood) return deskPane_->table().goToFood(static_cast<int>(id - kFirstFood));
+  const QModelIndex index = list_->model().index(static_cast<int>(id));
+  if (index.isValid()) openListed(index.data(ProblemListModel::FileRole).toString());
+}
+
+bool DietsRoom::mayLeave() {
+  return document_->mayLeave();
 }
 
 void DietsRoom::complain(const QString& what) {

@@ -4,8 +4,7 @@
 
 #include "ui/diets/live_solver.h"
 #include "ui/shared/dialogs.h"
-
-#include <QWidget>
+#include "ui/shared/room.h"
 
 #include <filesystem>
 
@@ -21,7 +20,7 @@ class ProblemList;
 
 /// The design desk: diets at the left, the one on the desk in the middle, its balance at the right. It only
 /// wires.
-class DietsRoom : public QWidget {
+class DietsRoom : public Room {
   Q_OBJECT
  public:
   DietsRoom(LiveSolver::Function solve, Dialogs dialogs, QWidget* parent = nullptr);
@@ -29,7 +28,12 @@ class DietsRoom : public QWidget {
   /// Lists the folder and puts this file, or the folder's first readable one, on the desk.
   void openFolder(const std::filesystem::path& folder);
   void openFile(const std::filesystem::path& file);
-  void focusFinder();
+
+  [[nodiscard]] RoomState state() const override;
+  /// Diets of the folder, then foods of the diet on the desk.
+  [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
+  void goTo(qint64 id) override;
+  [[nodiscard]] bool mayLeave() override;
 
   [[nodiscard]] DietDesk& desk() const { return *desk_; }
   [[nodiscard]] ProblemDocument& document() const { return *document_; }
@@ -40,6 +44,8 @@ class DietsRoom : public QWidget {
  private:
   void build();
   void wire();
+  void addActions();
+  void openListed(const QString& file);
   void complain(const QString& what);
   void openFirstListed();
 

@@ -86,11 +86,15 @@ bool IngredientTable::goTo(const QString& partOfName) {
              .toString()
              .contains(partOfName, Qt::CaseInsensitive))
       continue;
-    setCurrentIndex(ingredients_.index(row, IngredientModel::GramsADay));
-    setFocus();
+    goToFood(row);
     return true;
   }
   return false;
+}
+
+void IngredientTable::goToFood(int row) {
+  setCurrentIndex(ingredients_.index(row, IngredientModel::GramsADay));
+  setFocus();
 }
 
 }  // namespace tarebowl::ui

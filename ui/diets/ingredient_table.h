@@ -20,6 +20,8 @@ class IngredientTable : public QTableView {
   [[nodiscard]] QSize minimumSizeHint() const override;
   /// Moves to a food whose name holds this text; false where there is none.
   bool goTo(const QString& partOfName);
+  /// Puts the hand on the grams of the food in this row.
+  void goToFood(int row);
 
  private:
   void fitColumns();

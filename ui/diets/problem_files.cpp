@@ -5,7 +5,6 @@
 #include "core/exchange/problem_json.h"
 
 #include <QCoreApplication>
-#include <QDir>
 #include <QRegularExpression>
 #include <QSaveFile>
 #include <QStringList>
@@ -80,14 +79,6 @@ std::optional<QString> saveProblem(const std::filesystem::path& file, const diet
   return std::nullopt;
 }
 
-std::filesystem::path sampleFolder() {
-  if (qEnvironmentVariableIsSet("TAREBOWL_SAMPLE_DATA"))
-    return toPath(qEnvironmentVariable("TAREBOWL_SAMPLE_DATA"));
-  const QDir program(QCoreApplication::applicationDirPath());
-  const QString installed = program.absoluteFilePath(QStringLiteral("../share/tarebowl/sample-data"));
-  return toPath(QDir(installed).exists() ? installed : QStringLiteral(TAREBOWL_SOURCE_SAMPLE_DATA));
-}
-
 QString animalsText(const diet::BalanceProblem& problem) {
   const int count = problem.eater.count;
   return count == 1 ? Files::tr("1 animal") : Files::tr("%1 animals").arg(count);
@@ -104,14 +95,6 @@ QStringList modelSpecies(const diet::BalanceProblem& problem) {
   models.removeAll(QString());
   models.removeDuplicates();
   return models;
-}
-
-QString toText(const std::filesystem::path& path) {
-  return QString::fromStdU16String(path.generic_u16string());
-}
-
-std::filesystem::path toPath(const QString& text) {
-  return std::filesystem::path(text.toStdU16String());
 }
 
 }  // namespace tarebowl::ui

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/diet/problem.h"
+#include "ui/shared/paths.h"
 
 #include <QString>
 
@@ -29,15 +30,9 @@ struct ProblemEntry {
 [[nodiscard]] std::optional<QString> saveProblem(const std::filesystem::path& file,
                                                  const diet::BalanceProblem& problem);
 
-/// The invented sample: beside the installed program, or in the source tree; TAREBOWL_SAMPLE_DATA overrides.
-[[nodiscard]] std::filesystem::path sampleFolder();
-
 /// "2 animals", "domestic cat" …
 [[nodiscard]] QString animalsText(const diet::BalanceProblem& problem);
 /// The model species that the targets name, each once.
 [[nodiscard]] QStringList modelSpecies(const diet::BalanceProblem& problem);
-
-[[nodiscard]] QString toText(const std::filesystem::path& path);
-[[nodiscard]] std::filesystem::path toPath(const QString& text);
 
 }  // namespace tarebowl::ui

@@ -2,52 +2,53 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/main_window.h"
 
-#include "ui/diets/desk_pane.h"
-#include "ui/diets/diet_desk.h"
 #include "ui/diets/diets_room.h"
-#include "ui/diets/problem_document.h"
-#include "ui/diets/problem_files.h"
-#include "ui/diets/solving_text.h"
+#include "ui/frame/finder.h"
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
 #include "ui/shared/icons.h"
-#include "ui/shared/theme.h"
+#include "ui/shared/paths.h"
 
-#include <QAction>
 #include <QCloseEvent>
 #include <QHBoxLayout>
+#include <QShortcut>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kDietsNumber = 1;
+// Places on the rail: today, foods, animals, diets, kitchen, intake, health.
+constexpr int kDietsNumber = 4;
 
 }  // namespace
 
-MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, QWidget* parent)
+MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences, QWidget* parent)
     : QWidget(parent),
+      preferences_(std::move(preferences)),
       rail_(new Rail),
-      diets_(new DietsRoom(std::move(solve), std::move(dialogs))),
-      status_(new StatusLine) {
+      stack_(new QStackedWidget),
+      status_(new StatusLine),
+      finder_(new Finder(this)),
+      diets_(new DietsRoom(std::move(solve), std::move(dialogs))) {
   setWindowIcon(programIcon());
   build();
-  addActions();
-  inkIcons();
-  connect(&diets_->desk(), &DietDesk::solvingChanged, this, &MainWindow::showState);
-  connect(&diets_->document(), &ProblemDocument::savedChanged, this, &MainWindow::showState);
-  connect(&diets_->document(), &ProblemDocument::fileChanged, this, &MainWindow::showState);
-  showState();
+  addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
+  goToRoom(kDietsNumber);
+}
+
+MainWindow::~MainWindow() {
+  hide();  // the focus that moves now still finds all of the window
+  for (const Place& place : rooms_) place.room->disconnect(this);
 }
 
 void MainWindow::build() {
-  rail_->addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"));
-  rail_->setCurrent(kDietsNumber);
   auto* roomAndStatus = new QVBoxLayout;
   roomAndStatus->setSpacing(0);
-  roomAndStatus->addWidget(diets_, 1);
+  roomAndStatus->addWidget(stack_, 1);
   roomAndStatus->addWidget(status_);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -55,44 +56,48 @@ void MainWindow::build() {
   layout->addWidget(rail_);
   layout->addLayout(roomAndStatus, 1);
   resize(1366, 768);
+  status_->setPerson(preferences_.person());
+  connect(status_, &StatusLine::personChanged, this,
+          [this](const QString& name) { preferences_.setPerson(name); });
+  connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
+  connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,
+          &MainWindow::openFinder);
+  connect(finder_, &Finder::chosen, this, [this](Room* room, qint64 id) {
+    for (const Place& place : rooms_)
+      if (place.room == room) goToRoom(place.number);
+    room->goTo(id);
+  });
 }
 
-QAction* MainWindow::addAction(const QString& text, const QKeySequence& keys, const QString& iconName) {
-  auto* action = new QAction(text, this);
-  action->setShortcut(keys);
-  action->setProperty("iconName", iconName);
-  action->setToolTip(keys.isEmpty() ? text
-                                    : tr("%1 (%2)").arg(text, keys.toString(QKeySequence::NativeText)));
-  QWidget::addAction(action);
-  return action;
+void MainWindow::addRoom(int number, const QString& name, const QString& iconName, Room& room) {
+  rail_->addRoom(number, name, iconName);
+  stack_->addWidget(&room);
+  QWidget::setTabOrder(rail_, &room);
+  QWidget::setTabOrder(&room, status_);
+  rooms_.push_back({number, name, &room});
+  connect(&room, &Room::stateChanged, this, &MainWindow::showState);
 }
 
-void MainWindow::addActions() {
-  ProblemDocument& document = diets_->document();
-  QUndoStack& edits = diets_->desk().undoStack();
-  QAction* undo = addAction(tr("Undo"), QKeySequence::Undo, QStringLiteral("undo"));
-  QAction* redo = addAction(tr("Redo"), QKeySequence::Redo, QStringLiteral("redo"));
-  QAction* open = addAction(tr("Open"), QKeySequence::Open, QStringLiteral("open"));
-  QAction* save = addAction(tr("Save"), QKeySequence::Save, QStringLiteral("save"));
-  QAction* saveAs = addAction(tr("Save as"), QKeySequence(tr("Ctrl+Shift+S")), {});
-  QAction* find = addAction(tr("Find"), QKeySequence(tr("Ctrl+K")), {});
-  connect(undo, &QAction::triggered, &edits, &QUndoStack::undo);
-  connect(redo, &QAction::triggered, &edits, &QUndoStack::redo);
-  connect(open, &QAction::triggered, &document, &ProblemDocument::openByDialog);
-  connect(save, &QAction::triggered, &document, &ProblemDocument::save);
-  connect(saveAs, &QAction::triggered, &document, &ProblemDocument::saveAs);
-  connect(find, &QAction::triggered, diets_, &DietsRoom::focusFinder);
-  undo->setEnabled(false);
-  redo->setEnabled(false);
-  connect(&edits, &QUndoStack::canUndoChanged, undo, &QAction::setEnabled);
-  connect(&edits, &QUndoStack::canRedoChanged, redo, &QAction::setEnabled);
-  connect(&edits, &QUndoStack::undoTextChanged, undo, [undo](const QString& what) {
-    undo->setToolTip(what.isEmpty() ? tr("Undo") : tr("Undo: %1 (Ctrl+Z)").arg(what));
-  });
-  connect(&edits, &QUndoStack::redoTextChanged, redo, [redo](const QString& what) {
-    redo->setToolTip(what.isEmpty() ? tr("Redo") : tr("Redo: %1").arg(what));
-  });
-  for (QAction* action : {undo, redo, open, save}) diets_->deskPane().addAction(action);
+Room& MainWindow::current() const {
+  return *static_cast<Room*>(stack_->currentWidget());
+}
+
+void MainWindow::goToRoom(int number) {
+  for (const Place& place : rooms_) {
+    if (place.number != number) continue;
+    stack_->setCurrentWidget(place.room);
+    rail_->setCurrent(number);
+    place.room->setFocus();
+  }
+  showState();
+}
+
+void MainWindow::openFinder() {
+  std::vector<Finder::Place> places;
+  for (const Place& place : rooms_) places.push_back({place.name, place.room});
+  std::stable_partition(places.begin(), places.end(),
+                        [this](const Finder::Place& place) { return place.where == &current(); });
+  finder_->open(std::move(places));
 }
 
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
@@ -102,34 +107,16 @@ void MainWindow::open(const std::optional<std::filesystem::path>& file) {
     diets_->openFolder(sampleFolder());
 }
 
-void MainWindow::inkIcons() {
-  const QColor ink = currentTheme().ink;
-  for (QAction* action : actions()) {
-    const QString name = action->property("iconName").toString();
-    if (!name.isEmpty()) action->setIcon(icon(name, ink));
-  }
-}
-
 void MainWindow::showState() {
-  const DietDesk& desk = diets_->desk();
-  const ProblemDocument& document = diets_->document();
-  WindowState state;
-  state.saved = document.isSaved();
-  state.invented = desk.problem().invented;
-  state.energyMethod = energyMethodText(desk.problem().energyMethod);
-  state.solving = solvingText(desk);
+  const RoomState state = current().state();
   status_->show(state);
-  const QString file = toText(document.file().filename());
-  setWindowTitle(file.isEmpty() ? tr("Tarebowl") : tr("%1 (%2) – Tarebowl").arg(document.title(), file));
+  setWindowTitle(state.file.isEmpty() ? tr("Tarebowl")
+                                      : tr("%1 (%2) – Tarebowl").arg(state.title, state.file));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  event->setAccepted(diets_->document().mayLeave());
-}
-
-void MainWindow::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange) inkIcons();
+  event->setAccepted(
+      std::all_of(rooms_.begin(), rooms_.end(), [](const Place& place) { return place.room->mayLeave(); }));
 }
 
 }  // namespace tarebowl::ui

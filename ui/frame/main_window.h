@@ -4,44 +4,62 @@
 
 #include "ui/diets/live_solver.h"
 #include "ui/shared/dialogs.h"
+#include "ui/shared/preferences.h"
 
 #include <QWidget>
 
 #include <filesystem>
 #include <optional>
+#include <vector>
 
-class QAction;
+class QStackedWidget;
 
 namespace tarebowl::ui {
 
 class DietsRoom;
+class Finder;
 class Rail;
+class Room;
 class StatusLine;
 
 /// The one window: the rail of rooms, the room, the status line. What a room does, the room knows.
 class MainWindow : public QWidget {
   Q_OBJECT
  public:
-  MainWindow(LiveSolver::Function solve, Dialogs dialogs, QWidget* parent = nullptr);
+  MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences = {},
+             QWidget* parent = nullptr);
+  ~MainWindow() override;
 
   /// Opens the file, or the invented sample where none is given.
   void open(const std::optional<std::filesystem::path>& file);
+  /// The rooms by their place on the rail: Ctrl+2 is Foods.
+  void goToRoom(int number);
+
   [[nodiscard]] DietsRoom& diets() const { return *diets_; }
+  [[nodiscard]] Finder& finder() const { return *finder_; }
 
  protected:
   void closeEvent(QCloseEvent* event) override;
-  void changeEvent(QEvent* event) override;
 
  private:
+  struct Place {
+    int number;
+    QString name;
+    Room* room;
+  };
   void build();
-  void addActions();
-  QAction* addAction(const QString& text, const QKeySequence& keys, const QString& iconName);
-  void inkIcons();
+  void addRoom(int number, const QString& name, const QString& iconName, Room& room);
+  [[nodiscard]] Room& current() const;
+  void openFinder();
   void showState();
 
+  Preferences preferences_;
   Rail* rail_;
-  DietsRoom* diets_;
+  QStackedWidget* stack_;
   StatusLine* status_;
+  Finder* finder_;
+  DietsRoom* diets_;
+  std::vector<Place> rooms_;
 };
 
 }  // namespace tarebowl::ui

@@ -6,24 +6,39 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 
 namespace tarebowl::ui {
 
 StatusLine::StatusLine(QWidget* parent)
-    : QWidget(parent), savedMark_(new MarkWidget(Mark::Met)), unsavedMark_(new MarkWidget(Mark::AtLimit)) {
+    : QWidget(parent),
+      savedMark_(new MarkWidget(Mark::Met)),
+      unsavedMark_(new MarkWidget(Mark::AtLimit)),
+      person_(new QLineEdit) {
   setObjectName(QStringLiteral("statusLine"));
   setAttribute(Qt::WA_StyledBackground);
   auto* layout = new QHBoxLayout(this);
-  layout->setContentsMargins(14, 4, 14, 4);
+  layout->setContentsMargins(14, 3, 14, 3);
   layout->setSpacing(6);
   layout->addWidget(savedMark_);
   layout->addWidget(unsavedMark_);
   saved_ = add(tr("Saved state"));
   units_ = add(tr("Units in force"));
   sample_ = add(tr("Collection"));
-  solving_ = add(tr("Solver"));
+  note_ = add(tr("What the room does"));
   layout->addStretch(1);
-  sample_->setText(tr("Brackenmere (invented sample)"));
+  person_->setObjectName(QStringLiteral("person"));
+  person_->setFont(smaller(font()));
+  person_->setAccessibleName(tr("Who is at the keyboard"));
+  person_->setToolTip(tr("Who is at the keyboard: every change is kept under this name"));
+  person_->setPlaceholderText(tr("who is at the keyboard?"));
+  person_->setAlignment(Qt::AlignRight);
+  person_->setFixedWidth(fontMetrics().averageCharWidth() * 26);
+  layout->addWidget(person_);
+  connect(person_, &QLineEdit::editingFinished, this, [this] {
+    if (person_->isModified()) emit personChanged(person_->text().trimmed());
+    person_->setModified(false);
+  });
 }
 
 QLabel* StatusLine::add(const QString& accessibleName) {
@@ -35,13 +50,18 @@ QLabel* StatusLine::add(const QString& accessibleName) {
   return label;
 }
 
-void StatusLine::show(const WindowState& state) {
+void StatusLine::show(const RoomState& state) {
   savedMark_->setVisible(state.saved);
   unsavedMark_->setVisible(!state.saved);
-  saved_->setText(state.saved ? tr("saved") : tr("not saved (Ctrl+S)"));
-  units_->setText(tr("grams as fed · energy in kcal ME, %1").arg(state.energyMethod));
-  sample_->setVisible(state.invented);
-  solving_->setText(state.solving);
+  saved_->setText(state.savedText);
+  units_->setText(state.units);
+  sample_->setText(state.sampleText);
+  sample_->setVisible(!state.sampleText.isEmpty());
+  note_->setText(state.note);
+}
+
+void StatusLine::setPerson(const QString& name) {
+  person_->setText(name);
 }
 
 }  // namespace tarebowl::ui

@@ -2,28 +2,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shared/room.h"
 #include "ui/shared/state_mark.h"
 
 #include <QWidget>
 
 class QLabel;
+class QLineEdit;
 
 namespace tarebowl::ui {
 
-/// What holds for the whole window at this moment.
-struct WindowState {
-  bool saved = true;
-  bool invented = false;  ///< part of the invented sample
-  QString energyMethod;   ///< how energy is worked out
-  QString solving;        ///< what the solver does or did
-};
-
-/// One line below the room: saved state, units in force, sample or not, how the diet was found.
+/// One line below the room: saved state, units in force, sample or not, what the room does, and who is at the
+/// keyboard.
 class StatusLine : public QWidget {
   Q_OBJECT
  public:
   explicit StatusLine(QWidget* parent = nullptr);
-  void show(const WindowState& state);
+  void show(const RoomState& state);
+  void setPerson(const QString& name);
+
+ signals:
+  /// Somebody else sat down at the keyboard and typed a name.
+  void personChanged(const QString& name);
 
  private:
   QLabel* add(const QString& accessibleName);
@@ -33,7 +33,8 @@ class StatusLine : public QWidget {
   QLabel* saved_;
   QLabel* units_;
   QLabel* sample_;
-  QLabel* solving_;
+  QLabel* note_;
+  QLineEdit* person_;
 };
 
 }  // namespace tarebowl::ui

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/dialogs.h"
 
+#include "ui/shared/paths.h"
+
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QMessageBox>
@@ -13,13 +15,9 @@ struct Ask {
   Q_DECLARE_TR_FUNCTIONS(Ask)
 };
 
-QString toText(const std::filesystem::path& path) {
-  return QString::fromStdU16String(path.generic_u16string());
-}
-
 std::optional<std::filesystem::path> chosen(const QString& name) {
   if (name.isEmpty()) return std::nullopt;
-  return std::filesystem::path(name.toStdU16String());
+  return toPath(name);
 }
 
 QString filter() {

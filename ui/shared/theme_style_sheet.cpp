@@ -42,6 +42,8 @@ QWidget#listPane { border-right: 1px solid @line; }
 QWidget#balancePane { border-left: 1px solid @line; }
 QWidget#statusLine { border-top: 1px solid @line; }
 QWidget#statusLine QLabel { color: @soft; }
+QLineEdit#person { background: transparent; border: 1px solid transparent; color: @soft; padding: 0px 4px; }
+QLineEdit#person:focus { background: @card; border: 1px solid @accent; color: @ink; }
 
 QAbstractItemView { background: transparent; color: @ink; border: none; outline: 0; selection-background-color: @selected; selection-color: @ink; }
 QListView#problemList { background: transparent; }

@@ -79,12 +79,14 @@ class WindowTest : public ::testing::Test {
   std::optional<std::filesystem::path> fileToSave;
   UnsavedAnswer unsaved = UnsavedAnswer::Stay;
   int asked = 0;
-  MainWindow window{&exampleSolve, Dialogs{[this](auto*, const auto&) { return fileToOpen; },
-                                           [this](auto*, const auto&) { return fileToSave; },
-                                           [this](auto*, const auto&) {
-                                             ++asked;
-                                             return unsaved;
-                                           }}};
+  MainWindow window{&exampleSolve,
+                    Dialogs{[this](auto*, const auto&) { return fileToOpen; },
+                            [this](auto*, const auto&) { return fileToSave; },
+                            [this](auto*, const auto&) {
+                              ++asked;
+                              return unsaved;
+                            }},
+                    Preferences(folder.filePath(QStringLiteral("seat.ini")))};
   DietDesk& desk = window.diets().desk();
 };
 
@@ -92,6 +94,7 @@ TEST_F(WindowTest, ShowsOnlyRoomsThatAreBuilt) {
   const auto rooms = window.findChild<Rail*>()->findChildren<QAbstractButton*>();
   ASSERT_EQ(rooms.size(), 1);
   EXPECT_EQ(rooms[0]->text().toStdString(), "Diets");
+  EXPECT_NE(rooms[0]->toolTip().toStdString().find("4"), std::string::npos) << "the fourth of seven rooms";
 }
 
 TEST_F(WindowTest, ListsTheFileAndItsSiblings) {
@@ -247,7 +250,7 @@ TEST_F(WindowTest, TheFinderGoesToADietOrToAFoodOfTheDiet) {
   const IngredientTable& table = window.diets().deskPane().table();
   EXPECT_EQ(table.currentIndex().row(), static_cast<int>(kLimestone));
   EXPECT_TRUE(table.hasFocus());
-  field->setFocus();
+  QTest::keyClick(&window, Qt::Key_K, Qt::ControlModifier);
   QTest::keyClicks(field, QStringLiteral("oth"));
   QTest::keyClick(field, Qt::Key_Return);
   settle();

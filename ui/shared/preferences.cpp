@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shared/preferences.h"
+
+#include "ui/shared/paths.h"
+
+#include <QSettings>
+#include <QStandardPaths>
+
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+const QString kPerson = QStringLiteral("person");
+const QString kLastCollection = QStringLiteral("lastCollection");
+const QString kTheme = QStringLiteral("theme");
+
+QString ownFile() {
+  return QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) +
+         QStringLiteral("/tarebowl.ini");
+}
+
+}  // namespace
+
+Preferences::Preferences() : Preferences(ownFile()) {}
+
+Preferences::Preferences(QString file) : file_(std::move(file)) {}
+
+QString Preferences::person() const {
+  const QString name = QSettings(file_, QSettings::IniFormat).value(kPerson).toString();
+  if (!name.isEmpty()) return name;
+  const QString account = qEnvironmentVariable("USER");
+  return account.isEmpty() ? qEnvironmentVariable("USERNAME") : account;
+}
+
+void Preferences::setPerson(const QString& name) const {
+  QSettings(file_, QSettings::IniFormat).setValue(kPerson, name);
+}
+
+std::optional<std::filesystem::path> Preferences::lastCollection() const {
+  const QString name = QSettings(file_, QSettings::IniFormat).value(kLastCollection).toString();
+  std::error_code ignored;
+  if (name.isEmpty() || !std::filesystem::is_regular_file(toPath(name), ignored)) return std::nullopt;
+  return toPath(name);
+}
+
+void Preferences::setLastCollection(const std::filesystem::path& file) const {
+  QSettings(file_, QSettings::IniFormat).setValue(kLastCollection, toText(file));
+}
+
+ThemeChoice Preferences::theme() const {
+  const QString name = QSettings(file_, QSettings::IniFormat).value(kTheme).toString();
+  if (name == QLatin1String("light")) return ThemeChoice::Light;
+  if (name == QLatin1String("dark")) return ThemeChoice::Dark;
+  return ThemeChoice::System;
+}
+
+void Preferences::setTheme(ThemeChoice choice) const {
+  const QString name = choice == ThemeChoice::Light  ? QStringLiteral("light")
+                       : choice == ThemeChoice::Dark ? QStringLiteral("dark")
+                                                     : QString();
+  QSettings(file_, QSettings::IniFormat).setValue(kTheme, name);
+}
+
+}  // namespace tarebowl::ui

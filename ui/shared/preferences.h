@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shared/theme.h"
+
+#include <QString>
+
+#include <filesystem>
+#include <optional>
+
+namespace tarebowl::ui {
+
+/// What the program remembers of a person's seat, in a small file of its own; nothing of it is in a
+/// collection.
+class Preferences {
+ public:
+  /// The person's own settings file.
+  Preferences();
+  /// Another file: tests leave the person's alone.
+  explicit Preferences(QString file);
+
+  /// Who is at the keyboard; the account's name where nobody said.
+  [[nodiscard]] QString person() const;
+  void setPerson(const QString& name) const;
+  /// The collection that was open last, where it is still there.
+  [[nodiscard]] std::optional<std::filesystem::path> lastCollection() const;
+  void setLastCollection(const std::filesystem::path& file) const;
+  [[nodiscard]] ThemeChoice theme() const;
+  void setTheme(ThemeChoice choice) const;
+
+ private:
+  QString file_;
+};
+
+}  // namespace tarebowl::ui
