@@ -1,0 +1,184 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/collection.h"
+
+#include "core/store/backup.h"
+#include "core/store/change_log.h"
+#include "core/store/opening.h"
+#include "core/store/sqlite_dialect.h"
+#include "core/store/sqlite_header.h"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+namespace tarebowl::store {
+
+namespace {
+
+namespace fs = std::filesystem;
+using Depth = SqliteConnection::Depth;
+
+SqliteConnection::Access accessOf(const OpenOptions& options) {
+  return options.access == OpenOptions::Access::ReadOnly ? SqliteConnection::Access::ReadOnly
+                                                         : SqliteConnection::Access::ReadWrite;
+}
+
+int newest(std::span<const Migration> steps) {
+  return steps.empty() ? 0 : steps.back().number;
+}
+
+void apply(SqliteConnection& connection, const Migration& step) {
+  WriteTransaction transaction(connection);
+  if (connection.schemaVersion() >= step.number) return;  // another window was faster
+  for (const std::string& statement : toSqlite(step.sql)) connection.sql() << statement;
+  connection.setSchemaVersion(step.number);
+  transaction.commit();
+}
+
+void refuseDamage(SqliteConnection& connection, Depth depth) {
+  const auto damage = connection.firstDamage(depth);
+  if (!damage) return;
+  std::optional<fs::path> backup;
+  if (const auto backups = listBackups(connection.file()); !backups.empty()) backup = backups.front().file;
+  throw StoreError(StoreErrorCode::Damaged, connection.file(), "is damaged (" + *damage + ")", backup);
+}
+
+/// A collection of an older Tarebowl is raised; before that it is copied.
+void bringUpToDate(SqliteConnection& connection, const std::string& at, const OpenOptions& options,
+                   std::span<const Migration> steps) {
+  const int version = connection.schemaVersion();
+  if (version == newest(steps)) return;
+  if (options.access == OpenOptions::Access::ReadOnly) {
+    throw StoreError(StoreErrorCode::NeedsUpgrade, connection.file(),
+                     "was written by an older Tarebowl and is open for reading only");
+  }
+  const fs::path backup = makeBackup(connection.file(), at, "before-upgrade");
+  try {
+    raiseSchema(connection, steps);
+  } catch (const StoreError& error) {
+    throw StoreError(error.code(), error.file(), error.detail(), backup);
+  }
+}
+
+/// Builds the file under another name, so that a collection is never seen half made, and then gives it its
+/// name only if that is still free.
+void putInPlace(const fs::path& made, const fs::path& file) {
+  std::error_code error;
+  fs::create_hard_link(made, file, error);
+  if (!error) {
+    fs::remove(made, error);
+    return;
+  }
+  if (fs::exists(file)) throw StoreError(StoreErrorCode::AlreadyThere, file, "is there already");
+  fs::rename(made, file, error);
+  if (error) throw StoreError(StoreErrorCode::NoPermission, file, "cannot be made here: " + error.message());
+}
+
+void build(const fs::path& file, const Author& author, std::span<const Migration> steps) {
+  Collection::Inner inner(file, {});
+  inner.connection.markAsCollection();
+  raiseSchema(inner.connection, steps);
+  WriteTransaction transaction(inner.connection);
+  record(inner, {.author = author, .verb = "create collection", .subject = "collection"});
+  transaction.commit();
+}
+
+}  // namespace
+
+Collection::Inner::Inner(const fs::path& file, const OpenOptions& options)
+    : connection(file, accessOf(options), options.patience) {}
+
+Collection Collection::Inner::wrap(std::unique_ptr<Inner> inner) {
+  return Collection(std::move(inner));
+}
+
+void raiseSchema(SqliteConnection& connection, std::span<const Migration> steps) {
+  for (const Migration& step : steps) {
+    try {
+      apply(connection, step);
+    } catch (const soci::soci_error& error) {
+      throw StoreError(
+          StoreErrorCode::MigrationFailed, connection.file(),
+          fmt::format("its schema could not be raised by {} and is as it was ({})", step.name, error.what()));
+    }
+  }
+}
+
+Collection openWith(const fs::path& file, const std::string& at, const OpenOptions& options,
+                    std::span<const Migration> steps) {
+  refuseWhatIsNoCollection(file, newest(steps));
+  const bool doubtful = hasOpenLog(file);
+  return guarded(file, [&] {
+    auto inner = std::make_unique<Collection::Inner>(file, options);
+    SqliteConnection& connection = inner->connection;
+    const int version = connection.schemaVersion();  // the log may hold a newer one than the header
+    if (version > newest(steps))
+      throw StoreError(StoreErrorCode::TooNew, file, "was written by a newer Tarebowl; nothing was changed");
+    const bool writes = options.access == OpenOptions::Access::ReadWrite;
+    if (writes && connection.isReadOnly())
+      throw StoreError(StoreErrorCode::NoPermission, file, "the file or its folder cannot be written");
+    if (options.check == OpenOptions::Check::Always)
+      refuseDamage(connection, Depth::Thorough);
+    else if (doubtful)
+      refuseDamage(connection, Depth::Quick);
+    bringUpToDate(connection, at, options, steps);
+    if (writes) connection.keepLog();
+    inner->seenVersion = connection.dataVersion();
+    return Collection::Inner::wrap(std::move(inner));
+  });
+}
+
+Collection createWith(const fs::path& file, const Author& author, const OpenOptions& options,
+                      std::span<const Migration> steps) {
+  std::error_code ignored;
+  if (fs::exists(file, ignored)) throw StoreError(StoreErrorCode::AlreadyThere, file, "is there already");
+  const fs::path made = file.string() + "-new";
+  fs::remove(made, ignored);  // left by a creation that was killed
+  try {
+    guarded(file, [&] { build(made, author, steps); });
+    putInPlace(made, file);
+  } catch (const StoreError& error) {
+    fs::remove(made, ignored);
+    throw StoreError(error.code(), file, error.detail());
+  }
+  return openWith(file, author.at, options, steps);
+}
+
+Collection Collection::create(const fs::path& file, const Author& author, const OpenOptions& options) {
+  return createWith(file, author, options, migrations());
+}
+
+Collection Collection::open(const fs::path& file, const std::string& at, const OpenOptions& options) {
+  return openWith(file, at, options, migrations());
+}
+
+Collection::Collection(std::unique_ptr<Inner> inner) : inner_(std::move(inner)) {}
+Collection::~Collection() = default;
+Collection::Collection(Collection&&) noexcept = default;
+Collection& Collection::operator=(Collection&&) noexcept = default;
+
+const fs::path& Collection::file() const {
+  return inner_->file();
+}
+
+int Collection::schemaVersion() const {
+  return guarded(file(), [&] { return inner_->connection.schemaVersion(); });
+}
+
+bool Collection::changedElsewhere() {
+  const long long version = guarded(file(), [&] { return inner_->connection.dataVersion(); });
+  const bool changed = version != inner_->seenVersion;
+  inner_->seenVersion = version;
+  return changed;
+}
+
+void Collection::checkIntegrity() {
+  guarded(file(), [&] { refuseDamage(inner_->connection, Depth::Thorough); });
+}
+
+int currentSchemaVersion() {
+  return newest(migrations());
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/sqlite_connection.h"
+
+#include "core/store/sqlite_header.h"
+
+#include <fmt/format.h>
+#include <soci/sqlite3/soci-sqlite3.h>
+
+#include <utility>
+
+namespace tarebowl::store {
+
+namespace {
+
+namespace fs = std::filesystem;
+using namespace sqlite_api;  // SOCI brings SQLite's own header in this namespace
+
+constexpr int kPagesAStep = 4096;
+constexpr int kPatienceAStepMs = 50;
+constexpr int kStepsOfPatience = 200;
+
+StoreErrorCode codeOf(int result) {
+  switch (result & 0xff) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+      return StoreErrorCode::Busy;
+    case SQLITE_FULL:
+      return StoreErrorCode::DiskFull;
+    case SQLITE_IOERR:
+      return StoreErrorCode::DiskError;
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+      return StoreErrorCode::Damaged;
+    case SQLITE_READONLY:
+    case SQLITE_CANTOPEN:
+    case SQLITE_PERM:
+    case SQLITE_AUTH:
+      return StoreErrorCode::NoPermission;
+    case SQLITE_CONSTRAINT:
+      return StoreErrorCode::Refused;
+    default:
+      return StoreErrorCode::Failed;
+  }
+}
+
+std::string_view meaningOf(StoreErrorCode code) {
+  switch (code) {
+    case StoreErrorCode::Busy:
+      return "is being written by another window or command";
+    case StoreErrorCode::DiskFull:
+      return "cannot be written: the disk is full";
+    case StoreErrorCode::DiskError:
+      return "cannot be read or written: the disk reports an error";
+    case StoreErrorCode::Damaged:
+      return "is damaged";
+    case StoreErrorCode::NoPermission:
+      return "the file or its folder cannot be written";
+    case StoreErrorCode::Refused:
+      return "the change breaks a rule of the collection";
+    default:
+      return "the collection could not be read or written";
+  }
+}
+
+/// SOCI takes options as key="value"; a path without "=" may stand alone and hold any character.
+std::string connectString(const fs::path& file) {
+  std::string path = file.string();
+  if (path.find('=') == std::string::npos) return path;
+  if (path.find('"') == std::string::npos) return "db=\"" + path + "\"";
+  throw StoreError(StoreErrorCode::Failed, file, "a path with both = and \" cannot be opened; rename it");
+}
+
+sqlite3* handleOf(soci::session& session) {
+  return static_cast<soci::sqlite3_session_backend*>(session.get_backend())->conn_;
+}
+
+template <class T>
+T ask(soci::session& session, const std::string& statement) {
+  T answer{};
+  session << statement, soci::into(answer);
+  return answer;
+}
+
+}  // namespace
+
+void rethrow(const fs::path& file, const soci::soci_error& error) {
+  const auto* engine = dynamic_cast<const soci::sqlite3_soci_error*>(&error);
+  const StoreErrorCode code = engine ? codeOf(engine->result()) : StoreErrorCode::Failed;
+  throw StoreError(code, file, fmt::format("{} ({})", meaningOf(code), error.what()));
+}
+
+SqliteConnection::SqliteConnection(fs::path file, Access access, std::chrono::milliseconds patience)
+    : file_(std::move(file)) {
+  guarded(file_, [&] {
+    session_.open(soci::sqlite3, connectString(file_));
+    session_ << fmt::format("PRAGMA busy_timeout = {}", patience.count());
+    session_ << "PRAGMA foreign_keys = ON";
+    session_ << "PRAGMA synchronous = FULL";
+    session_ << "PRAGMA trusted_schema = OFF";
+    if (access == Access::ReadOnly) session_ << "PRAGMA query_only = ON";
+  });
+}
+
+int SqliteConnection::schemaVersion() {
+  return ask<int>(session_, "PRAGMA user_version");
+}
+
+void SqliteConnection::setSchemaVersion(int version) {
+  session_ << fmt::format("PRAGMA user_version = {}", version);
+}
+
+void SqliteConnection::markAsCollection() {
+  session_ << fmt::format("PRAGMA application_id = {}", kApplicationId);
+}
+
+void SqliteConnection::keepLog() {
+  if (ask<std::string>(session_, "PRAGMA journal_mode = WAL") != "wal")
+    throw StoreError(StoreErrorCode::NoPermission, file_, "the file or its folder cannot be written");
+}
+
+long long SqliteConnection::dataVersion() {
+  return ask<long long>(session_, "PRAGMA data_version");
+}
+
+bool SqliteConnection::isReadOnly() {
+  return sqlite3_db_readonly(handleOf(session_), "main") != 0;
+}
+
+std::optional<std::string> SqliteConnection::firstDamage(Depth depth) {
+  const char* const check = depth == Depth::Quick ? "PRAGMA quick_check(1)" : "PRAGMA integrity_check(1)";
+  if (auto finding = ask<std::string>(session_, check); finding != "ok") return finding;
+  if (depth == Depth::Quick) return std::nullopt;
+  const soci::rowset<soci::row> orphans = (session_.prepare << "PRAGMA foreign_key_check");
+  if (orphans.begin() != orphans.end()) return "a row refers to one that is missing";
+  return std::nullopt;
+}
+
+void SqliteConnection::copyTo(const fs::path& copy) {
+  const std::string path = copy.string();
+  session_ << "VACUUM INTO :path", soci::use(path);
+}
+
+void SqliteConnection::takeContentOf(SqliteConnection& source) {
+  sqlite3* const to = handleOf(session_);
+  sqlite3_backup* const backup = sqlite3_backup_init(to, "main", handleOf(source.session_), "main");
+  int result = backup != nullptr ? SQLITE_OK : sqlite3_errcode(to);
+  for (int wait = 0; result == SQLITE_OK || (result == SQLITE_BUSY && wait < kStepsOfPatience);) {
+    result = sqlite3_backup_step(backup, kPagesAStep);
+    if (result == SQLITE_BUSY || result == SQLITE_LOCKED) {
+      ++wait;
+      sqlite3_sleep(kPatienceAStepMs);
+    }
+  }
+  const int end = sqlite3_backup_finish(backup);
+  if (result == SQLITE_DONE) result = end;
+  if (result == SQLITE_OK) return;
+  const StoreErrorCode code = codeOf(result);
+  throw StoreError(code, file_, fmt::format("{} ({})", meaningOf(code), sqlite3_errstr(result)));
+}
+
+WriteTransaction::WriteTransaction(SqliteConnection& connection) : session_(connection.sql()) {
+  session_ << "BEGIN IMMEDIATE";
+}
+
+WriteTransaction::~WriteTransaction() {
+  if (!open_) return;
+  try {
+    session_ << "ROLLBACK";
+  } catch (const soci::soci_error&) {  // NOLINT(bugprone-empty-catch): the engine has rolled back by itself
+  }
+}
+
+void WriteTransaction::commit() {
+  session_ << "COMMIT";
+  open_ = false;
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/change_log.h"
+
+#include "core/store/opening.h"
+#include "core/store/sqlite_dialect.h"
+#include "tests/core/store/own_folder.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace tarebowl::store {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+
+TEST(ChangeLog, NobodyCanChangeOrRemoveAnEntry) {
+  const OwnFolder folder;
+  const Collection made = Collection::create(folder / "a.tarebowl", kKeeper);
+  for (const char* attempt : {"UPDATE change_log SET who = 'nobody'", "DELETE FROM change_log"}) {
+    const auto error = errorOf([&] { guarded(made.file(), [&] { made.inner().sql() << attempt; }); });
+    ASSERT_TRUE(error) << attempt;
+    EXPECT_EQ(error->code(), StoreErrorCode::Refused);
+    EXPECT_THAT(error->what(), HasSubstr("append-only"));
+  }
+  EXPECT_EQ(newestChanges(made, 10).size(), 1U);
+}
+
+TEST(ChangeLog, AnEntryIsFoundByItsNumberWithEverythingItSays) {
+  const OwnFolder folder;
+  const Collection made = Collection::create(folder / "a.tarebowl", kKeeper);
+  WriteTransaction transaction(made.inner().connection);
+  const auto number =
+      record(made.inner(), {0, {"Keeper B", kNow}, "edit food", "food", 7, "{}", std::nullopt});
+  transaction.commit();
+  const auto found = findChange(made, number);
+  ASSERT_TRUE(found);
+  EXPECT_EQ(found->author.who, "Keeper B");
+  EXPECT_EQ(found->subjectId, 7);
+  EXPECT_EQ(found->before, "{}");
+  EXPECT_FALSE(found->after);
+  EXPECT_FALSE(findChange(made, 99));
+}
+
+TEST(Dialect, TablesAreStrictAndMarksAreTakenAtTheirWord) {
+  EXPECT_THAT(toSqlite("-- a reason; with a semicolon\nCREATE TABLE a (b TEXT) /* clustered */;\n"
+                       "CREATE INDEX c ON a (b);\n"),
+              ElementsAre("CREATE TABLE a (b TEXT) STRICT, WITHOUT ROWID", "CREATE INDEX c ON a (b)"));
+  EXPECT_THAT(toSqlite("CREATE TABLE a (b TEXT) /* append-only */;"),
+              ElementsAre("CREATE TABLE a (b TEXT) STRICT", HasSubstr("BEFORE UPDATE ON a"),
+                          HasSubstr("BEFORE DELETE ON a")));
+}
+
+}  // namespace
+}  // namespace tarebowl::store
