@@ -1,86 +1,198 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Solves over real foods (the Indian Food Composition Tables 2017) beside their floor, an Eigen LLT
+// factor-and-solve of as many columns, and beside general solvers of other people, all in the same run.
+// table.py beside this file prints what comes out against the bars.
+#include "core/solver/conflict.h"
 #include "core/solver/solve.h"
-#include "tests/core/solver/random_program.h"
-
-#include <benchmark/benchmark.h>
+#include "tests/bench/over_instances.h"
+#if __has_include("core/solver/continuous_solver.h")  // until it is there
+#include "core/solver/continuous_solver.h"
+#define TAREBOWL_CONTINUOUS_SOLVER
+#endif
+#ifdef TAREBOWL_OTHER_SOLVERS
+#include "tests/reference/other_solvers.h"
+#endif
 
 #include <Eigen/Cholesky>
-#include <vector>
 
-// One solve beside the floor it is measured against: an Eigen LLT factor-and-solve of as many columns. Twenty
-// seeded instances of each size, taken in turn, so that one figure stands for the size and not for one
-// instance.
-
-namespace tarebowl::solver {
+namespace tarebowl::bench {
 namespace {
 
-constexpr unsigned kInstances = 20;
+using reference::ProgramKind;
+using solver::Program;
+using solver::Status;
+using Aim = ProgramKind::Aim;
+using Targets = ProgramKind::Targets;
 
-std::vector<Program> instances(const RandomShape& shape) {
-  std::vector<Program> programs;
-  for (unsigned seed = 1; seed <= kInstances; ++seed) {
-    std::mt19937 random(seed);
-    programs.push_back(randomProgram(random, shape));
+/// A unit of shortfall weighs as much as so much of the objective.
+constexpr double kLambda = 10.0;
+constexpr double kMove = 0.02;
+
+std::vector<ProgramKind> sizes(Targets targets, Aim aim) {
+  std::vector<ProgramKind> kinds{reference::kSmall, reference::kMedium, reference::kLarge,
+                                 reference::kLargest};
+  for (ProgramKind& kind : kinds) {
+    kind.targets = targets;
+    kind.aim = aim;
   }
-  return programs;
+  return kinds;
 }
 
-void solveInTurn(benchmark::State& state, const RandomShape& shape) {
-  const std::vector<Program> programs = instances(shape);
-  std::size_t at = 0;
-  int unproved = 0;
-  for ([[maybe_unused]] auto _ : state) {
-    const Solution solution = solve(programs[at++ % programs.size()]);
-    unproved += solution.gap > 0 || solution.status != Status::Optimal ? 1 : 0;
-    benchmark::DoNotOptimize(solution.objective);
-  }
-  state.counters["unproved"] = unproved;
+void count(benchmark::State& state, const char* what, bool yes) {
+  state.counters[what] += yes ? 1 : 0;
 }
 
-void floorOfTheSize(benchmark::State& state) {
-  const Eigen::Index n = state.range(0);
+double choleskyOfTheSize(benchmark::State&, const Program& program) {
+  const Eigen::Index n = program.variableCount();
   const Eigen::MatrixXd half = Eigen::MatrixXd::Random(n, n);
   const Eigen::MatrixXd matrix = half * half.transpose() + Eigen::MatrixXd::Identity(n, n);
   const Eigen::VectorXd right = Eigen::VectorXd::Random(n);
-  for ([[maybe_unused]] auto _ : state) {
+  return secondsOf([&] {
     const Eigen::VectorXd x = matrix.llt().solve(right);
     benchmark::DoNotOptimize(x.data());
+  });
+}
+
+#ifdef TAREBOWL_CONTINUOUS_SOLVER
+using solver::ContinuousProgram;
+using solver::ContinuousSolver;
+
+double nearestCold(benchmark::State& state, const Program& program) {
+  ContinuousSolver solver;
+  const double seconds = secondsOf([&] {
+    solver.assign(ContinuousProgram::of(program));
+    solver.solveAtPrice(kLambda);
+    benchmark::DoNotOptimize(solver.x().data());
+  });
+  count(state, "failed", solver.status() != Status::Optimal);
+  return seconds;
+}
+
+/// Each row in turn moves by 2 % and back.
+double nearestWarm(benchmark::State& state, const Program& program) {
+  ContinuousSolver solver(ContinuousProgram::of(program));
+  solver.solveAtPrice(kLambda);
+  Eigen::Index move = 0;
+  int failed = 0;
+  const double seconds = secondsOf([&] {
+    const Eigen::Index row = move / 2 % program.rowCount();
+    const double factor = move++ % 2 == 0 ? 1.0 + kMove : 1.0;
+    solver.setRowBounds(row, program.rowLower[row] * factor, program.rowUpper[row] * factor);
+    failed += solver.solveAtPrice(kLambda) == Status::Optimal ? 0 : 1;
+    benchmark::DoNotOptimize(solver.x().data());
+  });
+  count(state, "failed", failed > 0);
+  return seconds;
+}
+
+#endif
+
+double solveFromTheProgram(benchmark::State& state, const Program& program) {
+  bool failed = false;
+  bool unproved = false;
+  const double seconds = secondsOf([&] {
+    const solver::Solution solution = solver::solve(program);
+    failed = solution.status != Status::Optimal;
+    unproved = solution.gap > 0.0;
+    benchmark::DoNotOptimize(solution.objective);
+  });
+  count(state, "failed", failed);
+  count(state, "unproved", unproved);
+  return seconds;
+}
+
+double minimalConflict(benchmark::State& state, const Program& program) {
+  bool empty = false;
+  const double seconds = secondsOf([&] {
+    const solver::Conflict conflict = solver::findConflict(program, solver::Among::AllRows);
+    empty = conflict.empty() || !conflict.minimal;
+    benchmark::DoNotOptimize(conflict.rows.data());
+  });
+  count(state, "failed", empty);
+  return seconds;
+}
+
+#ifdef TAREBOWL_OTHER_SOLVERS
+using reference::LinearProgram;
+using Question = LinearProgram (*)(const Program&);
+
+LinearProgram costWithinBands(const Program& program) {
+  return reference::leastCost(program, 0.0);
+}
+
+template <class Other>
+Timed otherCold(Question question) {
+  return [question](benchmark::State& state, const Program& program) {
+    const LinearProgram linear = question(program);
+    bool solved = false;
+    const double seconds = secondsOf([&] {
+      Other other(linear);
+      solved = other.solve().has_value();
+    });
+    count(state, "failed", !solved);
+    return seconds;
+  };
+}
+
+template <class Other>
+Timed otherWarm(Question question) {
+  return [question](benchmark::State& state, const Program& program) {
+    Other other(question(program));
+    bool solved = other.solve().has_value();
+    Eigen::Index move = 0;
+    const double seconds = secondsOf([&] {
+      const Eigen::Index row = move / 2 % program.rowCount();
+      const double factor = move++ % 2 == 0 ? 1.0 + kMove : 1.0;
+      other.moveRow(static_cast<int>(row), program.rowLower[row] * factor, program.rowUpper[row] * factor);
+      solved = other.solve().has_value() && solved;
+    });
+    count(state, "failed", !solved);
+    return seconds;
+  };
+}
+
+void registerOthers() {
+  const auto unmet = sizes(Targets::Unmet, Aim::ShortfallOnly);
+  registerSizes("least_shortfall_cold/glpk", unmet, otherCold<reference::Glpk>(reference::leastShortfall));
+  registerSizes("least_shortfall_cold/clp", unmet, otherCold<reference::Clp>(reference::leastShortfall));
+  registerSizes("least_shortfall_warm/glpk", unmet, otherWarm<reference::Glpk>(reference::leastShortfall));
+  registerSizes("least_shortfall_warm/clp", unmet, otherWarm<reference::Clp>(reference::leastShortfall));
+  const auto cheapest = sizes(Targets::Hard, Aim::Cheapest);
+  registerSizes("cheapest_cold/glpk", cheapest, otherCold<reference::Glpk>(costWithinBands));
+  registerSizes("cheapest_cold/clp", cheapest, otherCold<reference::Clp>(costWithinBands));
+}
+#else
+void registerOthers() {}
+#endif
+
+void registerOwn() {
+  registerSizes("floor", sizes(Targets::Met, Aim::Nearest), choleskyOfTheSize);
+  for (const auto& [name, targets] : {std::pair{"met", Targets::Met}, std::pair{"unmet", Targets::Unmet}}) {
+    const auto kinds = sizes(targets, Aim::Nearest);
+#ifdef TAREBOWL_CONTINUOUS_SOLVER
+    registerSizes(std::string("nearest_cold/") + name, kinds, nearestCold);
+    registerSizes(std::string("nearest_warm/") + name, kinds, nearestWarm);
+#endif
+    registerSizes(std::string("lexicographic_cold/") + name, kinds, solveFromTheProgram);
   }
+  registerSizes("least_shortfall_cold/tarebowl", sizes(Targets::Unmet, Aim::ShortfallOnly),
+                solveFromTheProgram);
+  registerSizes("cheapest_cold/tarebowl", sizes(Targets::Hard, Aim::Cheapest), solveFromTheProgram);
+  ProgramKind choices = reference::kLarge;
+  choices.twoOfSix = true;
+  registerSizes("choices_two_of_six_twice", {choices}, solveFromTheProgram);
+  registerSizes("minimal_conflict", sizes(Targets::Unmet, Aim::Nearest), minimalConflict);
 }
-BENCHMARK(floorOfTheSize)->Arg(12)->Arg(25)->Arg(60)->Arg(80)->Unit(benchmark::kMicrosecond);
-
-void nearestDiet(benchmark::State& state) {
-  solveInTurn(
-      state,
-      {.columns = state.range(0), .rows = state.range(1), .hardShare = 0.0, .step = 0.0, .upper = 20.0});
-}
-BENCHMARK(nearestDiet)
-    ->Args({12, 31})
-    ->Args({25, 53})
-    ->Args({60, 69})
-    ->Args({80, 120})
-    ->Unit(benchmark::kMicrosecond);
-
-void cheapestDiet(benchmark::State& state) {
-  solveInTurn(state, {.columns = state.range(0),
-                      .rows = state.range(1),
-                      .hardShare = 0.0,
-                      .step = 0.0,
-                      .upper = 20.0,
-                      .linear = true});
-}
-BENCHMARK(cheapestDiet)
-    ->Args({12, 31})
-    ->Args({25, 53})
-    ->Args({60, 69})
-    ->Args({80, 120})
-    ->Unit(benchmark::kMicrosecond);
-
-void nearestDietInWholeGrams(benchmark::State& state) {
-  solveInTurn(state, {.columns = state.range(0), .rows = state.range(1), .hardShare = 0.0, .upper = 20.0});
-}
-BENCHMARK(nearestDietInWholeGrams)->Args({12, 31})->Args({25, 10})->Unit(benchmark::kMillisecond);
 
 }  // namespace
-}  // namespace tarebowl::solver
+}  // namespace tarebowl::bench
+
+int main(int argc, char** argv) {
+  benchmark::Initialize(&argc, argv);
+  if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 1;
+  tarebowl::bench::registerOwn();
+  tarebowl::bench::registerOthers();
+  benchmark::RunSpecifiedBenchmarks();
+  benchmark::Shutdown();
+}

@@ -1,0 +1,128 @@
+#!/usr/bin/env python3
+# SPDX-FileCopyrightText: 2026 The Tarebowl authors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Prints what the benchmarks measured against the solver's bars, as a table in Markdown.
+
+    bench_solver --benchmark_out=solver.json && table.py solver.json [MORE.json …]
+
+Figures are medians over 50 instances, in microseconds of processor time; ratios are to one Eigen LLT factor-and-solve of
+as many foods, from the same run. Benchmarks that no bar speaks of are listed below the table.
+"""
+import json
+import pathlib
+import re
+import sys
+
+SIZES = ("12x31", "25x53", "60x69", "80x120")
+
+
+class Measured:
+    def __init__(self, files):
+        self.times, self.counters, self.context = {}, {}, {}
+        for file in files:
+            content = json.loads(pathlib.Path(file).read_text())
+            self.context = self.context or content["context"]
+            for run in content["benchmarks"]:
+                if run.get("run_type") == "aggregate" or run.get("error_occurred"):
+                    continue
+                name = re.sub(r"/(iterations:\d+|manual_time|real_time)", "", run["name"])
+                unit = {"ns": 1e-3, "us": 1.0, "ms": 1e3, "s": 1e6}[run["time_unit"]]
+                self.times[name] = run["real_time"] * unit
+                self.counters[name] = {k: v for k, v in run.items() if k in ("worst_us", "failed", "unproved")}
+        self.named = set()
+
+    def time(self, name):
+        self.named.add(name)
+        return self.times.get(name)
+
+    def best_other(self, name, size):
+        others = [self.time(f"{name}/{other}/{size}") for other in ("glpk", "clp")]
+        return min((t for t in others if t is not None), default=None)
+
+
+def number(value):
+    return f"{value:.3g}" if value < 1000 else f"{value:.0f}"
+
+
+def line(what, size, microseconds, ratio, of, bar, holds):
+    mark = "" if holds is None else ("yes" if holds else "**no**")
+    return f"| {what} | {size} | {number(microseconds)} | {number(ratio)} {of} | {bar} | {mark} |"
+
+
+def against_floor(measured, what, name, bars):
+    for size, bar in zip(SIZES, bars):
+        time, floor = measured.time(f"{name}/{size}"), measured.time(f"floor/{size}")
+        if time is not None and floor:
+            holds = None if bar is None else time / floor <= bar
+            yield line(what, size, time, time / floor, "floors", "" if bar is None else f"≤ {bar}", holds)
+
+
+def against_others(measured, what, name, question, bar):
+    for size in SIZES:
+        time, other = measured.time(f"{name}/{size}"), measured.best_other(question, size)
+        if time is not None and other is not None:
+            holds = None if bar is None else other / time >= bar
+            yield line(what, size, time, other / time, f"times faster than {number(other)}",
+                       "" if bar is None else f"≥ {bar}", holds)
+
+
+def in_units_of(measured, what, name, unit, of, bar):
+    for size in SIZES:
+        time, one = measured.time(f"{name}/{size}"), measured.time(f"{unit}/{size}")
+        if time is not None and one:
+            yield line(what, size, time, time / one, of, f"≤ {bar}", time / one <= bar)
+
+
+def within(measured, what, name, bar):
+    time = measured.time(name)
+    if time is not None:
+        yield line(what, name.rpartition("/")[2], time, time, "µs", f"≤ {bar}", time <= bar)
+
+
+def table(measured):
+    for bands in ("met", "unmet"):
+        yield from against_floor(measured, f"nearest, elastic, cold, bands {bands}", f"nearest_cold/{bands}", (10, 10, 6, 6))
+    for bands in ("met", "unmet"):
+        yield from against_floor(measured, f"the same, warm, bands {bands}", f"nearest_warm/{bands}", (2, 2, 2, 2))
+    for bands in ("met", "unmet"):
+        yield from against_floor(measured, f"lexicographic, cold, bands {bands}", f"lexicographic_cold/{bands}", (25,) * 4)
+    yield from against_others(measured, "lexicographic, beside stage 1 of GLPK and Clp", "lexicographic_cold/unmet",
+                              "least_shortfall_cold", 10)
+    yield from against_others(measured, "least shortfall alone, cold", "least_shortfall_cold/tarebowl",
+                              "least_shortfall_cold", None)
+    yield from against_others(measured, "cheapest, cold", "cheapest_cold/tarebowl", "cheapest_cold", None)
+    yield from within(measured, "choices, 2 of 6, twice", "choices_two_of_six_twice/60x69", 1000)
+    yield from in_units_of(measured, "minimal conflict", "minimal_conflict", "nearest_cold/unmet", "cold solves", 5)
+    yield from within(measured, "remedies over 9,000 foods, first five", "remedies_of_9000", 50_000)
+
+
+def processor():
+    for text in pathlib.Path("/proc/cpuinfo").read_text().splitlines():
+        if text.startswith("model name"):
+            return text.partition(":")[2].strip()
+    return "unknown processor"
+
+
+def main():
+    if len(sys.argv) < 2:
+        print(__doc__)
+        return 2
+    measured = Measured(sys.argv[1:])
+    print(f"{processor()}, {measured.context['num_cpus']} processors, {measured.context['date'][:10]}\n")
+    print("| what | foods × rows | µs | ratio | bar | holds |\n|---|---|---|---|---|---|")
+    print("\n".join(table(measured)))
+    rest = [name for name in measured.times if name not in measured.named]
+    if rest:
+        print("\nNo bar by itself:\n\n| benchmark | µs | worst µs |\n|---|---|---|")
+    for name in rest:
+        worst = measured.counters[name].get("worst_us")
+        print(f"| {name} | {number(measured.times[name])} | {number(worst) if worst else ''} |")
+    for name, counters in measured.counters.items():
+        for what in ("failed", "unproved"):
+            if counters.get(what):
+                print(f"\n{name}: {counters[what]:.0f} of 50 {what}")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
