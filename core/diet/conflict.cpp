@@ -3,24 +3,54 @@
 #include "core/diet/conflict.h"
 
 #include <algorithm>
-#include <set>
 
 namespace tarebowl::diet {
+namespace {
 
-std::vector<std::string> conflictIds(const Formulation& formulation, std::span<const Measure> measures,
-                                     const solver::Conflict& conflict) {
-  std::set<std::size_t> members;
-  for (const Eigen::Index row : conflict.rows) {
-    members.insert(formulation.rows[static_cast<std::size_t>(row)].measure);
+void addMeasures(std::vector<DietRule>& rules, const Formulation& formulation,
+                 std::span<const Measure> measures, bool hardOnly) {
+  for (std::size_t row = 0; row < formulation.rows.size(); ++row) {
+    const std::size_t measure = formulation.rows[row].measure;
+    if (hardOnly && !measures[measure].hard) continue;
+    if (rules.empty() || rules.back().measure != measure)
+      rules.push_back({measures[measure].id, measure, {}, {}});
+    rules.back().rule.rows.push_back(static_cast<Eigen::Index>(row));
   }
-  std::vector<std::string> ids;
-  ids.reserve(members.size() + conflict.choices.size());
-  for (const std::size_t member : members) ids.push_back(measures[member].id);
-  for (const std::size_t choice : conflict.choices) {
-    const std::string id = "choice:" + formulation.choices[choice];
-    if (std::ranges::find(ids, id) == ids.end()) ids.push_back(id);
+}
+
+void addChoices(std::vector<DietRule>& rules, const Formulation& formulation) {
+  for (std::size_t choice = 0; choice < formulation.choices.size(); ++choice) {
+    const std::string& group = formulation.choices[choice];
+    auto same =
+        std::ranges::find_if(rules, [&](const DietRule& r) { return !r.measure && r.group == group; });
+    if (same == rules.end()) {
+      rules.push_back({"choice:" + group, std::nullopt, group, {}});
+      same = rules.end() - 1;
+    }
+    same->rule.choices.push_back(choice);
   }
-  return ids;
+}
+
+}  // namespace
+
+std::vector<DietRule> rulesOf(const Formulation& formulation, std::span<const Measure> measures,
+                              bool hardOnly) {
+  std::vector<DietRule> rules;
+  addMeasures(rules, formulation, measures, hardOnly);
+  addChoices(rules, formulation);
+  return rules;
+}
+
+DietConflict findConflict(const Formulation& formulation, std::span<const Measure> measures, bool hardOnly,
+                          const solver::Limits& limits) {
+  const std::vector<DietRule> rules = rulesOf(formulation, measures, hardOnly);
+  std::vector<solver::Rule> plain;
+  plain.reserve(rules.size());
+  for (const DietRule& rule : rules) plain.push_back(rule.rule);
+  const solver::Conflict found = solver::findConflict(formulation.program, plain, limits);
+  DietConflict conflict{{}, found.minimal, found.onlyOnGrid};
+  for (const std::size_t rule : found.rules) conflict.ids.push_back(rules[rule].id);
+  return conflict;
 }
 
 }  // namespace tarebowl::diet

@@ -7,7 +7,6 @@
 #include "core/diet/objective.h"
 #include "core/diet/scale_step.h"
 #include "core/diet/verification.h"
-#include "core/solver/conflict.h"
 #include "core/solver/solve.h"
 
 #include <fmt/core.h>
@@ -120,12 +119,14 @@ DietSolution answerFrom(const BalanceProblem& problem, std::span<const Measure> 
 }
 
 /// Which rules cannot hold together: the hard ones of an impossible problem, all of a compromise's.
-std::vector<std::string> conflictOf(const Formulation& formulation, std::span<const Measure> measures,
-                                    DietStatus status, const solver::Limits& limits) {
-  if (status != DietStatus::Impossible && status != DietStatus::Compromise) return {};
-  const solver::Among among =
-      status == DietStatus::Impossible ? solver::Among::HardOnly : solver::Among::AllRows;
-  return conflictIds(formulation, measures, solver::findConflict(formulation.program, among, limits));
+void addConflict(DietSolution& answer, const Formulation& formulation, std::span<const Measure> measures,
+                 const solver::Limits& limits) {
+  if (answer.status != DietStatus::Impossible && answer.status != DietStatus::Compromise) return;
+  DietConflict conflict =
+      findConflict(formulation, measures, answer.status == DietStatus::Impossible, limits);
+  answer.conflict = std::move(conflict.ids);
+  answer.conflictIsSmallest = conflict.minimal;
+  answer.conflictOnlyOnGrid = conflict.onlyOnGrid;
 }
 
 DietSolution solveUntimed(const BalanceProblem& problem, const SolveOptions& options,
@@ -145,7 +146,7 @@ DietSolution solveUntimed(const BalanceProblem& problem, const SolveOptions& opt
                             ? answerFrom(problem, measures, formulation, reference, solution)
                             : withoutAnswer(solution);
   limits.deadline = std::min(kMostForConflict, timeLeft(options, start));
-  answer.conflict = conflictOf(formulation, measures, answer.status, limits);
+  addConflict(answer, formulation, measures, limits);
   return answer;
 }
 

@@ -41,6 +41,8 @@ struct DietSolution {
   std::vector<double> multipliers;
   /// A smallest set of target, ratio and share ids and "choice:GROUP" that cannot hold together.
   std::vector<std::string> conflict;
+  bool conflictIsSmallest = true;   ///< false: time ran out before every member was shown to be needed
+  bool conflictOnlyOnGrid = false;  ///< with amounts between the scale's steps they could hold together
   std::chrono::microseconds solveTime{0};
 };
 

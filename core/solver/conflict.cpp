@@ -2,154 +2,139 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/conflict.h"
 
-#include "core/solver/branch_and_bound.h"
 #include "core/solver/chance.h"
-#include "core/solver/choice_search.h"
-#include "core/solver/continuous.h"
+#include "core/solver/rule_check.h"
 
 #include <algorithm>
+#include <numeric>
 #include <optional>
 
 namespace tarebowl::solver {
 namespace {
 
 using Clock = std::chrono::steady_clock;
+using Rules = std::vector<std::size_t>;
+using Kind = Verdict::Kind;
 
-constexpr double kHolds = 1e-9;
 constexpr int kQuestions = 6;  // one hard question may take this part of the time
-
-enum class Verdict { Holds, Fails, Unknown };
 
 class ConflictFinder {
  public:
-  ConflictFinder(const Program& program, Among among, const Limits& limits)
-      : program_(program), limits_(limits), deadline_(Clock::now() + limits.deadline) {
-    for (Eigen::Index i = 0; i < program.rowCount(); ++i) {
-      if (among == Among::AllRows || !(program.price[i] < kInfinity)) conflict_.rows.push_back(i);
-    }
-    for (std::size_t c = 0; c < program.choices.size(); ++c) conflict_.choices.push_back(c);
-  }
+  ConflictFinder(const Program& program, std::span<const Rule> rules, const Limits& limits)
+      : program_(program), rules_(rules), limits_(limits), deadline_(Clock::now() + limits.deadline) {}
 
   Conflict run() {
-    shrinkToCertificate();
-    // where time does not suffice to see that they contradict each other, whoever asks is taken at their word
-    if (!certified_ && judge(conflict_) == Verdict::Holds) return {};
-    filter(conflict_.choices);
-    filter(conflict_.rows);
-    if (certified_ && isCoarse()) {  // what the relaxation needs to contradict itself, a grid may not need
-      certified_ = false;
-      filter(conflict_.rows);
+    Rules all(rules_.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    std::optional<Rules> members = contradictionOfRows(all);
+    if (isStricterThanRows()) {
+      witnesses_.clear();  // they need not lie on the grid
+      conflict_.minimal = true;
+      if (!members) members = gather(all, Strictness::All);
+      if (members) leaveOut(*members, Strictness::All);
     }
+    if (members) conflict_.rules = std::move(*members);
+    std::ranges::sort(conflict_.rules);
+    conflict_.onlyOnGrid =
+        !conflict_.empty() && isCoarse() && ask(conflict_.rules, Strictness::Amounts).kind == Kind::Holds;
     return conflict_;
   }
 
  private:
   [[nodiscard]] bool isCoarse() const { return (program_.step.array() > 0).any(); }
-
-  /// The program of the chosen rows, each elastic at price 1, and the chosen choices.
-  [[nodiscard]] Program subset(const Conflict& chosen, bool relaxed) const {
-    Program part = program_;
-    const auto m = Eigen::Index(chosen.rows.size());
-    part.rows.resize(m, program_.variableCount());
-    part.rowLower.resize(m);
-    part.rowUpper.resize(m);
-    part.price.setOnes(m);
-    if (part.scatter) part.scatter->resize(m, program_.variableCount());
-    for (Eigen::Index k = 0; k < m; ++k) {
-      const Eigen::Index i = chosen.rows[std::size_t(k)];
-      part.rows.row(k) = program_.rows.row(i);
-      part.rowLower[k] = program_.rowLower[i];
-      part.rowUpper[k] = program_.rowUpper[i];
-      if (part.scatter) part.scatter->row(k) = program_.scatter->row(i);
-    }
-    part.curvature.setZero();
-    part.cost.setZero();
-    part.choices.clear();
-    if (relaxed) {
-      part.step.setZero();
-    } else {
-      for (const std::size_t c : chosen.choices) part.choices.push_back(program_.choices[c]);
-    }
-    return part;
+  [[nodiscard]] bool isStricterThanRows() const {
+    return isCoarse() || hasScatter(program_) || !program_.choices.empty();
   }
 
-  /// Where the relaxation without grid and choices already fails, the rows with a multiplier are proof
-  /// enough.
-  void shrinkToCertificate() {
-    if (hasScatter(program_)) return;
-    Conflict rows{conflict_.rows, {}, true};
-    const Program part = subset(rows, true);
-    const ScaledProgram scaled(part);
-    if (scaled.isEmptyBox()) return;
-    const ContinuousAnswer answer = leastViolation(scaled, {scaled.lower, scaled.upper});
-    if (answer.status != Status::Optimal || answer.violation <= kHolds) return;
-    Conflict support;
-    for (std::size_t k = 0; k < rows.rows.size(); ++k) {
-      if (answer.rowMultipliers[Eigen::Index(k)] != 0.0) support.rows.push_back(rows.rows[k]);
-    }
-    if (judgeRelaxed(support) != Verdict::Fails) return;
-    conflict_ = support;
-    certified_ = true;
-  }
-
-  [[nodiscard]] Verdict judgeRelaxed(const Conflict& chosen) const {
-    const Program part = subset(chosen, true);
-    const ScaledProgram scaled(part);
-    const ContinuousAnswer answer = leastViolation(scaled, {scaled.lower, scaled.upper});
-    if (answer.status != Status::Optimal) return Verdict::Unknown;
-    return answer.violation > kHolds ? Verdict::Fails : Verdict::Holds;
-  }
-
-  [[nodiscard]] Verdict judge(const Conflict& chosen) const {
-    if (certified_) return judgeRelaxed(chosen);
+  Verdict ask(const Rules& chosen, Strictness strictness) {
     Limits left = limits_;
     left.deadline = std::chrono::duration_cast<std::chrono::milliseconds>(deadline_ - Clock::now());
-    if (left.deadline.count() <= 0) return Verdict::Unknown;
     left.deadline = std::min(left.deadline, limits_.deadline / kQuestions);
-    const Program part = subset(chosen, false);
-    if (part.rowCount() == 0 && part.choices.empty()) return Verdict::Holds;
-    if (isCoarse() && !hasScatter(part)) return judgeOnGrid(part, left);
-    const Solution solution = solve(part, left);
-    if (solution.status == Status::Infeasible) return Verdict::Fails;
-    if (solution.status != Status::Optimal && solution.status != Status::Unbounded) return Verdict::Unknown;
-    if (solution.status == Status::Unbounded || solution.violation <= kHolds) return Verdict::Holds;
-    return solution.gap <= 0.0 || solution.violation * (1.0 - solution.gap) > kHolds ? Verdict::Fails
-                                                                                     : Verdict::Unknown;
+    if (left.deadline.count() <= 0 && strictness != Strictness::Rows) return {};
+    ++conflict_.solves;
+    return holdTogether(program_, rules_, chosen, strictness, left);
   }
 
-  /// Whether any grid point holds every row: the first one found is enough, and none found is proof.
-  [[nodiscard]] static Verdict judgeOnGrid(const Program& part, const Limits& limits) {
-    const ScaledProgram scaled(part);
-    const Stage stage{Stage::Kind::ObjectiveHard, kHolds, 1.0};
-    const SearchResult result = search(scaled, stage, std::nullopt, limits, Clock::now() + limits.deadline);
-    if (result.best) return Verdict::Holds;
-    return result.closed ? Verdict::Fails : Verdict::Unknown;
+  /// A smallest set that fails without grid, choices and scatter, where there is one.
+  std::optional<Rules> contradictionOfRows(const Rules& all) {
+    const Verdict verdict = ask(all, Strictness::Rows);
+    if (verdict.kind != Kind::Fails || verdict.support.empty()) return std::nullopt;
+    std::optional<Rules> members = gather(verdict.support, Strictness::Rows);
+    if (!members) {  // a hair's breadth: what the certificate names, if it fails by itself
+      if (ask(verdict.support, Strictness::Rows).kind != Kind::Fails) return std::nullopt;
+      members = verdict.support;
+    }
+    leaveOut(*members, Strictness::Rows);
+    return members;
   }
 
-  template <class Members>
-  void filter(Members& members) {
+  [[nodiscard]] std::optional<std::size_t> mostMissed(const Rules& among, const Eigen::VectorXd& x,
+                                                      Strictness strictness) const {
+    std::optional<std::size_t> worst;
+    double most = 0.0;
+    for (const std::size_t rule : among) {
+      const double miss = missOf(program_, rules_[rule], x, strictness);
+      if (miss <= most) continue;
+      most = miss;
+      worst = rule;
+    }
+    return worst;
+  }
+
+  /// Few of these rules that fail together; nothing where a point keeps all or time ran out.
+  std::optional<Rules> gather(const Rules& among, Strictness strictness) {
+    Rules chosen;
+    Eigen::VectorXd x = program_.centre.cwiseMax(program_.lower).cwiseMin(program_.upper);
+    while (const std::optional<std::size_t> next = mostMissed(among, x, strictness)) {
+      if (std::ranges::find(chosen, *next) != chosen.end()) return std::nullopt;
+      chosen.push_back(*next);
+      const Verdict verdict = ask(chosen, strictness);
+      if (verdict.kind == Kind::Fails) return verdict.support.empty() ? chosen : verdict.support;
+      if (verdict.kind == Kind::Unknown) return std::nullopt;
+      x = verdict.x;
+      witnesses_.push_back(x);
+    }
+    return std::nullopt;
+  }
+
+  [[nodiscard]] bool isKeptByAWitness(const Rules& chosen, Strictness strictness) const {
+    return std::ranges::any_of(witnesses_,
+                               [&](const Eigen::VectorXd& x) { return !mostMissed(chosen, x, strictness); });
+  }
+
+  /// Leaves out every member without which the rest still fails.
+  void leaveOut(Rules& members, Strictness strictness) {
     for (std::size_t k = 0; k < members.size();) {
-      const auto member = members[k];
-      members.erase(members.begin() + std::ptrdiff_t(k));
-      const Verdict verdict = judge(conflict_);
-      if (verdict == Verdict::Fails) continue;  // not needed for the contradiction
-      if (verdict == Verdict::Unknown) conflict_.minimal = false;
-      members.insert(members.begin() + std::ptrdiff_t(k), member);
+      Rules rest = members;
+      rest.erase(rest.begin() + std::ptrdiff_t(k));
+      if (rest.empty() || isKeptByAWitness(rest, strictness)) {
+        ++k;
+        continue;
+      }
+      Verdict verdict = ask(rest, strictness);
+      if (verdict.kind ==
+          Kind::Fails) {  // those before k were needed in a larger set, so they are in this one
+        members = std::move(rest);
+        continue;
+      }
+      if (verdict.kind == Kind::Holds) witnesses_.push_back(std::move(verdict.x));
+      if (verdict.kind == Kind::Unknown) conflict_.minimal = false;
       ++k;
     }
   }
 
   const Program& program_;
+  std::span<const Rule> rules_;
   const Limits& limits_;
   Clock::time_point deadline_;
   Conflict conflict_;
-  bool certified_ = false;
+  std::vector<Eigen::VectorXd> witnesses_;  ///< points that kept some rules
 };
 
 }  // namespace
 
-Conflict findConflict(const Program& program, Among among, const Limits& limits) {
-  return ConflictFinder(program, among, limits).run();
+Conflict findConflict(const Program& program, std::span<const Rule> rules, const Limits& limits) {
+  return ConflictFinder(program, rules, limits).run();
 }
 
 }  // namespace tarebowl::solver

@@ -13,7 +13,6 @@ namespace {
 
 using testing::ElementsAre;
 using testing::IsEmpty;
-using testing::UnorderedElementsAre;
 
 Program emptyProgram(Eigen::Index rows, Eigen::Index columns) {
   Program program;
@@ -30,6 +29,13 @@ Program emptyProgram(Eigen::Index rows, Eigen::Index columns) {
   return program;
 }
 
+std::vector<Rule> eachRow(const Program& program) {
+  std::vector<Rule> rules;
+  for (Eigen::Index i = 0; i < program.rowCount(); ++i) rules.push_back({{i}, {}});
+  for (std::size_t c = 0; c < program.choices.size(); ++c) rules.push_back({{}, {c}});
+  return rules;
+}
+
 TEST(Conflict, TwoRowsThatPullApartAreNamedAndTheBystanderIsNot) {
   Program program = emptyProgram(3, 2);
   program.rows.row(0) << 1, 1;  // at least 5
@@ -38,15 +44,15 @@ TEST(Conflict, TwoRowsThatPullApartAreNamedAndTheBystanderIsNot) {
   program.rowUpper[1] = 9;
   program.rows.row(2) << 1, 1;  // at most 4
   program.rowUpper[2] = 4;
-  EXPECT_THAT(findConflict(program, Among::AllRows).rows, UnorderedElementsAre(0, 2));
-  EXPECT_THAT(findConflict(program, Among::HardOnly).rows, IsEmpty());
+  EXPECT_THAT(findConflict(program, eachRow(program)).rules, ElementsAre(0U, 2U));
+  EXPECT_THAT(findConflict(program, std::vector<Rule>{{{0}, {}}, {{1}, {}}}).rules, IsEmpty());
 }
 
 TEST(Conflict, ALimitOfTheFoodItselfIsBackgroundSoOneRowAloneCanBeTheConflict) {
   Program program = emptyProgram(1, 1);
   program.rows(0, 0) = 1;
   program.rowLower[0] = 11;
-  EXPECT_THAT(findConflict(program, Among::AllRows).rows, ElementsAre(0));
+  EXPECT_THAT(findConflict(program, eachRow(program)).rules, ElementsAre(0U));
 }
 
 TEST(Conflict, ThatOnlyTheGridMakesIsFoundOnTheGrid) {
@@ -56,7 +62,50 @@ TEST(Conflict, ThatOnlyTheGridMakesIsFoundOnTheGrid) {
   program.rowLower[0] = 1.3;
   program.rows(1, 0) = 1;
   program.rowUpper[1] = 1.7;
-  EXPECT_THAT(findConflict(program, Among::AllRows).rows, UnorderedElementsAre(0, 1));
+  const Conflict conflict = findConflict(program, eachRow(program));
+  EXPECT_THAT(conflict.rules, ElementsAre(0U, 1U));
+  EXPECT_TRUE(conflict.onlyOnGrid);
+}
+
+TEST(Conflict, ThatAmountsBetweenTheStepsHaveTooIsNotTheGridsFault) {
+  Program program = emptyProgram(2, 1);
+  program.step.setOnes();
+  program.rows(0, 0) = 1;
+  program.rowLower[0] = 5.5;
+  program.rows(1, 0) = 1;
+  program.rowUpper[1] = 4.5;
+  const Conflict conflict = findConflict(program, eachRow(program));
+  EXPECT_THAT(conflict.rules, ElementsAre(0U, 1U));
+  EXPECT_FALSE(conflict.onlyOnGrid);
+}
+
+TEST(Conflict, SpeaksOfBothBoundsOfATargetAsOneRule) {
+  Program program = emptyProgram(3, 1);
+  program.rows.col(0).setOnes();
+  program.rowLower[0] = 2;  // a target from 2 to 3 …
+  program.rowUpper[1] = 3;
+  program.rowLower[2] = 5;  // … and one of at least 5
+  EXPECT_THAT(findConflict(program, std::vector<Rule>{{{0, 1}, {}}, {{2}, {}}}).rules, ElementsAre(0U, 1U));
+}
+
+TEST(Conflict, OfARuleThatAsksForMoreThanItAllowsIsThatRuleAlone) {
+  Program program = emptyProgram(3, 1);
+  program.rows.col(0).setOnes();
+  program.rowLower[0] = 4;
+  program.rowUpper[1] = 3;
+  program.rowLower[2] = 1;
+  EXPECT_THAT(findConflict(program, std::vector<Rule>{{{0, 1}, {}}, {{2}, {}}}).rules, ElementsAre(0U));
+}
+
+TEST(Conflict, CountsTheScatterOfARowThatHoldsWithAChance) {
+  Program program = emptyProgram(2, 1);
+  program.rows.col(0).setOnes();
+  program.rowLower[0] = 5;  // with 10 % scatter: x - 0.1 x >= 5 asks for 5.56
+  program.rowUpper[1] = 5.2;
+  EXPECT_THAT(findConflict(program, eachRow(program)).rules, IsEmpty());
+  program.scatter = RowMatrix::Zero(2, 1);
+  (*program.scatter)(0, 0) = 0.1;
+  EXPECT_THAT(findConflict(program, eachRow(program)).rules, ElementsAre(0U, 1U));
 }
 
 TEST(Conflict, AChoiceThatCannotBeMadeIsNamed) {
@@ -64,19 +113,34 @@ TEST(Conflict, AChoiceThatCannotBeMadeIsNamed) {
   program.rows.row(0) << 1, 1;
   program.rowUpper[0] = 3;
   program.choices.push_back({{0, 1}, 2, 2, 2.0});
-  const Conflict conflict = findConflict(program, Among::AllRows);
-  EXPECT_THAT(conflict.rows, ElementsAre(0));
-  EXPECT_THAT(conflict.choices, ElementsAre(0U));
+  EXPECT_THAT(findConflict(program, eachRow(program)).rules, ElementsAre(0U, 1U));
 }
 
-double leastOf(Program program, const std::vector<Eigen::Index>& rows) {
+double leastOf(Program program, const std::vector<std::size_t>& rows) {
   for (Eigen::Index i = 0; i < program.rowCount(); ++i) {
     program.price[i] = 1.0;
-    if (std::find(rows.begin(), rows.end(), i) != rows.end()) continue;
+    if (std::find(rows.begin(), rows.end(), std::size_t(i)) != rows.end()) continue;
     program.rowLower[i] = -kInfinity;
     program.rowUpper[i] = kInfinity;
   }
   return solve(program).violation;
+}
+
+/// By leaving each member out in turn, with the whole program solved again. Returns whether there was any.
+bool expectSmallest(const Program& program, const std::string& where) {
+  const Conflict conflict = findConflict(program, eachRow(program));
+  if (conflict.empty()) {
+    EXPECT_LE(leastOf(program, {0, 1, 2, 3, 4, 5, 6, 7, 8}), 1e-9) << where;
+    return false;
+  }
+  EXPECT_TRUE(conflict.minimal) << where;
+  EXPECT_GT(leastOf(program, conflict.rules), 1e-9) << where;
+  for (std::size_t k = 0; k < conflict.rules.size(); ++k) {
+    std::vector<std::size_t> rest = conflict.rules;
+    rest.erase(rest.begin() + std::ptrdiff_t(k));
+    EXPECT_LE(leastOf(program, rest), 1e-9) << where << " without " << conflict.rules[k];
+  }
+  return true;
 }
 
 TEST(Conflict, IsSmallestInTheSenseThatAnyMemberLeftOutMakesTheRestHold) {
@@ -84,16 +148,17 @@ TEST(Conflict, IsSmallestInTheSenseThatAnyMemberLeftOutMakesTheRestHold) {
   for (unsigned seed = 1; seed <= 200; ++seed) {
     std::mt19937 random(seed);
     const Program program = randomProgram(random, {.columns = 4, .rows = 9, .step = 0.0});
-    const Conflict conflict = findConflict(program, Among::AllRows);
-    if (conflict.empty()) continue;
-    ++found;
-    EXPECT_TRUE(conflict.minimal);
-    EXPECT_GT(leastOf(program, conflict.rows), 1e-9) << "seed " << seed;
-    for (std::size_t k = 0; k < conflict.rows.size(); ++k) {
-      std::vector<Eigen::Index> rest = conflict.rows;
-      rest.erase(rest.begin() + std::ptrdiff_t(k));
-      EXPECT_LE(leastOf(program, rest), 1e-9) << "seed " << seed << " without " << conflict.rows[k];
-    }
+    found += expectSmallest(program, "seed " + std::to_string(seed)) ? 1 : 0;
+  }
+  EXPECT_GT(found, 100);
+}
+
+TEST(Conflict, IsSmallestOnAGridToo) {
+  int found = 0;
+  for (unsigned seed = 1; seed <= 200; ++seed) {
+    std::mt19937 random(seed);
+    const Program program = randomProgram(random, {.columns = 3, .rows = 9, .step = 1.0, .upper = 6.0});
+    found += expectSmallest(program, "seed " + std::to_string(seed)) ? 1 : 0;
   }
   EXPECT_GT(found, 100);
 }
