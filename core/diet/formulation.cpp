@@ -124,6 +124,22 @@ Eigen::VectorXd distanceUnits(const Eigen::VectorXd& reference) {
   return reference.cwiseMax(kLeastDistanceShare * reference.sum());
 }
 
+Columns columnsOf(const Formulation& formulation, std::span<const Measure> over, std::size_t foods) {
+  const auto m = static_cast<Eigen::Index>(formulation.rows.size());
+  const auto n = static_cast<Eigen::Index>(foods);
+  Columns columns{solver::RowMatrix::Zero(m, n), std::nullopt};
+  if (formulation.program.scatter) columns.scatter = solver::RowMatrix::Zero(m, n);
+  for (Eigen::Index row = 0; row < m; ++row) {
+    const RowOrigin& origin = formulation.rows[static_cast<std::size_t>(row)];
+    const Measure& measure = over[origin.measure];
+    const double bound = *measure.bound(origin.side);
+    const double unit = measure.shortfallUnit(bound);
+    columns.rows.row(row) = excessPerGram(measure, bound).transpose() / unit;
+    if (columns.scatter) columns.scatter->row(row) = measure.guard * measure.partSd.transpose() / unit;
+  }
+  return columns;
+}
+
 Formulation formulate(const BalanceProblem& problem, std::span<const Measure> measures,
                       const Diet& reference) {
   Formulation formulation;

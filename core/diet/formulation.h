@@ -6,6 +6,7 @@
 #include "core/diet/problem.h"
 #include "core/solver/program.h"
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -30,6 +31,15 @@ struct Formulation {
 /// that cannot be counted. reference is x°, as referenceDiet() gives it.
 [[nodiscard]] Formulation formulate(const BalanceProblem& problem, std::span<const Measure> measures,
                                     const Diet& reference);
+
+/// What one gram of other foods would add to each row: the columns that they would be. over are the problem's
+/// measures over those foods, as measuresOver() gives them.
+struct Columns {
+  solver::RowMatrix rows;                    ///< rows of the formulation x foods
+  std::optional<solver::RowMatrix> scatter;  ///< where the formulation has it
+};
+[[nodiscard]] Columns columnsOf(const Formulation& formulation, std::span<const Measure> over,
+                                std::size_t foods);
 
 /// The smallest share of the reference bowl that a change of one food is measured against in the objective
 /// "closest".

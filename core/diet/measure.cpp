@@ -15,12 +15,12 @@ namespace {
 
 constexpr double kPerThousand = 1e-3;  // g to kg, kcal to 1000 kcal
 
-/// Builds the measures of one problem; each supply is worked out once.
+/// Builds the measures of one problem over some foods; each supply is worked out once.
 class MeasureBuilder {
  public:
-  explicit MeasureBuilder(const BalanceProblem& problem)
+  MeasureBuilder(const BalanceProblem& problem, std::span<const DietFood> foods)
       : problem_(problem),
-        reference_(gramsOf(problem, referenceDiet(problem))),
+        list_(foods, problem.energyMethod),
         guard_(problem.confidence ? std::max(0.0, normalQuantile(*problem.confidence)) : 0.0) {}
 
   Measure ofTarget(std::size_t index) {
@@ -35,7 +35,7 @@ class MeasureBuilder {
     measure.part.perGram = nutrient.perGram / *factor;
     measure.partSd = nutrient.sdPerGram / *factor;
     measure.guard = guard_;
-    setWhole(measure, basisAmount(target.basis));
+    measure.whole = basisAmount(target.basis);
     return measure;
   }
 
@@ -48,7 +48,7 @@ class MeasureBuilder {
     measure.part.perGram = of.perGram;
     measure.partSd = of.sdPerGram;
     measure.wholeSd = to.sdPerGram;
-    setWhole(measure, Sum{to.perGram, 0.0});
+    measure.whole = Sum{to.perGram, 0.0};
     return measure;
   }
 
@@ -60,12 +60,12 @@ class MeasureBuilder {
       measure.defect = "unit";  // a food group has no share of a day or of a body
       return measure;
     }
-    const Sum whole = basisAmount(share.basis);
+    const Sum& whole = basisAmount(share.basis);
     for (Eigen::Index j = 0; j < whole.perGram.size(); ++j) {
-      if (problem_.foods[static_cast<std::size_t>(j)].group == share.group)
+      if (list_.foods[static_cast<std::size_t>(j)].group == share.group)
         measure.part.perGram[j] = whole.perGram[j];
     }
-    setWhole(measure, whole);
+    measure.whole = whole;
     return measure;
   }
 
@@ -75,7 +75,7 @@ class MeasureBuilder {
   }
 
   [[nodiscard]] Eigen::VectorXd zeros() const {
-    return Eigen::VectorXd::Zero(static_cast<Eigen::Index>(problem_.foods.size()));
+    return Eigen::VectorXd::Zero(static_cast<Eigen::Index>(list_.foods.size()));
   }
 
   template <class Rule>
@@ -92,25 +92,25 @@ class MeasureBuilder {
     return measure;
   }
 
-  void setWhole(Measure& measure, Sum whole) const {
-    measure.whole = std::move(whole);
-    const double atReference = measure.whole.at(reference_);
-    if (atReference > 0.0) measure.wholeAtReference = atReference;
-  }
-
   const Supply& supply(food::NutrientId nutrient) {
     const auto found = supplies_.find(nutrient);
     if (found != supplies_.end()) return found->second;
-    return supplies_.emplace(nutrient, nutrientSupply(problem_, nutrient)).first->second;
+    return supplies_.emplace(nutrient, nutrientSupply(list_, nutrient)).first->second;
   }
 
-  Sum basisAmount(quantity::Basis basis) {
+  const Sum& basisAmount(quantity::Basis basis) {
+    const auto found = wholes_.find(basis);
+    if (found != wholes_.end()) return found->second;
+    return wholes_.emplace(basis, workOutBasis(basis)).first->second;
+  }
+
+  Sum workOutBasis(quantity::Basis basis) {
     const double mass = problem_.eater.bodyMass.value_or(quantity::Kilograms(0)).value();
     switch (basis) {
       case quantity::Basis::AsFed:
-        return {massSupply(problem_).perGram * kPerThousand, 0.0};
+        return {massSupply(list_).perGram * kPerThousand, 0.0};
       case quantity::Basis::DryMatter:
-        return {dryMatterSupply(problem_).perGram * kPerThousand, 0.0};
+        return {dryMatterSupply(list_).perGram * kPerThousand, 0.0};
       case quantity::Basis::Energy:
         return {supply(food::nutrients::energy()).perGram * kPerThousand, 0.0};
       case quantity::Basis::Day:
@@ -124,16 +124,27 @@ class MeasureBuilder {
   }
 
   KnownMask knownOf(quantity::Basis basis) {
-    if (basis == quantity::Basis::DryMatter) return dryMatterSupply(problem_).known;
+    if (basis == quantity::Basis::DryMatter) return dryMatterSupply(list_).known;
     if (basis == quantity::Basis::Energy) return supply(food::nutrients::energy()).known;
-    return massSupply(problem_).known;
+    return massSupply(list_).known;
   }
 
   const BalanceProblem& problem_;
-  Eigen::VectorXd reference_;
+  FoodList list_;
   double guard_;
   std::map<food::NutrientId, Supply> supplies_;
+  std::map<quantity::Basis, Sum> wholes_;
 };
+
+std::vector<Measure> build(const BalanceProblem& problem, std::span<const DietFood> foods) {
+  MeasureBuilder builder(problem, foods);
+  std::vector<Measure> measures;
+  measures.reserve(problem.targets.size() + problem.ratios.size() + problem.shares.size());
+  for (std::size_t i = 0; i < problem.targets.size(); ++i) measures.push_back(builder.ofTarget(i));
+  for (std::size_t i = 0; i < problem.ratios.size(); ++i) measures.push_back(builder.ofRatio(i));
+  for (std::size_t i = 0; i < problem.shares.size(); ++i) measures.push_back(builder.ofShare(i));
+  return measures;
+}
 
 }  // namespace
 
@@ -143,13 +154,21 @@ double Measure::shortfallUnit(double bound) const {
 }
 
 std::vector<Measure> measuresOf(const BalanceProblem& problem) {
-  MeasureBuilder builder(problem);
-  std::vector<Measure> measures;
-  measures.reserve(problem.targets.size() + problem.ratios.size() + problem.shares.size());
-  for (std::size_t i = 0; i < problem.targets.size(); ++i) measures.push_back(builder.ofTarget(i));
-  for (std::size_t i = 0; i < problem.ratios.size(); ++i) measures.push_back(builder.ofRatio(i));
-  for (std::size_t i = 0; i < problem.shares.size(); ++i) measures.push_back(builder.ofShare(i));
+  std::vector<Measure> measures = build(problem, problem.foods);
+  const Eigen::VectorXd reference = gramsOf(problem, referenceDiet(problem));
+  for (Measure& measure : measures) {
+    if (!measure.defect.empty()) continue;
+    const double atReference = measure.whole.at(reference);
+    if (atReference > 0.0) measure.wholeAtReference = atReference;
+  }
   return measures;
+}
+
+std::vector<Measure> measuresOver(std::span<const DietFood> foods, const BalanceProblem& problem,
+                                  std::span<const Measure> measures) {
+  std::vector<Measure> over = build(problem, foods);
+  for (std::size_t i = 0; i < over.size(); ++i) over[i].wholeAtReference = measures[i].wholeAtReference;
+  return over;
 }
 
 }  // namespace tarebowl::diet

@@ -8,6 +8,7 @@
 
 #include <Eigen/Core>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -60,5 +61,11 @@ struct Measure {
 
 /// The targets, then the ratios, then the shares, each in the problem's order: the order of Balance::targets.
 [[nodiscard]] std::vector<Measure> measuresOf(const BalanceProblem& problem);
+
+/// The problem's measures over foods that are not in it, counted against the same reference bowl: what each
+/// of them would bring. measures are those of the problem.
+[[nodiscard]] std::vector<Measure> measuresOver(std::span<const DietFood> foods,
+                                                const BalanceProblem& problem,
+                                                std::span<const Measure> measures);
 
 }  // namespace tarebowl::diet

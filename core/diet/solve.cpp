@@ -145,6 +145,7 @@ DietSolution solveUntimed(const BalanceProblem& problem, const SolveOptions& opt
   DietSolution answer = solution.status == solver::Status::Optimal
                             ? answerFrom(problem, measures, formulation, reference, solution)
                             : withoutAnswer(solution);
+  if (!options.findConflict) return answer;
   limits.deadline = std::min(kMostForConflict, timeLeft(options, start));
   addConflict(answer, formulation, measures, limits);
   return answer;

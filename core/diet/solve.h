@@ -25,6 +25,7 @@ enum class DietStatus {
 struct SolveOptions {
   std::chrono::milliseconds deadline{10'000};  ///< best answer so far is returned with its gap
   std::stop_token stop;
+  bool findConflict = true;  ///< name the rules that fight where not all hold
 };
 
 struct DietSolution {

@@ -14,12 +14,12 @@ struct Content {
 };
 
 template <class ContentOf>
-Supply supplyFrom(const BalanceProblem& problem, ContentOf contentOf) {
-  const auto count = static_cast<Eigen::Index>(problem.foods.size());
+Supply supplyFrom(const FoodList& list, ContentOf contentOf) {
+  const auto count = static_cast<Eigen::Index>(list.foods.size());
   Supply supply{Eigen::VectorXd::Zero(count), Eigen::VectorXd::Zero(count),
                 KnownMask::Constant(count, false)};
   for (Eigen::Index j = 0; j < count; ++j) {
-    const DietFood& food = problem.foods[static_cast<std::size_t>(j)];
+    const DietFood& food = list.foods[static_cast<std::size_t>(j)];
     const std::optional<Content> content = contentOf(food.composition);
     if (!content) continue;
     supply.perGram[j] = food.eatenFraction * content->per100g / 100.0;
@@ -31,24 +31,24 @@ Supply supplyFrom(const BalanceProblem& problem, ContentOf contentOf) {
 
 }  // namespace
 
-Supply massSupply(const BalanceProblem& problem) {
-  return supplyFrom(problem, [](const food::Composition&) { return std::optional(Content{100.0, 0.0}); });
+Supply massSupply(const FoodList& list) {
+  return supplyFrom(list, [](const food::Composition&) { return std::optional(Content{100.0, 0.0}); });
 }
 
-Supply dryMatterSupply(const BalanceProblem& problem) {
-  return supplyFrom(problem, [](const food::Composition& composition) -> std::optional<Content> {
+Supply dryMatterSupply(const FoodList& list) {
+  return supplyFrom(list, [](const food::Composition& composition) -> std::optional<Content> {
     const std::optional<double> water = composition.amountPer100g(food::nutrients::water());
     if (!water) return std::nullopt;
     return Content{std::max(0.0, 100.0 - *water), 0.0};
   });
 }
 
-Supply nutrientSupply(const BalanceProblem& problem, food::NutrientId nutrient) {
+Supply nutrientSupply(const FoodList& list, food::NutrientId nutrient) {
   const bool isEnergy = nutrient == food::nutrients::energy();
-  return supplyFrom(problem, [&](const food::Composition& composition) -> std::optional<Content> {
+  return supplyFrom(list, [&](const food::Composition& composition) -> std::optional<Content> {
     const double sd = composition.sdPer100g(nutrient).value_or(0.0);
     if (isEnergy) {
-      const auto energy = food::estimateEnergy(problem.energyMethod, composition).per100g;
+      const auto energy = food::estimateEnergy(list.energyMethod, composition).per100g;
       return energy ? std::optional(Content{energy->value(), sd}) : std::nullopt;
     }
     const std::optional<double> amount = composition.amountPer100g(nutrient);

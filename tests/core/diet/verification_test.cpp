@@ -73,13 +73,18 @@ TEST(Verification, HoldsTwoWorkingsOfANumberToNineDigits) {
   EXPECT_FALSE(agree(0.0, 1e-8));
 }
 
-TEST(ConflictIds, NameEachRuleOnceInTheOrderOfTheProblem) {
+TEST(ConflictRules, TakeBothBoundsOfATargetAsOneInTheOrderOfTheProblem) {
   BalanceProblem problem = strict();
   problem.targets.push_back(target("P", {.min = 1, .max = 2}, Unit::Gram, Basis::Day));  // rows 1 and 2
   const auto measures = measuresOf(problem);
   const Formulation formulation = formulate(problem, measures, referenceDiet(problem));
-  EXPECT_THAT(conflictIds(formulation, measures, {.rows = {2, 1, 0}, .choices = {0}}),
-              ElementsAre("CA", "P", "choice:insect"));
+  const std::vector<DietRule> rules = rulesOf(formulation, measures, false);
+  ASSERT_EQ(rules.size(), 3U);
+  EXPECT_EQ(rules[0].id, "CA");
+  EXPECT_EQ(rules[1].id, "P");
+  EXPECT_THAT(rules[1].rule.rows, ElementsAre(1, 2));
+  EXPECT_EQ(rules[2].id, "choice:insect");
+  EXPECT_EQ(rulesOf(formulation, measures, true).size(), 2U);  // P is a wish
 }
 
 }  // namespace
