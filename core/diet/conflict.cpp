@@ -47,7 +47,7 @@ DietConflict findConflict(const Formulation& formulation, std::span<const Measur
   std::vector<solver::Rule> plain;
   plain.reserve(rules.size());
   for (const DietRule& rule : rules) plain.push_back(rule.rule);
-  const solver::Conflict found = solver::findConflict(formulation.program, plain, limits);
+  const solver::Conflict found = solver::findConflict(formulation.program, plain, true, limits);
   DietConflict conflict{{}, found.minimal, found.onlyOnGrid};
   for (const std::size_t rule : found.rules) conflict.ids.push_back(rules[rule].id);
   return conflict;

@@ -121,7 +121,9 @@ DietSolution answerFrom(const BalanceProblem& problem, std::span<const Measure> 
 /// Which rules cannot hold together: the hard ones of an impossible problem, all of a compromise's.
 void addConflict(DietSolution& answer, const Formulation& formulation, std::span<const Measure> measures,
                  const solver::Limits& limits) {
-  if (answer.status != DietStatus::Impossible && answer.status != DietStatus::Compromise) return;
+  const bool proved = answer.status == DietStatus::Impossible ||
+                      (answer.status == DietStatus::Compromise && answer.provenGap < 1.0);
+  if (!proved) return;
   DietConflict conflict =
       findConflict(formulation, measures, answer.status == DietStatus::Impossible, limits);
   answer.conflict = std::move(conflict.ids);

@@ -82,6 +82,8 @@ std::string writeResult(const BalanceProblem& problem, const DietSolution& solut
   json["proven_gap"] = toJson(solution.provenGap);
   json["targets"] = writeLines(problem, solution);
   json["conflict"] = solution.conflict;
+  if (!solution.conflictIsSmallest) json["conflict_is_smallest"] = false;
+  if (solution.conflictOnlyOnGrid) json["conflict_only_on_grid"] = true;
   json["remedies"] = Json::array();
   json["solve_us"] = solution.solveTime.count();
   return toText(json);

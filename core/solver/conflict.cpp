@@ -20,8 +20,12 @@ constexpr int kQuestions = 6;  // one hard question may take this part of the ti
 
 class ConflictFinder {
  public:
-  ConflictFinder(const Program& program, std::span<const Rule> rules, const Limits& limits)
-      : program_(program), rules_(rules), limits_(limits), deadline_(Clock::now() + limits.deadline) {}
+  ConflictFinder(const Program& program, std::span<const Rule> rules, bool knownToFail, const Limits& limits)
+      : program_(program),
+        rules_(rules),
+        knownToFail_(knownToFail),
+        limits_(limits),
+        deadline_(Clock::now() + limits.deadline) {}
 
   Conflict run() {
     Rules all(rules_.size());
@@ -81,20 +85,26 @@ class ConflictFinder {
     return worst;
   }
 
-  /// Few of these rules that fail together; nothing where a point keeps all or time ran out.
+  /// Few of these rules that fail together; nothing where a point keeps all. Where time ran out before few
+  /// were seen to fail, more are taken, in the end all if those are known to fail.
   std::optional<Rules> gather(const Rules& among, Strictness strictness) {
     Rules chosen;
+    Rules left = among;
     Eigen::VectorXd x = program_.centre.cwiseMax(program_.lower).cwiseMin(program_.upper);
-    while (const std::optional<std::size_t> next = mostMissed(among, x, strictness)) {
-      if (std::ranges::find(chosen, *next) != chosen.end()) return std::nullopt;
-      chosen.push_back(*next);
+    bool isWitness = true;
+    while (!left.empty()) {
+      const std::optional<std::size_t> next = mostMissed(left, x, strictness);
+      if (!next && isWitness) return std::nullopt;
+      chosen.push_back(next.value_or(left.front()));
+      std::erase(left, chosen.back());
       const Verdict verdict = ask(chosen, strictness);
       if (verdict.kind == Kind::Fails) return verdict.support.empty() ? chosen : verdict.support;
-      if (verdict.kind == Kind::Unknown) return std::nullopt;
+      isWitness = verdict.kind == Kind::Holds;
+      if (!isWitness) continue;
       x = verdict.x;
       witnesses_.push_back(x);
     }
-    return std::nullopt;
+    return knownToFail_ && !isWitness ? std::optional(chosen) : std::nullopt;
   }
 
   [[nodiscard]] bool isKeptByAWitness(const Rules& chosen, Strictness strictness) const {
@@ -125,6 +135,7 @@ class ConflictFinder {
 
   const Program& program_;
   std::span<const Rule> rules_;
+  bool knownToFail_;
   const Limits& limits_;
   Clock::time_point deadline_;
   Conflict conflict_;
@@ -133,8 +144,9 @@ class ConflictFinder {
 
 }  // namespace
 
-Conflict findConflict(const Program& program, std::span<const Rule> rules, const Limits& limits) {
-  return ConflictFinder(program, rules, limits).run();
+Conflict findConflict(const Program& program, std::span<const Rule> rules, bool knownToFail,
+                      const Limits& limits) {
+  return ConflictFinder(program, rules, knownToFail, limits).run();
 }
 
 }  // namespace tarebowl::solver

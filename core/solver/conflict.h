@@ -32,8 +32,9 @@ struct Conflict {
 /// then leaves out, one by one, each that is not needed (deletion filtering: Chinneck and Dravnieks 1991,
 /// "Locating minimal infeasible constraint sets in linear programs"). Where the program contradicts itself
 /// without grid, choices and scatter, only the rows that its certificate names are gathered from. Empty where
-/// all rules are seen to hold together, or where time did not suffice to see that they do not.
+/// all rules are seen to hold together, or where time did not suffice to see that they do not; knownToFail:
+/// whoever asks has proved that all together do not, and time that runs out is then no reason for silence.
 [[nodiscard]] Conflict findConflict(const Program& program, std::span<const Rule> rules,
-                                    const Limits& limits = {});
+                                    bool knownToFail = false, const Limits& limits = {});
 
 }  // namespace tarebowl::solver
