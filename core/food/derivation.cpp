@@ -57,15 +57,19 @@ BasisFacts factsOf(const Sample& sample, const Derivation& food) {
 }
 
 std::optional<NutrientValue> asFed(const Sample& sample, const SampleValue& value, const Derivation& food) {
+  if (const auto* amount = std::get_if<AsFedContent>(&value.amount)) {  // keeps its digits
+    return NutrientValue{*amount, value.sd ? std::optional(AsFedContent(*value.sd)) : std::nullopt,
+                         value.count, value.qualifier, sample.source};
+  }
   const quantity::Basis basis = basisOf(value.amount);
-  StatedValue stated{.amount = amountOf(value.amount),
-                     .sd = value.sd,
-                     .unit = describe(value.nutrient).unit,
-                     .per = basis == quantity::Basis::Energy ? 1000.0 : 100.0,
-                     .basis = basis,
-                     .sampleCount = value.count,
-                     .qualifier = value.qualifier,
-                     .source = sample.source};
+  const StatedValue stated{.amount = amountOf(value.amount),
+                           .sd = value.sd,
+                           .unit = describe(value.nutrient).unit,
+                           .per = basis == quantity::Basis::Energy ? 1000.0 : 100.0,
+                           .basis = basis,
+                           .sampleCount = value.count,
+                           .qualifier = value.qualifier,
+                           .source = sample.source};
   auto read = toAsFed(value.nutrient, stated, factsOf(sample, food));
   if (auto* known = std::get_if<NutrientValue>(&read)) return std::move(*known);
   return std::nullopt;
