@@ -118,7 +118,7 @@ std::optional<food::SampleValue> fromRow(Collection::Inner& inner, const ValueRo
 StoredSample toStored(Collection::Inner& inner, const SampleRows& rows) {
   StoredSample stored{SampleId{rows.id}, FoodId{rows.food}, rows.revision, rows.sample};
   for (const ValueRow& row : rows.values)
-    if (auto value = fromRow(inner, row)) stored.sample.values.push_back(std::move(*value));
+    if (const auto value = fromRow(inner, row)) stored.sample.values.push_back(*value);
   return stored;
 }
 
