@@ -8,14 +8,6 @@
 
 namespace tarebowl::solver {
 
-/// Two children of a node: the column at most down, or at least up.
-struct Branch {
-  Eigen::Index column = -1;
-  double down = 0.0;
-  double up = 0.0;
-  bool upFirst = false;
-};
-
 /// A column between two points of its grid: the one whose two children gain most in their first pivot, as a
 /// product.
 [[nodiscard]] std::optional<Branch> fractionalBranch(const ScaledProgram& program,

@@ -101,10 +101,10 @@ Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits, Clo
   SearchResult hard;
   if (relaxed.status == Status::Optimal && relaxed.violation <= 0.0) {
     const Stage stage{Stage::Kind::ObjectiveHard, violationBudget(0.0), 1.0};
-    hard = search(program, stage, std::nullopt, limits, partOf(deadline, 0.5));
+    hard = search(program, stage, {}, limits, partOf(deadline, 0.5));
     if (hard.best) {
       if (!hard.closed) {  // the rest of the time belongs to it
-        SearchResult more = search(program, stage, hard.best, limits, deadline);
+        SearchResult more = search(program, stage, {hard.best, {}}, limits, deadline);
         more.nodes += hard.nodes;
         more.bound = std::max(more.bound, hard.bound);
         hard = std::move(more);
@@ -116,10 +116,10 @@ Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits, Clo
   }
 
   const SearchResult first =
-      search(program, {Stage::Kind::LeastViolation, 0.0, 1.0}, std::nullopt, limits, partOf(deadline, 0.6));
+      search(program, {Stage::Kind::LeastViolation, 0.0, 1.0}, {}, limits, partOf(deadline, 0.6));
   if (!first.best) return fromSearch(program, first, 0.0, 0.0);
   const Stage stage{Stage::Kind::ObjectiveBudget, violationBudget(first.best->violation), 1.0};
-  const SearchResult second = search(program, stage, first.best, limits, deadline);
+  const SearchResult second = search(program, stage, {first.best, first.ties}, limits, deadline);
   const SearchResult& last = second.best ? second : first;
   if (second.pressesGenerousLimit && !isQuadratic(*program.source))
     return ended(Status::Unbounded, "no limit");
