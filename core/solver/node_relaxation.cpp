@@ -87,6 +87,16 @@ void NodeRelaxation::follow(const Branch& branch, bool upSide) {
     setUpper(branch.column, branch.down);
 }
 
+double NodeRelaxation::boundOfSecond(const Branch& branch) {
+  const Eigen::Index j = branch.column;
+  simplex_.rowSlopesAfter(j, branch.upFirst ? branch.down : branch.up, branch.other.theta, slopes_);
+  PiecewiseCost& cost = simplex_.costs()[std::size_t(j)];
+  cost.setBounds(branch.upFirst ? lower_[j] : branch.up, branch.upFirst ? branch.down : upper_[j]);
+  const double bound = lagrangianBound(program_.rows, simplex_.costs(), slopes_, gradient_);
+  cost.setBounds(lower_[j], upper_[j]);
+  return stage_.kind == Stage::Kind::ObjectiveBudget ? bound - lambda_ * stage_.budget : bound;
+}
+
 void NodeRelaxation::setLower(Eigen::Index column, double lower) {
   lower_[column] = lower;
   if (lower <= upper_[column]) applyLimits(column);

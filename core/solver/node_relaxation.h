@@ -21,6 +21,7 @@ struct Branch {
   double down = 0.0;
   double up = 0.0;
   bool upFirst = false;
+  PiecewiseSimplex::FirstStep other{};  ///< towards the child that is not first, where known
 };
 
 /// One place of a search.
@@ -49,6 +50,8 @@ class NodeRelaxation {
   /// Writes the present limits, price of violation and basis into a node, with the side of a branch that it
   /// is to be.
   void keep(Node& node, const Branch& branch, bool upSide, bool withState) const;
+  /// A bound of the second child after its first step alone, without going there.
+  [[nodiscard]] double boundOfSecond(const Branch& branch);
   void follow(const Branch& branch, bool upSide);
 
   void setLower(Eigen::Index column, double lower);

@@ -139,29 +139,40 @@ void PiecewiseSimplex::passBreakpoints() {
   }
 }
 
-double PiecewiseSimplex::firstGain(Eigen::Index column, double target, double enough) const {
+PiecewiseSimplex::FirstStep PiecewiseSimplex::firstStep(Eigen::Index column, double target,
+                                                        double enough) const {
   const Eigen::Index row = s_.slot[std::size_t(column)] - columns_;
   const double direction = s_.basicValue[row] > target ? 1.0 : -1.0;
   double rate = std::abs(s_.basicValue[row] - target);
   fillLimits(row, direction);
   moved_.clear();
-  double gain = 0.0;
-  double theta = 0.0;
+  FirstStep step;
   for (;;) {
     Eigen::Index first = 0;
     const double least = limit_.head(columns_).minCoeff(&first);
-    if (least == kInfinity) return kInfinity;
-    const double reached = std::max(least, theta);
-    gain += rate * (reached - theta);
-    theta = reached;
+    if (least == kInfinity) return {kInfinity, std::max(1.0, 2.0 * step.theta)};
+    const double reached = std::max(least, step.theta);
+    step.gain += rate * (reached - step.theta);
+    step.theta = reached;
     const double alpha = direction * s_.tableau(row, first);
     const PiecewiseCost& cost = costs_[std::size_t(s_.nonbasic[std::size_t(first)])];
     const int place = placeReached(first);
     const int to = alpha > 0 ? cost.previous(place) : cost.next(place);
     rate -= std::abs(alpha) * std::abs(cost.at(to) - cost.at(place));
-    if (!(rate > 0) || gain > enough) return gain;
+    if (!(rate > 0) || step.gain > enough) return step;
     pass(first, to);
     limit_[first] = limitAt(first, alpha, to);
+  }
+}
+
+void PiecewiseSimplex::rowSlopesAfter(Eigen::Index column, double target, double theta,
+                                      Eigen::VectorXd& slopes) const {
+  rowSlopes(slopes);
+  const Eigen::Index row = s_.slot[std::size_t(column)] - columns_;
+  const double move = s_.basicValue[row] > target ? theta : -theta;
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    const int variable = s_.nonbasic[std::size_t(j)];
+    if (variable >= columns_) slopes[variable - columns_] -= move * s_.tableau(row, j);
   }
 }
 

@@ -111,9 +111,15 @@ class PiecewiseSimplex {
     const int slot = s_.slot[std::size_t(variable)];
     return slot < columns_ ? s_.place[std::size_t(slot)] : s_.pieceLow[std::size_t(slot - columns_)];
   }
-  /// Rise of the dual value in the first step if a basic column is forced to or beyond target (below its
-  /// value or above it). Not followed further than enough.
-  [[nodiscard]] double firstGain(Eigen::Index column, double target, double enough = kInfinity) const;
+  struct FirstStep {
+    double gain = 0.0;   ///< rise of the dual value
+    double theta = 0.0;  ///< how far the column's slope moves for it
+  };
+  /// The first step if a basic column is forced to or beyond target (below its value or above it). Not
+  /// followed further than to enough gain.
+  [[nodiscard]] FirstStep firstStep(Eigen::Index column, double target, double enough = kInfinity) const;
+  /// Row slopes after that step.
+  void rowSlopesAfter(Eigen::Index column, double target, double theta, Eigen::VectorXd& slopes) const;
 
  private:
   /// Where a basic variable is assumed to lie: between two breakpoints (equal: at one), and the slope it is

@@ -100,7 +100,7 @@ bool SubtreeSearch::looksAt(double& bound) {
 
 /// The column to branch on, or nothing when the node is finished.
 std::optional<Branch> SubtreeSearch::chooseBranch(double bound) {
-  if (const auto branch = fractionalBranch(program_, relaxation_)) return branch;
+  if (const auto branch = fractionalBranch(program_, relaxation_, cutoff() - bound)) return branch;
   const Incumbent candidate = evaluate(program_, relaxation_.wholeValues());
   if (isAcceptable(program_, stage_, candidate)) {
     const bool isNews = !best_ || isBetter(stage_, candidate, *best_);
@@ -119,6 +119,10 @@ void SubtreeSearch::keepSibling(const Branch& branch, double bound) {
   const Eigen::Index j = branch.column;
   const bool upSide = !branch.upFirst;
   if (upSide ? branch.up > relaxation_.upper(j) : branch.down < relaxation_.lower(j)) return;
+  if (branch.other.gain >= cutoff() - bound) {
+    bound = std::max(bound, relaxation_.boundOfSecond(branch));
+    if (bound > keepBelow()) return;
+  }
   Frontier::NodePtr node = open_.blank();
   node->bound = bound;
   relaxation_.keep(*node, branch, upSide, open_.size() < mostStates_);
