@@ -42,15 +42,16 @@ class Search {
     for (const Region& region : start_.regions) {
       alone.startFrom(region, std::exchange(first, false));
     }
-    alone.explore(std::min(kNodesAlone, start_.mostNodes), mostStates_);
+    alone.explore(std::min(kNodesAlone, limits_.nodes), mostStates_);
     collect(alone);
     if (!isOver() && !open_.empty()) exploreTogether();
     return finish();
   }
 
  private:
-  [[nodiscard]] bool isOver() const { return outOfTime_ || nodes_ >= most(); }
-  [[nodiscard]] std::int64_t most() const { return std::min(limits_.nodes, start_.mostNodes); }
+  [[nodiscard]] bool isOver() const {
+    return outOfTime_ || nodes_ >= limits_.nodes || (!best_ && nodes_ >= start_.nodesToFirst);
+  }
 
   void collect(SubtreeSearch& worker) {
     nodes_ += worker.takeNodeCount();

@@ -48,7 +48,8 @@ struct SearchResult {
 struct SearchStart {
   std::optional<Incumbent> incumbent;
   std::vector<Region> regions;  ///< where to look; the whole box where empty
-  std::int64_t mostNodes = std::numeric_limits<std::int64_t>::max();
+  /// After so many nodes without any answer the search gives up.
+  std::int64_t nodesToFirst = std::numeric_limits<std::int64_t>::max();
 };
 
 /// Branch and bound over the piecewise-linear relaxation: best first with plunging, reduced-cost narrowing at

@@ -7,7 +7,9 @@ namespace tarebowl::solver {
 /// The whole number nearest to where the parabola with this slope is least; a gap left aside.
 int PiecewiseCost::nearestTo(double slope) const {
   const double ideal = weight_ > 0 ? centre_ + slope / (2.0 * weight_) : (slope > 0 ? last_ : first_);
-  return static_cast<int>(std::clamp(ideal, double(first_), double(last_)) + 0.5);
+  const double within = std::clamp(ideal, double(first_), double(last_));  // not negative: halves up, cut off
+  const double raised = within + 0.5;
+  return static_cast<int>(raised);
 }
 
 int PiecewiseCost::placeOfSlope(double slope) const {

@@ -3,6 +3,7 @@
 // How far the slope of a leaving variable may move, and what that gains.
 #include "core/solver/piecewise_simplex.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tarebowl::solver {
@@ -119,10 +120,8 @@ PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up)
 }
 
 int PiecewiseSimplex::placeReached(Eigen::Index column) const {
-  for (std::size_t k = 0; k < moved_.size(); ++k) {
-    if (moved_[k] == column) return reached_[std::size_t(column)];
-  }
-  return s_.place[std::size_t(column)];
+  const bool hasMoved = std::find(moved_.begin(), moved_.end(), column) != moved_.end();
+  return hasMoved ? reached_[std::size_t(column)] : s_.place[std::size_t(column)];
 }
 
 void PiecewiseSimplex::pass(Eigen::Index column, int to) const {
