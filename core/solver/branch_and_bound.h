@@ -46,8 +46,8 @@ struct SearchResult {
 };
 
 struct SearchStart {
-  std::optional<Incumbent> incumbent;
-  std::vector<Region> regions;  ///< where to look; the whole box where empty
+  std::optional<Incumbent> incumbent{};
+  std::vector<Region> regions{};  ///< where to look; the whole box where empty
   /// After so many nodes without any answer the search gives up.
   std::int64_t nodesToFirst = std::numeric_limits<std::int64_t>::max();
 };
