@@ -6,9 +6,7 @@
 #include <cmath>
 
 namespace tarebowl::solver {
-namespace {
-
-double violationOf(const Program& program, Eigen::Index row, const Eigen::VectorXd& x) {
+double rowViolation(const Program& program, Eigen::Index row, const Eigen::VectorXd& x) {
   const double activity = program.rows.row(row).dot(x);
   const double spread = program.scatter ? program.scatter->row(row).transpose().cwiseProduct(x).norm() : 0.0;
   const double below = program.rowLower[row] - (activity - spread);
@@ -16,12 +14,10 @@ double violationOf(const Program& program, Eigen::Index row, const Eigen::Vector
   return std::max({0.0, below, above});
 }
 
-}  // namespace
-
 double elasticViolation(const Program& program, const Eigen::VectorXd& x) {
   double sum = 0.0;
   for (Eigen::Index i = 0; i < program.rowCount(); ++i) {
-    if (program.price[i] < kInfinity) sum += program.price[i] * violationOf(program, i, x);
+    if (program.price[i] < kInfinity) sum += program.price[i] * rowViolation(program, i, x);
   }
   return sum;
 }
@@ -29,7 +25,7 @@ double elasticViolation(const Program& program, const Eigen::VectorXd& x) {
 double hardViolation(const Program& program, const Eigen::VectorXd& x) {
   double worst = 0.0;
   for (Eigen::Index i = 0; i < program.rowCount(); ++i) {
-    if (!(program.price[i] < kInfinity)) worst = std::max(worst, violationOf(program, i, x));
+    if (!(program.price[i] < kInfinity)) worst = std::max(worst, rowViolation(program, i, x));
   }
   return worst;
 }

@@ -50,6 +50,8 @@ struct Program {
   [[nodiscard]] Eigen::Index rowCount() const { return rows.rows(); }
 };
 
+/// By how much x misses the bounds of one row.
+[[nodiscard]] double rowViolation(const Program& program, Eigen::Index row, const Eigen::VectorXd& x);
 /// Stage 1 value of x: sum of price times violation over the elastic rows.
 [[nodiscard]] double elasticViolation(const Program& program, const Eigen::VectorXd& x);
 /// The largest violation of a hard row at x.

@@ -103,13 +103,11 @@ double solveFromTheProgram(benchmark::State& state, const Program& program) {
 }
 
 double minimalConflict(benchmark::State& state, const Program& program) {
-  std::vector<solver::Rule> rules;
-  for (Eigen::Index i = 0; i < program.rowCount(); ++i) rules.push_back({{i}, {}});
   bool empty = false;
   const double seconds = secondsOf([&] {
-    const solver::Conflict conflict = solver::findConflict(program, rules, true);
+    const solver::Conflict conflict = solver::findConflict(program, solver::Among::AllRows);
     empty = conflict.empty() || !conflict.minimal;
-    benchmark::DoNotOptimize(conflict.rules.data());
+    benchmark::DoNotOptimize(conflict.rows.data());
   });
   count(state, "failed", empty);
   return seconds;
