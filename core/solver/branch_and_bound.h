@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/solver/piecewise_simplex.h"
+#include "core/solver/continuous.h"
 #include "core/solver/scaled_program.h"
 #include "core/solver/solve.h"
 
-#include <functional>
 #include <optional>
+#include <vector>
 
 namespace tarebowl::solver {
 
@@ -29,19 +29,33 @@ struct Incumbent {
   double objective = kInfinity;
 };
 
+/// A part of the box that may hold answers as good as the best within the tolerance between the stages.
+struct Region {
+  double bound = -kInfinity;
+  Box limits;
+};
+
 struct SearchResult {
   std::optional<Incumbent> best;
   double bound = -kInfinity;  ///< of the stage's value, proven
   bool closed = false;        ///< best is optimal, or there is no answer at all
   bool pressesGenerousLimit = false;
   std::int64_t nodes = 0;
+  /// After LeastViolation: outside these every point violates more than the budget of stage 2.
+  std::vector<Region> ties;
+};
+
+struct SearchStart {
+  std::optional<Incumbent> incumbent{};
+  std::vector<Region> regions{};  ///< where to look; the whole box where empty
+  /// After so many nodes without any answer the search gives up.
+  std::int64_t nodesToFirst = std::numeric_limits<std::int64_t>::max();
 };
 
 /// Branch and bound over the piecewise-linear relaxation: best first with plunging, reduced-cost narrowing at
-/// every node, and every bound worked out from the original rows. Deterministic while the limits do not run
-/// out.
-[[nodiscard]] SearchResult search(const ScaledProgram& program, const Stage& stage,
-                                  const std::optional<Incumbent>& start, const Limits& limits,
-                                  std::chrono::steady_clock::time_point deadline);
+/// every node, and every bound worked out from the original rows. Deterministic, whatever the number of
+/// threads, while the limits do not run out.
+[[nodiscard]] SearchResult search(const ScaledProgram& program, const Stage& stage, SearchStart start,
+                                  const Limits& limits, std::chrono::steady_clock::time_point deadline);
 
 }  // namespace tarebowl::solver

@@ -25,7 +25,8 @@ bool neighbours(const ScaledProgram& program, const NodeRelaxation& node, Eigen:
 
 }  // namespace
 
-std::optional<Branch> fractionalBranch(const ScaledProgram& program, const NodeRelaxation& node) {
+std::optional<Branch> fractionalBranch(const ScaledProgram& program, const NodeRelaxation& node,
+                                       double slack) {
   Branch best;
   double bestScore = -1.0;
   for (Eigen::Index j = 0; j < program.rows.cols(); ++j) {
@@ -33,13 +34,17 @@ std::optional<Branch> fractionalBranch(const ScaledProgram& program, const NodeR
     double above = 0.0;
     const double value = node.simplex().value(j);
     if (!node.simplex().isBasic(j) || !neighbours(program, node, j, value, below, above)) continue;
-    const double downGain = std::min(node.simplex().firstGain(j, below), 1e12);
-    const double upGain = std::min(node.simplex().firstGain(j, above), 1e12);
+    const PiecewiseSimplex::FirstStep downStep = node.simplex().firstStep(j, below, slack);
+    const PiecewiseSimplex::FirstStep upStep = node.simplex().firstStep(j, above, slack);
+    const double most = std::min(slack, 1e12);
+    const double downGain = std::min(downStep.gain, most);
+    const double upGain = std::min(upStep.gain, most);
     const double part = std::min(value - below, above - value) / (above - below);
     const double score = (downGain + 1e-9 * part) * (upGain + 1e-9 * part);
     if (score > bestScore) {
       bestScore = score;
-      best = {j, below, above, upGain < downGain || (upGain == downGain && above - value < value - below)};
+      const bool upFirst = upGain < downGain || (upGain == downGain && above - value < value - below);
+      best = {j, below, above, upFirst, upFirst ? downStep : upStep};
     }
   }
   if (best.column < 0) return std::nullopt;

@@ -8,18 +8,10 @@
 
 namespace tarebowl::solver {
 
-/// Two children of a node: the column at most down, or at least up.
-struct Branch {
-  Eigen::Index column = -1;
-  double down = 0.0;
-  double up = 0.0;
-  bool upFirst = false;
-};
-
 /// A column between two points of its grid: the one whose two children gain most in their first pivot, as a
-/// product.
-[[nodiscard]] std::optional<Branch> fractionalBranch(const ScaledProgram& program,
-                                                     const NodeRelaxation& node);
+/// product; gains beyond slack, which end a child, count alike.
+[[nodiscard]] std::optional<Branch> fractionalBranch(const ScaledProgram& program, const NodeRelaxation& node,
+                                                     double slack);
 /// A member of a choice whose count does not hold although every column is on its grid.
 [[nodiscard]] std::optional<Branch> choiceBranch(const ScaledProgram& program, const NodeRelaxation& node);
 /// The widest column that is still open, where nothing else is left to decide by.

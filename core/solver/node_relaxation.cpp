@@ -3,6 +3,7 @@
 #include "core/solver/node_relaxation.h"
 
 #include "core/solver/choice_rules.h"
+#include "core/solver/lagrangian_bound.h"
 
 #include <cmath>
 
@@ -34,19 +35,66 @@ NodeRelaxation::NodeRelaxation(const ScaledProgram& program, const Stage& stage)
     : program_(program),
       stage_(stage),
       columns_(program.rows.cols()),
-      base_(makeCosts(program, stage)),
-      simplex_(program.rows, base_),
+      simplex_(program.rows, makeCosts(program, stage)),
       lower_(program.lower),
       upper_(program.upper),
-      lambda_(stage.lambda) {}
-
-Node NodeRelaxation::root() {
-  simplex_.startFromRows();
-  return snapshot(-kInfinity);
+      lambda_(stage.lambda) {
+  for (Eigen::Index i = 0; i < program.rows.rows(); ++i)
+    isElastic_.push_back(program.price[i] < kInfinity ? 1 : 0);
 }
 
-Node NodeRelaxation::snapshot(double bound) const {
-  return {bound, lambda_, lower_, upper_, simplex_.basis(), 0};
+void NodeRelaxation::start(const Box& limits) {
+  lower_ = limits.lower;
+  upper_ = limits.upper;
+  for (Eigen::Index j = 0; j < columns_; ++j)
+    simplex_.costs()[std::size_t(j)].setBounds(lower_[j], upper_[j]);
+  simplex_.startFromRows();
+}
+
+void NodeRelaxation::keep(Node& node, const Branch& branch, bool upSide, bool withState) const {
+  node.lambda = lambda_;
+  node.lower = lower_;
+  node.upper = upper_;
+  node.branch = branch;
+  node.isUpSide = upSide;
+  if (!withState) {
+    node.state.reset();
+    node.basis = simplex_.basis();
+  } else if (node.state) {
+    *node.state = simplex_.state();
+  } else {
+    node.state = std::make_unique<PiecewiseSimplex::State>(simplex_.state());
+  }
+}
+
+void NodeRelaxation::restore(const Node& node) {
+  lower_ = node.lower;
+  upper_ = node.upper;
+  if (node.lambda != lambda_) setPrices(node.lambda);
+  for (Eigen::Index j = 0; j < columns_; ++j)
+    simplex_.costs()[std::size_t(j)].setBounds(lower_[j], upper_[j]);
+  if (node.state)
+    simplex_.resume(*node.state);
+  else
+    simplex_.restart(node.basis);
+  follow(node.branch, node.isUpSide);
+}
+
+void NodeRelaxation::follow(const Branch& branch, bool upSide) {
+  if (upSide)
+    setLower(branch.column, branch.up);
+  else
+    setUpper(branch.column, branch.down);
+}
+
+double NodeRelaxation::boundOfSecond(const Branch& branch) {
+  const Eigen::Index j = branch.column;
+  simplex_.rowSlopesAfter(j, branch.upFirst ? branch.down : branch.up, branch.other.theta, slopes_);
+  PiecewiseCost& cost = simplex_.costs()[std::size_t(j)];
+  cost.setBounds(branch.upFirst ? lower_[j] : branch.up, branch.upFirst ? branch.down : upper_[j]);
+  const double bound = lagrangianBound(program_.rows, simplex_.costs(), slopes_, gradient_);
+  cost.setBounds(lower_[j], upper_[j]);
+  return stage_.kind == Stage::Kind::ObjectiveBudget ? bound - lambda_ * stage_.budget : bound;
 }
 
 void NodeRelaxation::setLower(Eigen::Index column, double lower) {
@@ -60,36 +108,23 @@ void NodeRelaxation::setUpper(Eigen::Index column, double upper) {
 }
 
 void NodeRelaxation::applyLimits(Eigen::Index j) {
-  PiecewiseCost& cost = simplex_.costs()[std::size_t(j)];
-  cost = base_[std::size_t(j)];
-  cost.setBounds(lower_[j], upper_[j]);
+  simplex_.costs()[std::size_t(j)].setBounds(lower_[j], upper_[j]);
+  simplex_.adoptBound(j);
 }
 
-void NodeRelaxation::setLambda(double lambda) {
+void NodeRelaxation::setPrices(double lambda) {
   lambda_ = lambda;
   if (stage_.kind != Stage::Kind::ObjectiveBudget) return;
   for (Eigen::Index i = 0; i < program_.rows.rows(); ++i) {
-    if (program_.price[i] < kInfinity)
+    if (isElastic_[std::size_t(i)] != 0)
       simplex_.costs()[std::size_t(columns_ + i)].setPrice(program_.price[i] * lambda);
   }
 }
 
-void NodeRelaxation::restore(const Node& node) {
-  lower_ = node.lower;
-  upper_ = node.upper;
-  setLambda(node.lambda);
-  for (Eigen::Index j = 0; j < columns_; ++j) applyLimits(j);
-  simplex_.restart(node.basis);
-}
-
 void NodeRelaxation::reprice(double lambda) {
-  PiecewiseSimplex::Basis basis = simplex_.basis();
-  const auto ratio = static_cast<float>(lambda / lambda_);
-  for (Eigen::Index i = 0; i < program_.rows.rows(); ++i) {
-    if (program_.price[i] < kInfinity) basis.basicSlope[std::size_t(columns_ + i)] *= ratio;
-  }
-  setLambda(lambda);
-  simplex_.restart(basis);
+  const double factor = lambda / lambda_;
+  setPrices(lambda);
+  simplex_.scaleRowSlopes(factor, isElastic_);
 }
 
 NodeRelaxation::Support NodeRelaxation::support(double bound) const {
@@ -107,8 +142,7 @@ NodeRelaxation::Support NodeRelaxation::support(double bound) const {
 std::optional<NodeRelaxation::Support> NodeRelaxation::supportAt(double lambda) {
   reprice(lambda);
   if (simplex_.optimise() != PiecewiseSimplex::Outcome::Optimal) return std::nullopt;
-  Eigen::VectorXd gradient;
-  return support(safeBound(gradient));
+  return support(safeBound());
 }
 
 bool NodeRelaxation::isBeyondBudget(const Support& at) const {
@@ -158,19 +192,20 @@ void NodeRelaxation::refineLambda(Support& best, Support beyond, Support within)
   }
 }
 
-double NodeRelaxation::safeBound(Eigen::VectorXd& gradient) const {
-  const double bound = lagrangianBound(program_.rows, simplex_.costs(), simplex_.rowSlopes(), gradient);
+double NodeRelaxation::safeBound() {
+  simplex_.rowSlopes(slopes_);
+  const double bound = lagrangianBound(program_.rows, simplex_.costs(), slopes_, gradient_);
   return stage_.kind == Stage::Kind::ObjectiveBudget ? bound - lambda_ * stage_.budget : bound;
 }
+
 /// The ray of an infeasible node, followed until the bound itself proves that nothing better is here.
-bool NodeRelaxation::rayProves(double cutoff) const {
-  Eigen::VectorXd gradient;
+bool NodeRelaxation::rayProves(double cutoff) {
+  const double offset = stage_.kind == Stage::Kind::ObjectiveBudget ? lambda_ * stage_.budget : 0.0;
   for (double length = 1.0; length < 1e13; length *= 10) {
-    const double bound =
-        lagrangianBound(program_.rows, simplex_.costs(),
-                        simplex_.rowSlopes() + length * simplex_.infeasibilityRay(), gradient);
-    const double offset = stage_.kind == Stage::Kind::ObjectiveBudget ? lambda_ * stage_.budget : 0.0;
-    if (bound - offset > cutoff || bound - offset > mostPossible()) return true;
+    simplex_.rowSlopes(slopes_);
+    slopes_ += length * simplex_.infeasibilityRay();
+    const double bound = lagrangianBound(program_.rows, simplex_.costs(), slopes_, gradient_) - offset;
+    if (bound > cutoff || bound > mostPossible()) return true;
   }
   return false;
 }
@@ -192,39 +227,48 @@ double NodeRelaxation::mostPossible() const {
   return most;
 }
 
-std::optional<double> NodeRelaxation::solve(double cutoff) {
-  double bound = -kInfinity;
+std::optional<double> NodeRelaxation::solve(double known, double cutoff, double keepBelow) {
+  proven_ = known;
   for (int round = 0; round < kMostRounds; ++round) {
-    if (!choicesAdmit()) return std::nullopt;
-    simplex_.adoptBounds();
-    const auto outcome = simplex_.optimise();
-    Eigen::VectorXd gradient;
-    double here = safeBound(gradient);
-    bound = std::max(bound, here);
-    if (outcome == PiecewiseSimplex::Outcome::Infeasible && rayProves(cutoff)) return std::nullopt;
-    if (bound >= cutoff) return std::nullopt;
-    if (outcome != PiecewiseSimplex::Outcome::Optimal) return bound;
-    if (stage_.kind == Stage::Kind::ObjectiveBudget) {
-      bound = std::max(bound, settleLambda(here, cutoff));
-      if (bound >= cutoff) return std::nullopt;
-      here = safeBound(gradient);
+    if (!choicesAdmit()) {
+      proven_ = kInfinity;
+      return std::nullopt;
     }
-    if (cutoff == kInfinity || !narrow(gradient, cutoff - here)) break;
+    auto outcome = simplex_.optimise(cutoff - proven_);
+    double here = safeBound();
+    proven_ = std::max(proven_, here);
+    if (outcome == PiecewiseSimplex::Outcome::GainReached && proven_ < cutoff) {
+      outcome = simplex_.optimise();
+      here = safeBound();
+      proven_ = std::max(proven_, here);
+    }
+    if (proven_ >= cutoff) return std::nullopt;
+    if (outcome == PiecewiseSimplex::Outcome::Infeasible && rayProves(keepBelow)) {
+      proven_ = kInfinity;
+      return std::nullopt;
+    }
+    if (outcome != PiecewiseSimplex::Outcome::Optimal) return proven_;
+    if (stage_.kind == Stage::Kind::ObjectiveBudget) {
+      proven_ = std::max(proven_, settleLambda(here, cutoff));
+      if (proven_ >= cutoff) return std::nullopt;
+      here = safeBound();
+    }
+    if (keepBelow == kInfinity || !narrow(keepBelow - here)) break;
   }
-  return bound;
+  return proven_;
 }
 
-/// Reduced-cost narrowing: values of a column that alone would lift the bound over the cutoff. True when
-/// the current solution was cut off, so that another look pays.
-bool NodeRelaxation::narrow(const Eigen::VectorXd& gradient, double slack) {
+/// Reduced-cost narrowing: values of a column that alone would lift the bound too high. True when the current
+/// solution was cut off, so that another look pays.
+bool NodeRelaxation::narrow(double slack) {
   bool cuts = false;
   for (Eigen::Index j = 0; j < columns_; ++j) {
     PiecewiseCost& cost = simplex_.costs()[std::size_t(j)];
-    if (!cost.narrowToWithin(gradient[j], slack, program_.onGrid[std::size_t(j)] != 0)) continue;
+    if (!cost.narrowToWithin(gradient_[j], slack, program_.onGrid[std::size_t(j)] != 0)) continue;
     lower_[j] = std::max(lower_[j], cost.lowest());
     upper_[j] = std::min(upper_[j], cost.highest());
-    respectThreshold(j);
     const double value = simplex_.value(j);
+    respectThreshold(j);
     cuts = cuts || value < lower_[j] - kWhole || value > upper_[j] + kWhole;
   }
   return cuts;

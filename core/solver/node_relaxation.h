@@ -6,6 +6,7 @@
 #include "core/solver/piecewise_simplex.h"
 #include "core/solver/scaled_program.h"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -14,13 +15,26 @@ namespace tarebowl::solver {
 /// How near a whole number counts as one.
 inline constexpr double kWhole = 1e-7;
 
-/// One place of a search, small enough to be kept by the hundred thousand.
+/// Two children of a node: the column at most down, or at least up.
+struct Branch {
+  Eigen::Index column = -1;
+  double down = 0.0;
+  double up = 0.0;
+  bool upFirst = false;
+  PiecewiseSimplex::FirstStep other{};  ///< towards the child that is not first, where known
+};
+
+/// One place of a search.
 struct Node {
   double bound = -kInfinity;
   double lambda = 1.0;
   Eigen::VectorXd lower;
   Eigen::VectorXd upper;
-  PiecewiseSimplex::Basis basis;
+  /// Which side of a branch this node is, not yet in lower and upper.
+  Branch branch;
+  bool isUpSide = false;
+  std::unique_ptr<PiecewiseSimplex::State> state;  ///< of the parent; absent where memory is short
+  PiecewiseSimplex::Basis basis;                   ///< of the parent where state is absent
   std::int64_t order = 0;
 };
 
@@ -29,20 +43,29 @@ class NodeRelaxation {
  public:
   NodeRelaxation(const ScaledProgram& program, const Stage& stage);
 
-  [[nodiscard]] Node root();
+  /// Starts from the rows as basis, at the given limits.
+  void start(const Box& limits);
+  /// Takes up a node kept by keep().
   void restore(const Node& node);
-  /// Present limits, price of violation and basis, with the given bound.
-  [[nodiscard]] Node snapshot(double bound) const;
+  /// Writes the present limits, price of violation and basis into a node, with the side of a branch that it
+  /// is to be.
+  void keep(Node& node, const Branch& branch, bool upSide, bool withState) const;
+  /// A bound of the second child after its first step alone, without going there.
+  [[nodiscard]] double boundOfSecond(const Branch& branch);
+  void follow(const Branch& branch, bool upSide);
 
   void setLower(Eigen::Index column, double lower);
   void setUpper(Eigen::Index column, double upper);
 
-  /// Solves at the present limits and narrows them by what would lift the bound over cutoff. The bound, or
-  /// nothing where the node holds nothing below cutoff.
-  std::optional<double> solve(double cutoff);
+  /// Solves at the present limits and narrows them by what would lift the bound over keepBelow. The bound, or
+  /// nothing where it is at least cutoff (at most keepBelow). known: a bound of the parent.
+  std::optional<double> solve(double known, double cutoff, double keepBelow);
+  /// After solve() returned nothing: the highest bound that was proven, infinite where nothing is here.
+  [[nodiscard]] double provenBound() const { return proven_; }
 
   [[nodiscard]] double lower(Eigen::Index column) const { return lower_[column]; }
   [[nodiscard]] double upper(Eigen::Index column) const { return upper_[column]; }
+  [[nodiscard]] Box limits() const { return {lower_, upper_}; }
   [[nodiscard]] const PiecewiseSimplex& simplex() const { return simplex_; }
   /// The relaxation's point, rounded where it is meant to be whole, within the limits.
   [[nodiscard]] Eigen::VectorXd wholeValues() const;
@@ -59,9 +82,9 @@ class NodeRelaxation {
   void applyLimits(Eigen::Index column);
   void respectThreshold(Eigen::Index column);
   bool choicesAdmit();
-  bool narrow(const Eigen::VectorXd& gradient, double slack);
+  bool narrow(double slack);
 
-  void setLambda(double lambda);
+  void setPrices(double lambda);
   void reprice(double lambda);
   [[nodiscard]] Support support(double bound) const;
   [[nodiscard]] std::optional<Support> supportAt(double lambda);
@@ -70,19 +93,22 @@ class NodeRelaxation {
   double settleLambda(double bound, double cutoff);
   void refineLambda(Support& best, Support beyond, Support within);
 
-  double safeBound(Eigen::VectorXd& gradient) const;
-  [[nodiscard]] bool rayProves(double cutoff) const;
+  double safeBound();
+  [[nodiscard]] bool rayProves(double cutoff);
   [[nodiscard]] double mostPossible() const;
 
   const ScaledProgram& program_;
   Stage stage_;
   Eigen::Index columns_;
-  std::vector<PiecewiseCost> base_;
   PiecewiseSimplex simplex_;
   Eigen::VectorXd lower_;
   Eigen::VectorXd upper_;
-  std::vector<Eigen::Index> narrowed_;  ///< by the choices, while they are settled
   double lambda_;
+  double proven_ = -kInfinity;
+  std::vector<char> isElastic_;
+  std::vector<Eigen::Index> narrowed_;  ///< by the choices, while they are settled
+  Eigen::VectorXd slopes_;              ///< scratch of safeBound()
+  Eigen::VectorXd gradient_;            ///< of the last safe bound
 };
 
 }  // namespace tarebowl::solver

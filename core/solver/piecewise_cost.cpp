@@ -4,6 +4,14 @@
 
 namespace tarebowl::solver {
 
+/// The whole number nearest to where the parabola with this slope is least; a gap left aside.
+int PiecewiseCost::nearestTo(double slope) const {
+  const double ideal = weight_ > 0 ? centre_ + slope / (2.0 * weight_) : (slope > 0 ? last_ : first_);
+  const double within = std::clamp(ideal, double(first_), double(last_));  // not negative: halves up, cut off
+  const double raised = within + 0.5;
+  return static_cast<int>(raised);
+}
+
 int PiecewiseCost::placeOfSlope(double slope) const {
   if (!isGrid_) {
     if (first_ > last_) return first_;
@@ -11,48 +19,64 @@ int PiecewiseCost::placeOfSlope(double slope) const {
     return slope <= between_ ? 0 : 1;
   }
   // The parabola's own minimiser, then one look left and right: chords cross slope next to it.
-  const double ideal = weight_ > 0 ? centre_ + slope / (2.0 * weight_) : (slope > 0 ? last_ : first_);
-  int place = static_cast<int>(std::lround(std::clamp(ideal, double(first_), double(last_))));
-  if (gap_ > 1 && place > 0 && place < gap_) place = gap_ <= last_ ? gap_ : 0;
+  int place = nearestTo(slope);
+  if (hasGap() && place > 0 && place < gap_) place = gap_ <= last_ ? gap_ : 0;
   while (place > first_ && slope < slopeBelow(place)) place = previous(place);
   while (place < last_ && next(place) <= last_ && slope > slopeAbove(place)) place = next(place);
   return place;
 }
 
 double PiecewiseCost::leastWith(double gradient) const {
+  if (isGrid_ && !hasGap()) {
+    const int place = nearestTo(-gradient);
+    return costAt(place) + gradient * place;
+  }
   const int place = placeOfSlope(-gradient);
   return costAt(place) + gradient * at(place);
 }
 
 void PiecewiseCost::setBounds(double lower, double upper) {
-  if (!isGrid_) {
-    lower_ = lower;
-    upper_ = upper;
+  if (isGrid_) {
+    first_ = static_cast<int>(lower);
+    last_ = static_cast<int>(upper);
     return;
   }
-  first_ = static_cast<int>(lower);
-  last_ = static_cast<int>(upper);
-  if (first_ > 0) gap_ = 1;
+  lower_ = lower;
+  upper_ = upper;
 }
 
 bool PiecewiseCost::narrowToWithin(double gradient, double slack, bool wholeNumbers) {
-  double low = lowest();
-  double high = highest();
-  if (isGrid_) {
-    const double ideal = centre_ - gradient / (2.0 * weight_);
-    const double floorValue = weight_ * (ideal - centre_) * (ideal - centre_) + gradient * ideal;
-    const double room = leastWith(gradient) + slack - floorValue;
-    const double reach = std::sqrt(std::max(0.0, room) / weight_) + 1e-9;
-    low = std::max(low, std::ceil(ideal - reach));
-    high = std::min(high, std::floor(ideal + reach));
-    if (gap_ > 1 && low > 0 && low < gap_) low = gap_;
-    if (gap_ > 1 && high > 0 && high < gap_) high = 0;
-  } else {
-    const double slope = between_ + gradient;
-    const double reach = std::abs(slope) > 1e-300 ? slack / std::abs(slope) : kInfinity;
-    if (slope > 0 && low + reach < high) high = wholeNumbers ? std::floor(low + reach + 1e-9) : low + reach;
-    if (slope < 0 && high - reach > low) low = wholeNumbers ? std::ceil(high - reach - 1e-9) : high - reach;
-  }
+  return isGrid_ ? narrowGrid(gradient, slack) : narrowBand(gradient, slack, wholeNumbers);
+}
+
+bool PiecewiseCost::narrowGrid(double gradient, double slack) {
+  const double most = leastWith(gradient) + slack;
+  const double tolerance = 1e-9 * weight_ + 1e-13 * std::abs(most);
+  if (costAt(first_) + gradient * first_ <= most + tolerance &&
+      costAt(last_) + gradient * last_ <= most + tolerance)
+    return false;
+  const double ideal = centre_ - gradient / (2.0 * weight_);
+  const double floorValue = weight_ * (ideal - centre_) * (ideal - centre_) + gradient * ideal;
+  const double reach = std::sqrt(std::max(0.0, most - floorValue) / weight_) + 1e-9;
+  double low = std::max(lowest(), std::ceil(ideal - reach));
+  double high = std::min(highest(), std::floor(ideal + reach));
+  if (hasGap() && low > 0 && low < gap_) low = gap_;
+  if (hasGap() && high > 0 && high < gap_) high = 0;
+  return adopt(low, high);
+}
+
+bool PiecewiseCost::narrowBand(double gradient, double slack, bool wholeNumbers) {
+  const double slope = between_ + gradient;
+  if (std::abs(slope) * (upper_ - lower_) <= slack) return false;
+  const double reach = slack / std::abs(slope);
+  double low = lower_;
+  double high = upper_;
+  if (slope > 0) high = wholeNumbers ? std::floor(low + reach + 1e-9) : low + reach;
+  if (slope < 0) low = wholeNumbers ? std::ceil(high - reach - 1e-9) : high - reach;
+  return adopt(low, high);
+}
+
+bool PiecewiseCost::adopt(double low, double high) {
   if (low <= lowest() && high >= highest()) return false;
   if (low > high) return false;  // cannot happen beyond rounding: the minimiser itself lies within
   setBounds(low, high);

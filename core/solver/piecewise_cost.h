@@ -42,7 +42,7 @@ class PiecewiseCost {
     cost.centre_ = centre;
     cost.first_ = first;
     cost.last_ = last;
-    cost.gap_ = first == 0 && gap > 1 ? gap : 1;
+    cost.gap_ = gap;
     return cost;
   }
 
@@ -50,9 +50,9 @@ class PiecewiseCost {
   [[nodiscard]] int first() const { return first_; }
   [[nodiscard]] int last() const { return last_; }
   [[nodiscard]] int next(int place) const {
-    return isGrid_ && place == 0 && gap_ > 1 ? std::min(gap_, last_ + 1) : place + 1;
+    return place == 0 && hasGap() ? std::min(gap_, last_ + 1) : place + 1;
   }
-  [[nodiscard]] int previous(int place) const { return isGrid_ && gap_ > 1 && place == gap_ ? 0 : place - 1; }
+  [[nodiscard]] int previous(int place) const { return hasGap() && place == gap_ ? 0 : place - 1; }
 
   /// Where the breakpoint lies; infinite for the places outside.
   [[nodiscard]] double at(int place) const {
@@ -102,6 +102,11 @@ class PiecewiseCost {
   }
 
  private:
+  [[nodiscard]] int nearestTo(double slope) const;
+  bool narrowGrid(double gradient, double slack);
+  bool narrowBand(double gradient, double slack, bool wholeNumbers);
+  bool adopt(double low, double high);
+  [[nodiscard]] bool hasGap() const { return gap_ > 1 && first_ == 0; }
   [[nodiscard]] double chordSlope(int from, int to) const {
     return weight_ * (double(from) + double(to) - 2.0 * centre_);
   }

@@ -48,7 +48,7 @@ Verdict checkGrid(const Program& part, const Limits& limits) {
   if (scaled.isEmptyBox()) return {Verdict::Kind::Fails, {}, {}};
   const Stage stage{Stage::Kind::ObjectiveHard, kHolds, 1.0};
   const SearchResult result =
-      search(scaled, stage, std::nullopt, limits, std::chrono::steady_clock::now() + limits.deadline);
+      search(scaled, stage, {}, limits, std::chrono::steady_clock::now() + limits.deadline);
   if (result.best) return {Verdict::Kind::Holds, scaled.toSource(result.best->z), {}};
   return {result.closed ? Verdict::Kind::Fails : Verdict::Kind::Unknown, {}, {}};
 }

@@ -100,22 +100,4 @@ PiecewiseCost ScaledProgram::objectiveColumn(Eigen::Index column) const {
                              kInfinity);
 }
 
-double lagrangianBound(const RowMatrix& rows, const std::vector<PiecewiseCost>& costs, Eigen::VectorXd slopes,
-                       Eigen::VectorXd& gradient) {
-  const Eigen::Index columns = rows.cols();
-  double bound = 0.0;
-  for (Eigen::Index i = 0; i < rows.rows(); ++i) {
-    const PiecewiseCost& cost = costs[std::size_t(columns + i)];
-    double& slope = slopes[i];
-    const double least = cost.lowest() > -kInfinity ? cost.slopeBelow(cost.first()) : 0.0;
-    const double most = cost.highest() < kInfinity ? cost.slopeAbove(cost.last()) : 0.0;
-    slope = std::clamp(slope, least, most);
-    if (slope > 0) bound -= slope * cost.highest();
-    if (slope < 0) bound -= slope * cost.lowest();
-  }
-  gradient.noalias() = rows.transpose() * slopes;
-  for (Eigen::Index j = 0; j < columns; ++j) bound += costs[std::size_t(j)].leastWith(gradient[j]);
-  return bound;
-}
-
 }  // namespace tarebowl::solver

@@ -41,10 +41,4 @@ struct ScaledProgram {
   [[nodiscard]] PiecewiseCost objectiveColumn(Eigen::Index column) const;
 };
 
-/// A lower bound of  sum_j cost_j(z_j) + sum_i cost_{n+i}(rows_i z)  over the breakpoints of the column
-/// costs, worked out from the rows themselves: valid for any slopes, whatever rounding happened on the way to
-/// them (weak duality). gradient receives rows' slopes, by which columns can be narrowed.
-[[nodiscard]] double lagrangianBound(const RowMatrix& rows, const std::vector<PiecewiseCost>& costs,
-                                     Eigen::VectorXd slopes, Eigen::VectorXd& gradient);
-
 }  // namespace tarebowl::solver

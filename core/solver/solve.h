@@ -22,6 +22,7 @@ enum class Status {
 struct Limits {
   std::chrono::milliseconds deadline{10'000};
   std::int64_t nodes = 50'000'000;
+  int threads = 2;  ///< for searches over whole steps; the answer does not depend on it
   std::stop_token stop;
 };
 

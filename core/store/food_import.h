@@ -5,6 +5,7 @@
 #include "core/food/food.h"
 #include "core/food/sample.h"
 #include "core/store/collection.h"
+#include "core/store/food_records.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -33,7 +34,6 @@ struct ImportedFood {
 /// A component that values are stated of: one of ours or a column that this program does not know yet and
 /// keeps.
 enum class ComponentId : std::int64_t {};
-enum class SampleId : std::int64_t {};
 
 /// One value, as food::SampleValue.
 struct ImportedValue {

@@ -103,11 +103,13 @@ double solveFromTheProgram(benchmark::State& state, const Program& program) {
 }
 
 double minimalConflict(benchmark::State& state, const Program& program) {
+  std::vector<solver::Rule> rules;
+  for (Eigen::Index i = 0; i < program.rowCount(); ++i) rules.push_back({{i}, {}});
   bool empty = false;
   const double seconds = secondsOf([&] {
-    const solver::Conflict conflict = solver::findConflict(program, solver::Among::AllRows);
+    const solver::Conflict conflict = solver::findConflict(program, rules, true);
     empty = conflict.empty() || !conflict.minimal;
-    benchmark::DoNotOptimize(conflict.rows.data());
+    benchmark::DoNotOptimize(conflict.rules.data());
   });
   count(state, "failed", empty);
   return seconds;

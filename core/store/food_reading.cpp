@@ -1,0 +1,136 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/food_reading.h"
+
+#include "core/store/food_rows.h"
+
+#include <algorithm>
+
+namespace tarebowl::store {
+
+namespace {
+
+/// A chain of cooked-from is short; the verbs refuse a cycle, and a file from elsewhere must not hang us.
+constexpr int kLongestChain = 20;
+
+std::vector<food::Sample> bare(const std::vector<StoredSample>& stored) {
+  std::vector<food::Sample> samples;
+  samples.reserve(stored.size());
+  for (const StoredSample& sample : stored) samples.push_back(sample.sample);
+  return samples;
+}
+
+std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food::DerivationRule& rule,
+                              int chain);
+
+/// Adds what the raw food says of nutrients that nobody measured in the cooked one.
+void addCooked(Collection::Inner& inner, KnownFood& known, const food::DerivationRule& rule, int chain) {
+  const food::Cooking& cooking = *known.food.record.cooking;
+  const auto raw = foodWithCode(inner, cooking.rawCode);
+  const auto knownRaw = raw && chain < kLongestChain ? know(inner, *raw, rule, chain + 1) : std::nullopt;
+  if (!knownRaw) return;
+  const auto cooked = food::cook(knownRaw->composition, cooking);
+  if (const auto* problem = std::get_if<food::CookingProblem>(&cooked)) {
+    known.cookingProblem = *problem;
+    return;
+  }
+  const auto& composition = std::get<food::Composition>(cooked);
+  for (const food::NutrientId nutrient : composition.knownNutrients()) {
+    if (known.composition.find(nutrient) != nullptr) continue;
+    known.composition.set(nutrient, *composition.find(nutrient));
+    std::erase_if(known.derivation.values, [&](const auto& value) { return value.nutrient == nutrient; });
+    known.derivation.values.push_back(
+        {.nutrient = nutrient, .value = *composition.find(nutrient), .by = food::DerivedBy::Cooking});
+  }
+  std::ranges::sort(known.derivation.values, {}, &food::DerivedValue::nutrient);
+}
+
+std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food::DerivationRule& rule,
+                              int chain) {
+  auto stored = loadFood(inner, id);
+  if (!stored) return std::nullopt;
+  KnownFood known{.food = std::move(*stored)};
+  for (const long long sample : samplesOfFood(inner, id))
+    if (const auto rows = loadSample(inner, sample)) known.samples.push_back(toStored(inner, *rows));
+  known.derivation = food::derive(bare(known.samples), known.food.record.overrides, rule);
+  known.composition = known.derivation.composition();
+  if (known.food.record.cooking) addCooked(inner, known, rule, chain);
+  return known;
+}
+
+}  // namespace
+
+std::vector<food::FoodLine> listFoods(const Collection& collection) {
+  return guarded(collection.file(), [&] {
+    food::FoodLine line;
+    long long id = 0;
+    soci::statement rows =
+        (collection.inner().sql().prepare << "SELECT id, code, name, form, food_group FROM food ORDER BY id",
+         soci::into(id), soci::into(line.code), soci::into(line.name), soci::into(line.form),
+         soci::into(line.group));
+    rows.execute();
+    std::vector<food::FoodLine> lines;
+    while (rows.fetch()) {
+      line.id = id;
+      lines.push_back(line);
+    }
+    return lines;
+  });
+}
+
+std::size_t countFoods(const Collection& collection) {
+  return guarded(collection.file(), [&] {
+    long long count = 0;
+    collection.inner().sql() << "SELECT COUNT(*) FROM food", soci::into(count);
+    return static_cast<std::size_t>(count);
+  });
+}
+
+std::optional<StoredFood> findFood(const Collection& collection, FoodId food) {
+  return guarded(collection.file(),
+                 [&] { return loadFood(collection.inner(), static_cast<long long>(food)); });
+}
+
+std::optional<StoredFood> findFood(const Collection& collection, const std::string& code) {
+  return guarded(collection.file(), [&] {
+    const auto id = foodWithCode(collection.inner(), code);
+    return id ? loadFood(collection.inner(), *id) : std::nullopt;
+  });
+}
+
+std::vector<StoredSample> samplesOf(const Collection& collection, FoodId food) {
+  return guarded(collection.file(), [&] {
+    std::vector<StoredSample> samples;
+    for (const long long id : samplesOfFood(collection.inner(), static_cast<long long>(food)))
+      if (const auto rows = loadSample(collection.inner(), id))
+        samples.push_back(toStored(collection.inner(), *rows));
+    return samples;
+  });
+}
+
+std::optional<KnownFood> knowFood(const Collection& collection, FoodId food,
+                                  const food::DerivationRule& rule) {
+  return guarded(collection.file(),
+                 [&] { return know(collection.inner(), static_cast<long long>(food), rule, 0); });
+}
+
+std::optional<diet::DietFood> dietFood(const Collection& collection, const std::string& code,
+                                       const food::DerivationRule& rule) {
+  const auto stored = findFood(collection, code);
+  if (!stored) return std::nullopt;
+  const auto known = knowFood(collection, stored->id, rule);
+  if (!known) return std::nullopt;
+  const food::Food& food = known->food.record.food;
+  diet::DietFood made;
+  made.id = food.code;
+  made.name = food.name;
+  made.form = food.form;
+  made.group = food.group;
+  made.composition = known->composition;
+  made.scaleStep = food.unitMass.value_or(food.scaleStep);
+  made.costPerKg = food.pricePerKg;
+  made.invented = food.invented;
+  return made;
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,239 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/food_rows.h"
+
+#include "core/quantity/unit.h"
+
+namespace tarebowl::store {
+
+namespace {
+
+using quantity::AsFedContent;
+using quantity::Grams;
+
+/// A food's own row, in the types that SQL speaks.
+struct FoodRow {
+  long long id = 0;
+  int revision = 0;
+  std::string code;
+  std::string name;
+  std::string form;
+  std::string group;
+  std::optional<double> unitMass;
+  double scaleStep = 1.0;
+  double edibleFraction = 1.0;
+  std::optional<double> price;
+  int inStock = 1;
+  std::string note;
+  int invented = 0;
+
+  [[nodiscard]] food::Food food() const {
+    food::Food food{.code = code, .name = name, .form = form, .group = group};
+    if (unitMass) food.unitMass = Grams(*unitMass);
+    food.scaleStep = Grams(scaleStep);
+    food.edibleFraction = edibleFraction;
+    food.pricePerKg = price;
+    food.inStock = inStock != 0;
+    food.note = note;
+    food.invented = invented != 0;
+    return food;
+  }
+};
+
+FoodRow rowOf(long long id, int revision, const food::Food& food) {
+  FoodRow row{id,
+              revision,
+              food.code,
+              food.name,
+              food.form,
+              food.group,
+              {},
+              food.scaleStep.value(),
+              food.edibleFraction,
+              food.pricePerKg,
+              food.inStock ? 1 : 0,
+              food.note,
+              food.invented ? 1 : 0};
+  if (food.unitMass) row.unitMass = food.unitMass->value();
+  return row;
+}
+
+void loadCautions(Collection::Inner& inner, long long id, food::Food& food) {
+  const soci::rowset<std::string> cautions =
+      (inner.sql().prepare << "SELECT caution FROM food_caution WHERE food_id = :id ORDER BY place",
+       soci::use(id));
+  food.cautions.assign(cautions.begin(), cautions.end());
+}
+
+void loadOverrides(Collection::Inner& inner, long long id, FoodRecord& record) {
+  long long component = 0;
+  double amount = 0.0;
+  std::optional<double> sd;
+  std::string reason;
+  soci::statement rows =
+      (inner.sql().prepare << "SELECT component_id, amount, sd, reason FROM food_override "
+                              "WHERE food_id = :id ORDER BY component_id",
+       soci::use(id), soci::into(component), soci::into(amount), soci::into(sd), soci::into(reason));
+  rows.execute();
+  while (rows.fetch()) {
+    const auto nutrient = inner.components.nutrientOf(inner.sql(), component);
+    if (!nutrient) continue;
+    record.overrides.push_back(
+        {*nutrient, AsFedContent(amount), sd ? std::optional(AsFedContent(*sd)) : std::nullopt, reason});
+  }
+}
+
+void loadCooking(Collection::Inner& inner, long long id, FoodRecord& record) {
+  food::Cooking cooking;
+  inner.sql() << "SELECT raw.code, food_cooking.mass_yield, food_cooking.source FROM food_cooking "
+                 "JOIN food AS raw ON raw.id = food_cooking.raw_food_id WHERE food_cooking.food_id = :id",
+      soci::use(id), soci::into(cooking.rawCode), soci::into(cooking.massYield), soci::into(cooking.source);
+  if (!inner.sql().got_data()) return;
+  long long component = 0;
+  double factor = 0.0;
+  soci::statement rows = (inner.sql().prepare << "SELECT component_id, factor FROM food_retention "
+                                                 "WHERE food_id = :id ORDER BY component_id",
+                          soci::use(id), soci::into(component), soci::into(factor));
+  rows.execute();
+  while (rows.fetch())
+    if (const auto nutrient = inner.components.nutrientOf(inner.sql(), component))
+      cooking.retentions.push_back({*nutrient, factor});
+  record.cooking = std::move(cooking);
+}
+
+void loadPlan(Collection::Inner& inner, long long id, FoodRecord& record) {
+  long long component = 0;
+  int months = 0;
+  soci::statement rows = (inner.sql().prepare << "SELECT component_id, every_months FROM food_plan "
+                                                 "WHERE food_id = :id ORDER BY component_id",
+                          soci::use(id), soci::into(component), soci::into(months));
+  rows.execute();
+  while (rows.fetch())
+    if (const auto nutrient = inner.components.nutrientOf(inner.sql(), component))
+      record.plan.push_back({*nutrient, months});
+}
+
+void insertCautions(Collection::Inner& inner, long long id, const food::Food& food) {
+  int place = 0;
+  for (const std::string& caution : food.cautions) {
+    ++place;
+    inner.sql() << "INSERT INTO food_caution (food_id, place, caution) VALUES (:id, :place, :caution)",
+        soci::use(id), soci::use(place), soci::use(caution);
+  }
+}
+
+void insertOverrides(Collection::Inner& inner, long long id, const FoodRecord& record) {
+  for (const food::Override& over : record.overrides) {
+    const long long component = inner.components.numberOf(inner.sql(), over.nutrient);
+    const double amount = over.amount.value();
+    std::optional<double> sd;
+    if (over.sd) sd = over.sd->value();
+    inner.sql() << "INSERT INTO food_override (food_id, component_id, amount, sd, reason) "
+                   "VALUES (:id, :component, :amount, :sd, :reason)",
+        soci::use(id), soci::use(component), soci::use(amount), soci::use(sd), soci::use(over.reason);
+  }
+}
+
+void insertCooking(Collection::Inner& inner, long long id, const food::Cooking& cooking) {
+  const auto raw = foodWithCode(inner, cooking.rawCode);
+  if (!raw) {
+    throw StoreError(StoreErrorCode::Refused, inner.file(),
+                     "there is no food " + cooking.rawCode + " to cook from");
+  }
+  inner.sql() << "INSERT INTO food_cooking (food_id, raw_food_id, mass_yield, source) "
+                 "VALUES (:id, :raw, :yield, :source)",
+      soci::use(id), soci::use(*raw), soci::use(cooking.massYield), soci::use(cooking.source);
+  for (const auto& [nutrient, factor] : cooking.retentions) {
+    const long long component = inner.components.numberOf(inner.sql(), nutrient);
+    inner.sql()
+        << "INSERT INTO food_retention (food_id, component_id, factor) VALUES (:id, :component, :factor)",
+        soci::use(id), soci::use(component), soci::use(factor);
+  }
+}
+
+void insertPlan(Collection::Inner& inner, long long id, const FoodRecord& record) {
+  for (const auto& [nutrient, months] : record.plan) {
+    const long long component = inner.components.numberOf(inner.sql(), nutrient);
+    inner.sql()
+        << "INSERT INTO food_plan (food_id, component_id, every_months) VALUES (:id, :component, :months)",
+        soci::use(id), soci::use(component), soci::use(months);
+  }
+}
+
+void insertParts(Collection::Inner& inner, long long id, const FoodRecord& record) {
+  insertCautions(inner, id, record.food);
+  insertOverrides(inner, id, record);
+  if (record.cooking) insertCooking(inner, id, *record.cooking);
+  insertPlan(inner, id, record);
+}
+
+void deleteParts(Collection::Inner& inner, long long id) {
+  for (const char* table : {"food_caution", "food_override", "food_cooking", "food_retention", "food_plan"})
+    inner.sql() << std::string("DELETE FROM ") + table + " WHERE food_id = :id", soci::use(id);
+}
+
+}  // namespace
+
+long long nextId(soci::session& sql, const std::string& table) {
+  long long id = 0;
+  sql << "SELECT COALESCE(MAX(id), 0) + 1 FROM " + table, soci::into(id);
+  return id;
+}
+
+std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id) {
+  FoodRow row;
+  inner.sql()
+      << "SELECT id, revision, code, name, form, food_group, unit_mass_g, scale_step_g, edible_fraction, "
+         "price_per_kg, in_stock, note, invented FROM food WHERE id = :id",
+      soci::use(id), soci::into(row.id), soci::into(row.revision), soci::into(row.code), soci::into(row.name),
+      soci::into(row.form), soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
+      soci::into(row.edibleFraction), soci::into(row.price), soci::into(row.inStock), soci::into(row.note),
+      soci::into(row.invented);
+  if (!inner.sql().got_data()) return std::nullopt;
+  StoredFood stored{FoodId{row.id}, row.revision, {.food = row.food()}};
+  loadCautions(inner, id, stored.record.food);
+  loadOverrides(inner, id, stored.record);
+  loadCooking(inner, id, stored.record);
+  loadPlan(inner, id, stored.record);
+  return stored;
+}
+
+std::optional<long long> foodWithCode(Collection::Inner& inner, const std::string& code) {
+  long long id = 0;
+  inner.sql() << "SELECT id FROM food WHERE code = :code", soci::use(code), soci::into(id);
+  return inner.sql().got_data() ? std::optional(id) : std::nullopt;
+}
+
+void insertFood(Collection::Inner& inner, long long id, int revision, const FoodRecord& record) {
+  const FoodRow row = rowOf(id, revision, record.food);
+  inner.sql()
+      << "INSERT INTO food (id, revision, code, name, form, food_group, unit_mass_g, scale_step_g, "
+         "edible_fraction, price_per_kg, in_stock, note, invented) VALUES (:id, :revision, :code, :name, "
+         ":form, :food_group, :unit_mass, :scale_step, :edible, :price, :in_stock, :note, :invented)",
+      soci::use(row.id), soci::use(row.revision), soci::use(row.code), soci::use(row.name),
+      soci::use(row.form), soci::use(row.group), soci::use(row.unitMass), soci::use(row.scaleStep),
+      soci::use(row.edibleFraction), soci::use(row.price), soci::use(row.inStock), soci::use(row.note),
+      soci::use(row.invented);
+  insertParts(inner, id, record);
+}
+
+void updateFood(Collection::Inner& inner, long long id, int revision, const FoodRecord& record) {
+  const FoodRow row = rowOf(id, revision, record.food);
+  inner.sql() << "UPDATE food SET revision = :revision, code = :code, name = :name, form = :form, "
+                 "food_group = :food_group, unit_mass_g = :unit_mass, scale_step_g = :scale_step, "
+                 "edible_fraction = :edible, price_per_kg = :price, in_stock = :in_stock, note = :note, "
+                 "invented = :invented WHERE id = :id",
+      soci::use(row.revision), soci::use(row.code), soci::use(row.name), soci::use(row.form),
+      soci::use(row.group), soci::use(row.unitMass), soci::use(row.scaleStep), soci::use(row.edibleFraction),
+      soci::use(row.price), soci::use(row.inStock), soci::use(row.note), soci::use(row.invented),
+      soci::use(row.id);
+  deleteParts(inner, id);
+  insertParts(inner, id, record);
+}
+
+void deleteFood(Collection::Inner& inner, long long id) {
+  deleteParts(inner, id);
+  inner.sql() << "DELETE FROM food WHERE id = :id", soci::use(id);
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,142 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/food_json.h"
+#include "core/store/imported_range.h"
+#include "core/store/verbs.h"
+#include "core/store/write.h"
+
+#include <fmt/format.h>
+
+namespace tarebowl::store {
+
+namespace {
+
+/// What a subject of the log can do: tell its state, and take one.
+struct FoodSubject {
+  Collection::Inner& inner;
+  long long id;
+
+  [[nodiscard]] std::optional<std::string> state() const {
+    const auto stored = loadFood(inner, id);
+    return stored ? std::optional(toJson(stored->record)) : std::nullopt;
+  }
+  [[nodiscard]] int revision() const {
+    const auto stored = loadFood(inner, id);
+    return stored ? stored->revision : 0;
+  }
+  void insert(const std::string& state) const { insertFood(inner, id, 1, foodFromJson(state)); }
+  void update(const std::string& state, int revision) const {
+    updateFood(inner, id, revision, foodFromJson(state));
+  }
+  void remove() const { deleteFood(inner, id); }
+};
+
+struct SampleSubject {
+  Collection::Inner& inner;
+  long long id;
+
+  [[nodiscard]] std::optional<std::string> state() const {
+    const auto stored = loadSample(inner, id);
+    return stored ? std::optional(toJson(inner, *stored)) : std::nullopt;
+  }
+  [[nodiscard]] int revision() const {
+    const auto stored = loadSample(inner, id);
+    return stored ? stored->revision : 0;
+  }
+  [[nodiscard]] SampleRows rows(const std::string& state, int revision) const {
+    SampleRows made = sampleFromJson(inner, state);
+    made.id = id;
+    made.revision = revision;
+    return made;
+  }
+  void insert(const std::string& state) const { insertSample(inner, rows(state, 1)); }
+  void update(const std::string& state, int revision) const { updateSample(inner, rows(state, revision)); }
+  void remove() const { deleteSample(inner, id); }
+};
+
+std::string verbFor(const Change& change) {
+  return fmt::format("undo {}: {}", change.number, change.verb);
+}
+
+template <class Subject>
+Written takeBack(const Subject& subject, const Change& change, const Author& author) {
+  if (subject.state() != change.after) {
+    throw ConflictError(subject.inner.file(), "the " + change.subject, change.before.value_or(""),
+                        subject.state().value_or(""));
+  }
+  const int revision = subject.revision() + 1;
+  if (!change.before)
+    subject.remove();
+  else if (!change.after)
+    subject.insert(*change.before);
+  else
+    subject.update(*change.before, revision);
+  const int left = change.before ? subject.revision() : 0;
+  return {subject.id, left,
+          record(subject.inner,
+                 {0, author, verbFor(change), change.subject, subject.id, change.after, change.before})};
+}
+
+long long countBetween(Collection::Inner& inner, const std::string& query, std::int64_t first,
+                       std::int64_t last) {
+  const long long from = first;
+  const long long to = last;
+  long long count = 0;
+  inner.sql() << "SELECT COUNT(*) FROM " + query, soci::use(from, "first"), soci::use(to, "last"),
+      soci::into(count);
+  return count;
+}
+
+void removeBetween(Collection::Inner& inner, const std::string& query, std::int64_t first,
+                   std::int64_t last) {
+  const long long from = first;
+  const long long to = last;
+  inner.sql() << "DELETE FROM " + query, soci::use(from, "first"), soci::use(to, "last");
+}
+
+void refuseTouched(Collection::Inner& inner, const ImportedRange& range) {
+  const auto samples = countBetween(inner, "sample WHERE id BETWEEN :first AND :last AND revision = 1",
+                                    range.firstSample, range.lastSample);
+  const auto foods = countBetween(inner, "food WHERE id BETWEEN :first AND :last AND revision = 1",
+                                  range.firstFood, range.lastFood);
+  const auto ofOthers = countBetween(inner,
+                                     fmt::format("sample WHERE food_id BETWEEN :first AND :last "
+                                                 "AND NOT id BETWEEN {} AND {}",
+                                                 range.firstSample, range.lastSample),
+                                     range.firstFood, range.lastFood);
+  const auto cooked = countBetween(inner, "food_cooking WHERE raw_food_id BETWEEN :first AND :last",
+                                   range.firstFood, range.lastFood);
+  if (samples != range.lastSample - range.firstSample + 1 || foods != range.lastFood - range.firstFood + 1 ||
+      ofOthers + cooked > 0)
+    throw ConflictError(inner.file(), "what was imported", "", "{}");
+}
+
+Written takeBackImport(Collection::Inner& inner, const Change& change, const Author& author) {
+  if (!change.after) refuse(inner, "an import that was taken back is redone by importing the table again");
+  const ImportedRange range = importedRange(*change.after);
+  refuseTouched(inner, range);
+  removeBetween(inner, "sample_value WHERE sample_id BETWEEN :first AND :last", range.firstSample,
+                range.lastSample);
+  removeBetween(inner, "sample WHERE id BETWEEN :first AND :last", range.firstSample, range.lastSample);
+  removeBetween(inner, "food_caution WHERE food_id BETWEEN :first AND :last", range.firstFood,
+                range.lastFood);
+  removeBetween(inner, "food WHERE id BETWEEN :first AND :last", range.firstFood, range.lastFood);
+  return {0, 0, record(inner, {0, author, verbFor(change), change.subject, {}, change.after, {}})};
+}
+
+}  // namespace
+
+Written undo(Collection& collection, std::int64_t number, const Author& author) {
+  return write(collection, [&](Collection::Inner& inner) -> Written {
+    const auto change = findChange(collection, number);
+    if (!change) refuse(inner, fmt::format("there is no change {}", number));
+    if (change->subject == "table") return takeBackImport(inner, *change, author);
+    if (change->subject == "food")
+      return takeBack(FoodSubject{inner, change->subjectId.value()}, *change, author);
+    if (change->subject == "sample")
+      return takeBack(SampleSubject{inner, change->subjectId.value()}, *change, author);
+    refuse(inner, "this change cannot be taken back");
+  });
+}
+
+}  // namespace tarebowl::store
