@@ -8,5 +8,6 @@
 namespace tarebowl::resources {
 
 [[nodiscard]] std::string_view nutrientsJson();
+[[nodiscard]] std::string_view tableWordsJson();
 
 }  // namespace tarebowl::resources

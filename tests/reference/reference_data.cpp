@@ -101,4 +101,16 @@ void forEachRow(const fs::path& csv, const std::function<void(const CsvRow&)>& c
   if (reader.error) std::rethrow_exception(reader.error);
 }
 
+std::string unpacked(const fs::path& path) {
+  const std::unique_ptr<gzFile_s, int (*)(gzFile)> file(gzopen(path.string().c_str(), "rb"), gzclose);
+  if (!file) throw std::runtime_error("cannot open " + path.string());
+  std::string text;
+  std::array<char, 1 << 16> buffer{};
+  int count = 0;
+  while ((count = gzread(file.get(), buffer.data(), buffer.size())) > 0)
+    text.append(buffer.data(), static_cast<std::size_t>(count));
+  if (count < 0) throw std::runtime_error("cannot unpack " + path.string());
+  return text;
+}
+
 }  // namespace tarebowl::reference

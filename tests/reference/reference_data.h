@@ -38,4 +38,7 @@ class CsvRow {
 /// cannot.
 void forEachRow(const std::filesystem::path& csv, const std::function<void(const CsvRow&)>& callback);
 
+/// All of a plain or gzip file. Throws std::runtime_error when it cannot.
+[[nodiscard]] std::string unpacked(const std::filesystem::path& file);
+
 }  // namespace tarebowl::reference

@@ -50,7 +50,7 @@ TEST(Nutrients, EachHasItsOwnTagnameANameAndSensibleDecimals) {
   std::set<std::string> tagnames;
   for (const Nutrient& nutrient : allNutrients()) {
     EXPECT_TRUE(tagnames.insert(nutrient.tagname).second) << nutrient.tagname;
-    EXPECT_THAT(nutrient.tagname, testing::MatchesRegex("[A-Z][A-Z0-9_]*"));
+    EXPECT_THAT(nutrient.tagname, testing::MatchesRegex("[A-Z][A-Z0-9_+]*"));
     EXPECT_FALSE(nutrient.name.empty()) << nutrient.tagname;
     EXPECT_THAT(nutrient.decimals, testing::AllOf(testing::Ge(0), testing::Le(3))) << nutrient.tagname;
   }

@@ -1,0 +1,396 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/food_stream.h"
+
+#include "core/exchange/plain_text.h"
+#include "core/exchange/problem_json.h"
+#include "core/exchange/title_meaning.h"
+#include "core/food/vitamin_units.h"
+
+#include <algorithm>
+#include <functional>
+#include <map>
+#include <utility>
+
+namespace tarebowl::exchange {
+
+namespace {
+
+constexpr std::size_t kLongestName = 500;
+
+/// The columns of what is said of a food, as distinct from its values.
+struct FoodPlaces {
+  std::optional<std::size_t> name, code, group, form, source;
+};
+
+std::optional<std::size_t> placeOf(const std::vector<LocatedColumn>& columns, ColumnRole role,
+                                   std::optional<food::NutrientId> nutrient = std::nullopt) {
+  for (const LocatedColumn& column : columns)
+    if (column.use.role == role && column.use.nutrient == nutrient) return column.index;
+  return std::nullopt;
+}
+
+/// What one unit as written is in the nutrient's own unit per 1 of the basis.
+double scaleOf(const ValueReading& reading) {
+  return reading.unit.factor * food::toOwnUnitFactor(reading.nutrient, reading.unit.unit).value_or(1.0) /
+         reading.unit.per.value_or(1.0);
+}
+
+std::string onOneLine(std::string_view text) {
+  std::string line(trimmed(text));
+  for (char& c : line) c = c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
+  return line;
+}
+
+}  // namespace
+
+class FoodStream::Work {
+ public:
+  Work(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept,
+       bool foodsReturn)
+      : table_(table),
+        mapping_(mapping),
+        foodsReturn_(foodsReturn),
+        names_(readFoodList(table, mapping)),
+        values_(mapping, plan, remarksKept),
+        reader_(openTable(table, mapping.form)),
+        mayBeShort_(!table.spreadsheet.empty()) {
+    TableHead head = readHead(*reader_, mapping.headerLine, mapping.unitsLine, table.name);
+    columns_ = locate(mapping.columns, head.titles ? &*head.titles : nullptr, table.name);
+    if (head.titles) width_ = head.titles->size();
+    food_ = {placeOf(columns_, ColumnRole::Food), placeOf(columns_, ColumnRole::Code),
+             placeOf(columns_, ColumnRole::Group), placeOf(columns_, ColumnRole::Form),
+             placeOf(columns_, ColumnRole::Source)};
+    requireColumns(head);
+    if (mapping.isLong) {
+      findLongPlaces();
+    } else {
+      findWidePlaces(head.units ? &*head.units : nullptr);
+    }
+    seenAt_.resize(food::allNutrients().size());
+  }
+
+  bool next(ImportedFood& food) {
+    while (true) {
+      food = {};
+      if (!(mapping_.isLong ? nextLong(food) : nextWide(food))) return false;
+      if (!food.values.empty()) return true;
+    }
+  }
+
+  [[nodiscard]] double progress() const { return reader_->progress(); }
+
+ private:
+  void requireColumns(const TableHead& head) const {
+    const std::size_t line = head.titles ? head.titles->line() : 1;
+    const auto require = [&](bool is, const char* what) {
+      if (!is) throw FormatError(table_.name, "line " + std::to_string(line), what);
+    };
+    require(food_.name || food_.code, "a column with the foods' names or codes");
+    const bool hasValues = std::ranges::any_of(columns_, [&](const LocatedColumn& it) {
+      return it.use.role == ColumnRole::Value && (mapping_.isLong || it.use.nutrient);
+    });
+    require(hasValues, "a column with values of a nutrient");
+    require(!mapping_.isLong || placeOf(columns_, ColumnRole::Nutrient),
+            "a column with the nutrients' names");
+  }
+
+  struct WideColumn {
+    ValueReader::Places places;
+    ValueReading reading;
+  };
+
+  void findWidePlaces(const TableRow* units) {
+    std::map<food::NutrientId, std::size_t> taken;
+    for (const LocatedColumn& column : columns_) {
+      if (column.use.role != ColumnRole::Value || !column.use.nutrient) continue;
+      const food::NutrientId nutrient = *column.use.nutrient;
+      if (const auto [place, isNew] = taken.emplace(nutrient, column.index); !isNew)
+        throw FormatError(table_.name, placeText(mapping_.headerLine, column.index + 1),
+                          "one column of " + food::describe(nutrient).tagname + ", found another in column " +
+                              std::to_string(place->second + 1));
+      auto unit = column.use.unit;
+      if (!unit && units != nullptr) unit = parseUnitText((*units)[column.index]);
+      WideColumn wide{{.value = column.index, .title = column.use.title},
+                      readingOf(nutrient, unit, mapping_)};
+      wide.places.sd = placeOf(columns_, ColumnRole::Sd, nutrient);
+      wide.places.standardError = placeOf(columns_, ColumnRole::StandardError, nutrient);
+      wide.places.count = placeOf(columns_, ColumnRole::Count, nutrient);
+      wide.places.qualifier = placeOf(columns_, ColumnRole::Qualifier, nutrient);
+      wide.places.source = placeOf(columns_, ColumnRole::Source, nutrient);
+      for (const LocatedColumn& other : columns_)
+        if (other.use.role == ColumnRole::Sd && other.use.nutrient == nutrient && other.use.unit)
+          wide.places.sdScale =
+              scaleOf(readingOf(nutrient, other.use.unit, mapping_)) / scaleOf(wide.reading);
+      wide_.push_back(std::move(wide));
+    }
+  }
+
+  void findLongPlaces() {
+    longPlaces_ = {.value = placeOf(columns_, ColumnRole::Value).value_or(0), .title = {}};
+    longPlaces_.sd = placeOf(columns_, ColumnRole::Sd);
+    longPlaces_.standardError = placeOf(columns_, ColumnRole::StandardError);
+    longPlaces_.count = placeOf(columns_, ColumnRole::Count);
+    longPlaces_.qualifier = placeOf(columns_, ColumnRole::Qualifier);
+    longPlaces_.source = food_.source;
+    nutrientAt_ = placeOf(columns_, ColumnRole::Nutrient).value_or(0);
+    unitAt_ = placeOf(columns_, ColumnRole::Unit);
+    basisAt_ = placeOf(columns_, ColumnRole::Basis);
+    for (const LocatedColumn& column : columns_)
+      if (column.use.role == ColumnRole::Value) longUnit_ = column.use.unit;
+  }
+
+  /// The next record that is as wide as the header; what is not is remarked on.
+  bool nextRow() {
+    while (reader_->next(row_)) {
+      ++values_.plan().records;
+      if (width_ == 0) width_ = row_.size();
+      if (row_.filledCells() == 1) {
+        values_.remark(ImportIssue::NoValues, {.line = row_.line(), .found = std::string(firstText())});
+        continue;
+      }
+      bool fits = row_.size() >= width_ || mayBeShort_;
+      for (std::size_t c = width_; c < row_.size(); ++c) fits = fits && row_[c].empty();
+      if (fits) return true;
+      values_.remark(ImportIssue::RaggedRow, {.line = row_.line(),
+                                              .column = std::min(row_.size(), width_) + 1,
+                                              .title = std::to_string(width_),
+                                              .found = std::to_string(row_.size())});
+    }
+    return false;
+  }
+
+  [[nodiscard]] std::string_view firstText() const {
+    for (std::size_t c = 0; c < row_.size(); ++c)
+      if (!row_[c].empty()) return row_[c];
+    return {};
+  }
+
+  [[nodiscard]] std::string_view cell(std::optional<std::size_t> place) const {
+    return place ? trimmed(row_[*place]) : std::string_view();
+  }
+
+  /// Names the food of the record; false where there is none that can be taken.
+  bool nameFood(ImportedFood& food) {
+    food.line = row_.line();
+    food.code = onOneLine(cell(food_.code));
+    food.name = onOneLine(cell(food_.name));
+    food.form = onOneLine(cell(food_.form));
+    food.group = onOneLine(cell(food_.group));
+    food.source = mapping_.source;
+    if (!mapping_.isLong && food_.source && !cell(food_.source).empty())
+      food.source = onOneLine(cell(food_.source));
+    if (const auto meant = mapping_.groups.find(food.group); meant != mapping_.groups.end())
+      food.group = meant->second;
+    if (mapping_.foods && !takeListed(food)) return false;
+    const std::size_t column = food_.name ? *food_.name : *food_.code;
+    if (food.name.empty() && food.code.empty()) {
+      values_.remark(ImportIssue::NoFood, row_, column);
+      return false;
+    }
+    if (food.name.empty()) food.name = food.code;
+    const bool sound =
+        food.name.size() <= kLongestName && food.code.size() <= kLongestName && food.name.front() != '=';
+    if (!sound) values_.remark(ImportIssue::BadName, row_, column);
+    return sound;
+  }
+
+  bool takeListed(ImportedFood& food) {
+    const auto listed = names_.find(food.code);
+    if (listed == names_.end()) {
+      values_.remark(ImportIssue::Unlisted, row_, food_.code.value_or(0));
+      return false;
+    }
+    food.name = listed->second.name;
+    food.group = listed->second.group;
+    food.form = listed->second.form;
+    return true;
+  }
+
+  [[nodiscard]] std::string keyOfRow() const {
+    std::string key(cell(food_.code));
+    if (key.empty()) ((key += cell(food_.name)) += '\x1f') += cell(food_.form);
+    return key;
+  }
+
+  bool nextWide(ImportedFood& food) {
+    if (!nextRow()) return false;
+    if (!nameFood(food)) return true;
+    for (const WideColumn& column : wide_) values_.read(row_, column.places, column.reading, food);
+    if (food.values.empty()) {
+      values_.remark(ImportIssue::NoValues, {.line = row_.line(), .found = food.name});
+      return true;
+    }
+    const auto [place, isNew] = foodSeenOn_.emplace(std::hash<std::string>()(keyOfRow()), row_.line());
+    if (isNew) return true;
+    values_.remark(ImportIssue::RepeatedFood, {.line = row_.line(),
+                                               .column = food_.name.value_or(food_.code.value_or(0)) + 1,
+                                               .found = food.name,
+                                               .earlierLine = place->second});
+    food.values.clear();
+    return true;
+  }
+
+  /// All records of a food that follow each other.
+  bool nextLong(ImportedFood& food) {
+    if (!rowWaits_ && !nextRow()) return false;
+    rowWaits_ = false;
+    const std::string key = keyOfRow();
+    const std::size_t hash = std::hash<std::string>()(key);
+    if (!foodSeenOn_.emplace(hash, row_.line()).second && !foodsReturn_) throw FoodReturns{};
+    const bool named = nameFood(food);
+    std::ranges::fill(seenAt_, 0);
+    do {
+      if (keyIsOther(key)) {
+        rowWaits_ = true;
+        return true;
+      }
+      if (named) readLongValue(food, hash);
+    } while (nextRow());
+    return true;
+  }
+
+  [[nodiscard]] bool keyIsOther(const std::string& key) const {
+    const std::string_view code = cell(food_.code);
+    return code.empty() ? keyOfRow() != key : code != key;
+  }
+
+  void readLongValue(ImportedFood& food, std::size_t foodHash) {
+    const ValueReading* const reading = readingOfRow();
+    if (reading == nullptr) return;
+    const std::size_t before = food.values.size();
+    values_.read(row_, longPlaces_, *reading, food);
+    if (food.values.size() == before) return;
+    std::size_t& seen = seenAt_[reading->nutrient.index()];
+    if (seen != 0) {
+      const ImportedValue& earlier = food.values[seen - 1];
+      const ImportedValue& now = food.values.back();
+      const bool same = earlier.stated.amount == now.stated.amount &&
+                        earlier.stated.unit == now.stated.unit && earlier.stated.per == now.stated.per &&
+                        earlier.stated.basis == now.stated.basis;
+      repeat(same, earlier.line, food);
+      return;
+    }
+    seen = food.values.size();
+    if (!foodsReturn_) return;
+    const std::size_t hash = foodHash * 31 + reading->nutrient.index();
+    const auto [place, isNew] = valueSeenOn_.emplace(hash, row_.line());
+    if (!isNew) repeat(false, place->second, food);
+  }
+
+  void repeat(bool same, std::size_t earlierLine, ImportedFood& food) {
+    food.values.pop_back();
+    values_.remark(same ? ImportIssue::SaidTwice : ImportIssue::RepeatedValue,
+                   {.line = row_.line(),
+                    .column = longPlaces_.value + 1,
+                    .title = std::string(cell(nutrientAt_)),
+                    .found = std::string(row_[longPlaces_.value]),
+                    .earlierLine = earlierLine});
+  }
+
+  /// What nutrient and unit the record names; the meaning of each pair of texts is worked out once.
+  struct Meaning {
+    std::optional<ValueReading> reading;
+    std::optional<ImportIssue> issue;
+    std::size_t column = 0;
+    std::string found;
+  };
+
+  const ValueReading* readingOfRow() {
+    key_.assign(row_[nutrientAt_]);
+    for (const auto place : {unitAt_, basisAt_})
+      if (place) (key_ += '\x1f') += row_[*place];
+    auto known = meanings_.find(key_);
+    if (known == meanings_.end()) {
+      constexpr std::size_t kMostMeanings = 100'000;
+      if (meanings_.size() > kMostMeanings) meanings_.clear();
+      known = meanings_.emplace(key_, meaningOfRow()).first;
+    }
+    const Meaning& meaning = known->second;
+    if (meaning.issue)
+      values_.remark(*meaning.issue,
+                     {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
+    return meaning.reading ? &*meaning.reading : nullptr;
+  }
+
+  Meaning meaningOfRow() {
+    const std::string name(trimmed(row_[nutrientAt_]));
+    const auto refuse = [](ImportIssue issue, std::size_t column, std::string found) {
+      return Meaning{std::nullopt, issue, column, std::move(found)};
+    };
+    std::optional<UnitText> unit = longUnit_;
+    std::optional<food::NutrientId> nutrient;
+    if (const auto coded = mapping_.nutrients.find(name); coded != mapping_.nutrients.end()) {
+      if (!coded->second.nutrient)
+        return refuse(ImportIssue::LeftOut, nutrientAt_, name + ": " + coded->second.reason);
+      nutrient = coded->second.nutrient;
+      if (coded->second.unit) unit = coded->second.unit;
+    } else if (const auto named = nutrientIn(name)) {
+      nutrient = named->nutrient;
+      if (named->unit) unit = named->unit;
+    }
+    if (!nutrient)
+      return refuse(name.empty() ? ImportIssue::BadWord : ImportIssue::UnknownNutrient, nutrientAt_, name);
+    if (unitAt_ && !trimmed(row_[*unitAt_]).empty()) {
+      unit = parseUnitText(row_[*unitAt_]);
+      if (!unit) return refuse(ImportIssue::UnknownUnit, *unitAt_, std::string(row_[*unitAt_]));
+    }
+    if (basisAt_ && !trimmed(row_[*basisAt_]).empty()) {
+      const auto basis = basisIn(row_[*basisAt_]);
+      if (!basis) return refuse(ImportIssue::BadWord, *basisAt_, std::string(row_[*basisAt_]));
+      if (!unit) unit = UnitText{.unit = food::describe(*nutrient).unit};
+      unit->basis = basis;
+    }
+    return {readingOf(*nutrient, unit, mapping_), std::nullopt, 0, {}};
+  }
+
+  static std::optional<quantity::Basis> basisIn(std::string_view text) {
+    const std::string folded = foldedText(trimmed(text));
+    const auto word = quantity::parseBasis(folded);
+    if (word && *word <= quantity::Basis::Energy) return word;
+    const auto unit = parseUnitText("g/g " + folded);
+    return unit ? unit->basis : std::nullopt;
+  }
+
+  const TableInput& table_;
+  const TableMapping& mapping_;
+  bool foodsReturn_;
+  FoodNames names_;
+  ValueReader values_;
+  std::unique_ptr<TableReader> reader_;
+  bool mayBeShort_;  ///< a spreadsheet leaves out the empty cells at the end of a row
+  std::vector<LocatedColumn> columns_;
+  FoodPlaces food_;
+  std::size_t width_ = 0;
+  TableRow row_;
+  std::unordered_map<std::size_t, std::size_t> foodSeenOn_;   ///< hash of the food -> line
+  std::unordered_map<std::size_t, std::size_t> valueSeenOn_;  ///< hash of food and nutrient -> line
+
+  std::vector<WideColumn> wide_;
+
+  ValueReader::Places longPlaces_;
+  std::size_t nutrientAt_ = 0;
+  std::optional<std::size_t> unitAt_;
+  std::optional<std::size_t> basisAt_;
+  std::optional<UnitText> longUnit_;
+  std::unordered_map<std::string, Meaning> meanings_;
+  std::string key_;
+  std::vector<std::size_t> seenAt_;  ///< by nutrient: place in the food's values, from 1
+  bool rowWaits_ = false;
+};
+
+FoodStream::FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan,
+                       std::size_t remarksKept, bool foodsReturn)
+    : work_(std::make_unique<Work>(table, mapping, plan, remarksKept, foodsReturn)) {}
+
+FoodStream::~FoodStream() = default;
+
+bool FoodStream::next(ImportedFood& food) {
+  return work_->next(food);
+}
+
+double FoodStream::progress() const {
+  return work_->progress();
+}
+
+}  // namespace tarebowl::exchange

@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/import_plan.h"
+#include "core/exchange/table_columns.h"
+
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <unordered_set>
+#include <vector>
+
+namespace tarebowl::exchange {
+
+/// Reads the cells of one value and keeps account of what cannot be read.
+class ValueReader {
+ public:
+  ValueReader(const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept);
+
+  /// Where the parts of a value stand in a record; value is always there.
+  struct Places {
+    std::size_t value = 0;
+    std::string title{};
+    std::optional<std::size_t> sd{};
+    double sdScale = 1.0;  ///< to the value's unit
+    std::optional<std::size_t> standardError{};
+    std::optional<std::size_t> count{};
+    std::optional<std::size_t> qualifier{};
+    std::optional<std::size_t> source{};
+  };
+
+  /// Adds the value to the food, or says why not.
+  void read(const TableRow& row, const Places& places, const ValueReading& reading, ImportedFood& food);
+
+  void remark(ImportIssue issue, Remark remark);
+  void remark(ImportIssue issue, const TableRow& row, std::size_t column, std::string_view title = {});
+  [[nodiscard]] ImportPlan& plan() { return plan_; }
+
+ private:
+  bool readQualifier(const TableRow& row, const Places& places, food::StatedValue& stated);
+  bool readCount(const TableRow& row, const Places& places, food::StatedValue& stated);
+  bool readScatter(const TableRow& row, const Places& places, food::StatedValue& stated);
+  /// Nothing: the cell is refused. An empty one is no number.
+  std::optional<std::optional<double>> readPart(const TableRow& row, std::size_t column);
+
+  const TableMapping& mapping_;
+  DecimalMark mark_;
+  ImportPlan& plan_;
+  std::size_t remarksKept_;
+};
+
+/// The foods of a table, one after the other.
+class FoodStream {
+ public:
+  /// foodsReturn: see ImportPlan. The arguments must outlive it. Throws FormatError.
+  FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept,
+             bool foodsReturn);
+  ~FoodStream();
+  FoodStream(const FoodStream&) = delete;
+  FoodStream& operator=(const FoodStream&) = delete;
+
+  /// Thrown where a long table comes back to a food and was not said to.
+  struct FoodReturns {};
+
+  /// The next food that has values; false at the end. Throws FormatError and FoodReturns.
+  [[nodiscard]] bool next(ImportedFood& food);
+  [[nodiscard]] double progress() const;
+
+ private:
+  class Work;
+  std::unique_ptr<Work> work_;
+};
+
+}  // namespace tarebowl::exchange

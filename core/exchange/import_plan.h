@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/column_mapping.h"
+#include "core/exchange/imported_food.h"
+#include "core/exchange/table_input.h"
+
+#include <array>
+#include <cstddef>
+#include <functional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace tarebowl::exchange {
+
+enum class FoodChange { New, Changed, Unchanged };
+
+/// What putting a food into a collection does, or would do.
+struct FoodOutcome {
+  FoodChange change = FoodChange::New;
+  std::size_t valuesNew = 0;
+  std::size_t valuesChanged = 0;
+  std::size_t valuesUnchanged = 0;
+  bool operator==(const FoodOutcome&) const = default;
+};
+
+/// Where imported foods go. weigh() says what put() would do and writes nothing; a food that is there already
+/// with the same values is Unchanged, and put() then leaves it alone.
+class ImportSink {
+ public:
+  ImportSink() = default;
+  ImportSink(const ImportSink&) = delete;
+  ImportSink& operator=(const ImportSink&) = delete;
+  virtual ~ImportSink() = default;
+  [[nodiscard]] virtual FoodOutcome weigh(const ImportedFood& food) = 0;
+  virtual FoodOutcome put(const ImportedFood& food) = 0;
+};
+
+struct ImportOptions {
+  std::stop_token stop{};
+  std::function<void(double)> progress{};  ///< 0 … 1, called now and then
+  std::size_t firstOfEachKind = 20;        ///< how many foods and remarks of a kind are kept
+};
+
+/// A food that the plan names.
+struct PlannedFood {
+  std::size_t line = 0;
+  std::string code{};
+  std::string name{};
+  std::size_t values = 0;
+  FoodOutcome outcome{};
+};
+
+/// What an import will do, or has done: everything in the table is counted under one of these.
+struct ImportPlan {
+  std::size_t records = 0;             ///< after the header, without blank ones
+  std::array<std::size_t, 3> foods{};  ///< by FoodChange
+  std::size_t valuesNew = 0;
+  std::size_t valuesChanged = 0;
+  std::size_t valuesUnchanged = 0;
+  std::size_t nothingKnown = 0;  ///< blank cells and such as "-" and "n.d."
+  std::size_t zerosUnknown = 0;  ///< where the mapping says that 0 is what nobody measured
+  std::array<RemarkGroup, kImportIssues> remarks{};  ///< by ImportIssue
+  std::vector<PlannedFood> firstFoods{};
+  bool foodsReturn = false;  ///< a long table comes back to foods that it has left
+  bool stopped = false;
+
+  [[nodiscard]] const RemarkGroup& of(ImportIssue issue) const {
+    return remarks.at(static_cast<std::size_t>(issue));
+  }
+  [[nodiscard]] std::size_t valuesRead() const { return valuesNew + valuesChanged + valuesUnchanged; }
+  [[nodiscard]] bool isRefused() const;
+  /// Read to its end, nothing refused, and something in it.
+  [[nodiscard]] bool mayBeWritten() const;
+};
+
+/// Reads the whole table and says what an import would do; nothing is written. Memory does not grow with the
+/// table, but for some bytes per food by which a second record of it is seen (per value in a long table that
+/// comes back to foods). Throws FormatError where the table cannot be read at all.
+[[nodiscard]] ImportPlan planImport(const TableInput& table, const TableMapping& mapping, ImportSink& sink,
+                                    const ImportOptions& options = {});
+
+/// Reads the planned table again and puts its foods into the sink. Where the outcome may not be written
+/// (stopped, or refused because the table is now another one) the caller must take back what the sink was
+/// given. Throws as planImport.
+[[nodiscard]] ImportPlan runImport(const TableInput& table, const TableMapping& mapping,
+                                   const ImportPlan& plan, ImportSink& sink,
+                                   const ImportOptions& options = {});
+
+/// The first refusal as a FormatError for a message of one line; name is the table's.
+[[noreturn]] void throwFirstRefusal(const ImportPlan& plan, const std::string& name);
+
+}  // namespace tarebowl::exchange

@@ -1,0 +1,240 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/import_plan.h"
+#include "core/exchange/mapping_guess.h"
+#include "core/exchange/problem_json.h"
+#include "tests/core/exchange/memory_sink.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <string>
+
+namespace tarebowl::exchange {
+namespace {
+
+using ::testing::HasSubstr;
+
+// Values are invented unless said otherwise.
+constexpr const char* kWide =
+    "Food,Group,Moisture (g),Calcium (mg),Calcium SD,Phosphorus (mg/kg DM)\n"
+    "Kale,leaf,89.6,254,31,5300\n"
+    "Endive,leaf,93.8,52,-,\n";
+
+struct Imported {
+  ImportPlan plan;
+  MemorySink sink;
+};
+
+void importInto(MemorySink& sink, const std::string& text, ImportPlan* kept = nullptr) {
+  const TableInput table = tableText(text, "t.csv");
+  const MappingGuess guess = guessMapping(table);
+  const ImportPlan plan = planImport(table, guess.mapping, sink);
+  if (kept != nullptr) *kept = plan;
+  if (!plan.mayBeWritten()) throwFirstRefusal(plan, "t.csv");
+  (void)runImport(table, guess.mapping, plan, sink);
+}
+
+TEST(Import, ReadsAWideTableByItsTitlesAlone) {
+  MemorySink sink;
+  ImportPlan plan;
+  importInto(sink, kWide, &plan);
+  EXPECT_EQ(plan.records, 2U);
+  EXPECT_EQ(plan.foods[0], 2U);
+  EXPECT_EQ(plan.valuesNew, 5U);
+  EXPECT_EQ(plan.nothingKnown, 1U);  // endive's phosphorus; its sd is no value
+  EXPECT_EQ(sink.foods.at("Kale").group, "leaf");
+  EXPECT_DOUBLE_EQ(sink.per100("Kale", "CA"), 254.0);
+  EXPECT_DOUBLE_EQ(sink.value("Kale", "CA").sd.value(), 31.0);
+  EXPECT_FALSE(sink.value("Endive", "CA").sd);
+  EXPECT_EQ(sink.value("Kale", "P").basis, quantity::Basis::DryMatter);
+  EXPECT_DOUBLE_EQ(sink.per100("Kale", "P"), 530.0);  // 5300 mg in 1000 g DM
+}
+
+TEST(Import, ReadsALongTableWithUnitsInAColumn) {
+  MemorySink sink;
+  importInto(sink,
+             "Food;Nutrient;Value;Unit;SD;n;Qualifier;Source\n"
+             "Kale;Calcium;2,54;g/kg;0,31;4;;lab 7\n"
+             "Kale;Protein;min. 2,9;%;;;;label\n"
+             "Kale;Selenium;0,9;\u00b5g;;;<;lab 7\n"
+             "Endive;Energy;71;kJ;;;;\n");
+  EXPECT_DOUBLE_EQ(sink.per100("Kale", "CA"), 254.0);
+  EXPECT_EQ(sink.value("Kale", "CA").sampleCount, 4);
+  EXPECT_EQ(sink.value("Kale", "CA").source, "lab 7");
+  EXPECT_EQ(sink.value("Kale", "PROCNT").qualifier, food::Qualifier::AtLeast);
+  EXPECT_EQ(sink.value("Kale", "SE").qualifier, food::Qualifier::BelowQuantification);
+  EXPECT_NEAR(sink.per100("Endive", "ENERC"), 71.0 / 4.184, 1e-12);
+}
+
+TEST(Import, FindsTheHeaderBelowATitleAndTheUnitsBelowTheHeader) {
+  MemorySink sink;
+  ImportPlan plan;
+  importInto(sink,
+             "Table 3. Composition of leaves,,\n\n"
+             "Food,Water,Ca\n"
+             ",g/100 g,g/kg\n"
+             "Leaves,,\n"
+             "Kale,89.6,2.54\n"
+             "Source: invented,,\n",
+             &plan);
+  EXPECT_DOUBLE_EQ(sink.per100("Kale", "CA"), 254.0);
+  EXPECT_EQ(sink.foods.size(), 1U);
+  EXPECT_EQ(plan.of(ImportIssue::NoValues).count, 2U);  // a heading and a footnote are no foods
+  EXPECT_EQ(plan.of(ImportIssue::NoValues).first.front().line, 5U);
+}
+
+TEST(Import, OfTheSameTableAgainChangesNothing) {
+  MemorySink sink;
+  importInto(sink, kWide);
+  ImportPlan again;
+  importInto(sink, kWide, &again);
+  EXPECT_EQ(again.foods[2], 2U);
+  EXPECT_EQ(again.valuesNew + again.valuesChanged, 0U);
+}
+
+TEST(Import, SaysWhichFoodsChangeBeforeItWrites) {
+  MemorySink sink;
+  importInto(sink, kWide);
+  ImportPlan plan;
+  importInto(sink, "Food,Calcium (mg)\nKale,250\nEndive,52\nChard,51\n", &plan);
+  EXPECT_EQ(plan.foods[0], 1U);
+  EXPECT_EQ(plan.foods[1],
+            2U);  // an sd that is no longer stated is a change too, so kale and endive... see below
+  ASSERT_EQ(plan.firstFoods.size(), 3U);
+  EXPECT_EQ(plan.firstFoods[0].name, "Kale");
+  EXPECT_EQ(plan.firstFoods[0].line, 2U);
+  EXPECT_EQ(plan.firstFoods[0].outcome.change, FoodChange::Changed);
+  EXPECT_EQ(plan.firstFoods[2].outcome.change, FoodChange::New);
+}
+
+TEST(Import, WritesNothingWhileItPlans) {
+  MemorySink sink;
+  const TableInput table = tableText(kWide, "t.csv");
+  (void)planImport(table, guessMapping(table).mapping, sink);
+  EXPECT_TRUE(sink.foods.empty());
+}
+
+TEST(Import, CanBeStopped) {
+  MemorySink sink;
+  const TableInput table = tableText(kWide, "t.csv");
+  std::stop_source stop;
+  stop.request_stop();
+  const ImportPlan plan = planImport(table, guessMapping(table).mapping, sink, {.stop = stop.get_token()});
+  EXPECT_TRUE(plan.stopped);
+  EXPECT_FALSE(plan.mayBeWritten());
+}
+
+TEST(Import, ReportsHowFarItIs) {
+  MemorySink sink;
+  double last = -1.0;
+  const TableInput table = tableText(kWide, "t.csv");
+  (void)planImport(table, guessMapping(table).mapping, sink, {.progress = [&](double share) {
+                     EXPECT_GE(share, last);
+                     last = share;
+                   }});
+  EXPECT_EQ(last, 1.0);
+}
+
+TEST(Import, TakesALongTableThatComesBackToItsFoods) {
+  MemorySink sink;
+  ImportPlan plan;
+  importInto(sink,
+             "Food,Nutrient,Value,Unit\nKale,CA,254,mg\nEndive,CA,52,mg\nKale,P,55,mg\nEndive,P,28,mg\n",
+             &plan);
+  EXPECT_TRUE(plan.foodsReturn);
+  EXPECT_DOUBLE_EQ(sink.per100("Kale", "P"), 55.0);
+}
+
+TEST(Import, NamesNutrientsThatNobodyKnowsAndTakesTheRest) {
+  MemorySink sink;
+  ImportPlan plan;
+  importInto(sink, "Food,Nutrient,Value,Unit\nKale,CA,254,mg\nKale,Moon dust,3,mg\nEndive,Moon dust,3,mg\n",
+             &plan);
+  EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).count, 2U);
+  ASSERT_EQ(plan.of(ImportIssue::UnknownNutrient).first.size(), 1U);
+  EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).first[0].found, "Moon dust");
+}
+
+TEST(Import, LeavesZeroUnknownWhereTheMappingSaysSo) {
+  MemorySink sink;
+  const TableInput table = tableText("Food,CA (mg),P (mg)\nKale,254,0\n", "t.csv");
+  TableMapping mapping = guessMapping(table).mapping;
+  mapping.zeroIsUnknown = true;
+  const ImportPlan plan = planImport(table, mapping, sink);
+  EXPECT_EQ(plan.zerosUnknown, 1U);
+  EXPECT_EQ(plan.valuesNew, 1U);
+}
+
+TEST(Guess, SaysWhatIsToBeLookedAt) {
+  const MappingGuess guess =
+      guessMapping(tableText("Food,CA,Calcium (mg),Lid,Weight P\nKale,\"1,234\",5,blue,3\n", "t.csv"));
+  const auto has = [&](GuessDoubt doubt, const std::string& title) {
+    for (const GuessNote& note : guess.notes)
+      if (note.doubt == doubt && note.title == title) return true;
+    return false;
+  };
+  EXPECT_TRUE(has(GuessDoubt::SecondOfNutrient, "Calcium (mg)"));
+  EXPECT_TRUE(has(GuessDoubt::UnitAssumed, "CA"));
+  EXPECT_TRUE(has(GuessDoubt::NotUnderstood, "Lid"));
+  EXPECT_TRUE(has(GuessDoubt::DecimalMarkOpen, ""));
+  EXPECT_FALSE(guess.mapping.decimalMark);
+}
+
+TEST(Mapping, IsReadAsItWasWritten) {
+  const TableInput table = tableText(kWide, "t.csv");
+  TableMapping mapping = guessMapping(table).mapping;
+  mapping.zeroIsUnknown = true;
+  mapping.unitsLine = true;
+  mapping.source = "Invented 2026";
+  mapping.form = {Encoding::Latin1, '\t', '\0'};
+  mapping.nutrients["203"] = {food::nutrients::protein(), UnitText{quantity::Unit::Gram, 1.0, 100.0}, ""};
+  mapping.nutrients["9"] = {std::nullopt, std::nullopt, "again"};
+  mapping.groups["7"] = "leaf";
+  mapping.foods = FoodList{"foods.csv", {}, 2, {{.title = "id", .role = ColumnRole::Code}}};
+  EXPECT_EQ(parseMapping(writeMapping(mapping), "m"), mapping);
+}
+
+struct BadMapping {
+  const char* name;
+  const char* json;
+  const char* path;
+  const char* expected;
+};
+
+class MappingSlips : public ::testing::TestWithParam<BadMapping> {};
+
+TEST_P(MappingSlips, AreRefusedWithTheirKey) {
+  try {
+    (void)parseMapping(GetParam().json, "m.json");
+    FAIL() << "was read";
+  } catch (const FormatError& error) {
+    EXPECT_EQ(error.keyPath(), GetParam().path);
+    EXPECT_THAT(error.expected(), HasSubstr(GetParam().expected));
+  }
+}
+
+#define MAPPING(more) "{\"format\":\"tarebowl-mapping/1\",\"layout\":\"wide\",\"columns\":[]" more "}"
+INSTANTIATE_TEST_SUITE_P(
+    All, MappingSlips,
+    ::testing::Values(
+        BadMapping{"Empty", "", "", "found an empty file"},
+        BadMapping{"OtherFormat", R"({"format":"x"})", "format", "tarebowl-mapping/1"},
+        BadMapping{"NoLayout", R"({"format":"tarebowl-mapping/1","columns":[]})", "layout", "this key"},
+        BadMapping{"Decimal", MAPPING(",\"decimal\":\";\""), "decimal", ". or ,"},
+        BadMapping{"Delimiter", MAPPING(",\"delimiter\":\"ab\""), "delimiter", "one mark"},
+        BadMapping{"DelimiterIsQuote", MAPPING(",\"delimiter\":\"'\",\"quote\":\"'\""), "quote",
+                   "another mark"},
+        BadMapping{"Encoding", MAPPING(",\"encoding\":\"ebcdic\""), "encoding", "utf-8"},
+        BadMapping{"Slip", MAPPING(",\"decimel\":\".\""), "decimel", "decimal"},
+        BadMapping{"Per", MAPPING(",\"per\":0"), "per", "above 0"},
+        BadMapping{"Basis", MAPPING(",\"basis\":\"day\""), "basis", "as-fed"},
+        BadMapping{"Nutrient", MAPPING(",\"nutrients\":{\"1\":{\"nutrient\":\"XX\"}}"),
+                   "nutrients.1.nutrient", "tagname"},
+        BadMapping{"Unit", MAPPING(",\"nutrients\":{\"1\":{\"nutrient\":\"CA\",\"unit\":\"ell\"}}"),
+                   "nutrients.1.unit", "a unit"},
+        BadMapping{"HeaderLine", MAPPING(",\"header_line\":-1"), "header_line", "whole number"}),
+    [](const auto& it) { return it.param.name; });
+
+}  // namespace
+}  // namespace tarebowl::exchange
