@@ -46,11 +46,9 @@ std::string onOneLine(std::string_view text) {
 
 class FoodStream::Work {
  public:
-  Work(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept,
-       bool foodsReturn)
+  Work(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept)
       : table_(table),
         mapping_(mapping),
-        foodsReturn_(foodsReturn),
         names_(readFoodList(table, mapping)),
         values_(mapping, plan, remarksKept),
         reader_(openTable(table, mapping.form)),
@@ -236,8 +234,6 @@ class FoodStream::Work {
     if (!rowWaits_ && !nextRow()) return false;
     rowWaits_ = false;
     const std::string key = keyOfRow();
-    const std::size_t hash = std::hash<std::string>()(key);
-    if (!foodSeenOn_.emplace(hash, row_.line()).second && !foodsReturn_) throw FoodReturns{};
     const bool named = nameFood(food);
     std::ranges::fill(seenAt_, 0);
     do {
@@ -245,7 +241,7 @@ class FoodStream::Work {
         rowWaits_ = true;
         return true;
       }
-      if (named) readLongValue(food, hash);
+      if (named) readLongValue(food);
     } while (nextRow());
     return true;
   }
@@ -255,7 +251,7 @@ class FoodStream::Work {
     return code.empty() ? keyOfRow() != key : code != key;
   }
 
-  void readLongValue(ImportedFood& food, std::size_t foodHash) {
+  void readLongValue(ImportedFood& food) {
     const ValueReading* const reading = readingOfRow();
     if (reading == nullptr) return;
     const std::size_t before = food.values.size();
@@ -272,10 +268,6 @@ class FoodStream::Work {
       return;
     }
     seen = food.values.size();
-    if (!foodsReturn_) return;
-    const std::size_t hash = foodHash * 31 + reading->nutrient.index();
-    const auto [place, isNew] = valueSeenOn_.emplace(hash, row_.line());
-    if (!isNew) repeat(false, place->second, food);
   }
 
   void repeat(bool same, std::size_t earlierLine, ImportedFood& food) {
@@ -354,7 +346,6 @@ class FoodStream::Work {
 
   const TableInput& table_;
   const TableMapping& mapping_;
-  bool foodsReturn_;
   FoodNames names_;
   ValueReader values_;
   std::unique_ptr<TableReader> reader_;
@@ -363,8 +354,7 @@ class FoodStream::Work {
   FoodPlaces food_;
   std::size_t width_ = 0;
   TableRow row_;
-  std::unordered_map<std::size_t, std::size_t> foodSeenOn_;   ///< hash of the food -> line
-  std::unordered_map<std::size_t, std::size_t> valueSeenOn_;  ///< hash of food and nutrient -> line
+  std::unordered_map<std::size_t, std::size_t> foodSeenOn_;  ///< hash of the food -> line
 
   std::vector<WideColumn> wide_;
 
@@ -380,8 +370,8 @@ class FoodStream::Work {
 };
 
 FoodStream::FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan,
-                       std::size_t remarksKept, bool foodsReturn)
-    : work_(std::make_unique<Work>(table, mapping, plan, remarksKept, foodsReturn)) {}
+                       std::size_t remarksKept)
+    : work_(std::make_unique<Work>(table, mapping, plan, remarksKept)) {}
 
 FoodStream::~FoodStream() = default;
 

@@ -55,17 +55,13 @@ class ValueReader {
 /// The foods of a table, one after the other.
 class FoodStream {
  public:
-  /// foodsReturn: see ImportPlan. The arguments must outlive it. Throws FormatError.
-  FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept,
-             bool foodsReturn);
+  /// The arguments must outlive it. Throws FormatError.
+  FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept);
   ~FoodStream();
   FoodStream(const FoodStream&) = delete;
   FoodStream& operator=(const FoodStream&) = delete;
 
-  /// Thrown where a long table comes back to a food and was not said to.
-  struct FoodReturns {};
-
-  /// The next food that has values; false at the end. Throws FormatError and FoodReturns.
+  /// The next food that has values; false at the end. Throws FormatError.
   [[nodiscard]] bool next(ImportedFood& food);
   [[nodiscard]] double progress() const;
 

@@ -14,36 +14,23 @@ namespace tarebowl::exchange {
 
 namespace {
 
-using Consumer = std::function<FoodOutcome(const ImportedFood&)>;
-
-void count(ImportPlan& plan, const ImportedFood& food, const FoodOutcome& outcome, std::size_t kept) {
+void count(ImportPlan& plan, const ImportedFood& food, FoodOutcome outcome, std::size_t kept) {
   ++plan.foods.at(static_cast<std::size_t>(outcome.change));
   plan.valuesNew += outcome.valuesNew;
   plan.valuesChanged += outcome.valuesChanged;
   plan.valuesUnchanged += outcome.valuesUnchanged;
-  if (plan.firstFoods.size() < kept)
-    plan.firstFoods.push_back({food.line, food.code, food.name, food.values.size(), outcome});
-}
-
-ImportPlan read(const TableInput& table, const TableMapping& mapping, const Consumer& consume,
-                const ImportOptions& options, bool foodsReturn) {
-  if (!mapping.decimalMark)
-    throw FormatError(table.name, "", "a mapping that says whether the decimal mark is a point or a comma");
-  ImportPlan plan;
-  plan.foodsReturn = foodsReturn;
-  FoodStream stream(table, mapping, plan, options.firstOfEachKind, foodsReturn);
-  constexpr std::size_t kBetweenReports = 64;
-  ImportedFood food;
-  for (std::size_t i = 0; stream.next(food); ++i) {
-    if (options.stop.stop_requested()) {
-      plan.stopped = true;
-      return plan;
-    }
-    if (options.progress && i % kBetweenReports == 0) options.progress(stream.progress());
-    count(plan, food, consume(food), options.firstOfEachKind);
+  RemarkGroup& twice = plan.remarks.at(static_cast<std::size_t>(ImportIssue::RepeatedValue));
+  twice.count += outcome.saidTwice.size();
+  for (const std::size_t place : outcome.saidTwice) {
+    if (twice.first.size() >= kept) break;
+    const ImportedValue& value = food.values.at(place);
+    twice.first.push_back({.line = value.line,
+                           .column = value.column,
+                           .title = food::describe(value.nutrient).tagname,
+                           .found = food.name});
   }
-  if (options.progress) options.progress(1.0);
-  return plan;
+  if (plan.firstFoods.size() < kept)
+    plan.firstFoods.push_back({food.line, food.code, food.name, food.values.size(), std::move(outcome)});
 }
 
 std::string expectationOf(ImportIssue issue, const Remark& remark) {
@@ -58,6 +45,7 @@ std::string expectationOf(ImportIssue issue, const Remark& remark) {
       return fmt::format("one record of {}, found another on line {}", shownText(remark.found),
                          remark.earlierLine);
     case ImportIssue::RepeatedValue:
+      if (remark.earlierLine == 0) return "one value for a nutrient of a food, found a second";
       return fmt::format("one value, found another on line {}", remark.earlierLine);
     case ImportIssue::UnknownUnit:
       return "a unit such as mg, g/kg or % dry matter";
@@ -78,7 +66,8 @@ std::string expectationOf(ImportIssue issue, const Remark& remark) {
 
 /// Those whose sentence already says what was found.
 bool saysWhatWasFound(ImportIssue issue) {
-  return issue == ImportIssue::RaggedRow || issue == ImportIssue::RepeatedFood;
+  return issue == ImportIssue::RaggedRow || issue == ImportIssue::RepeatedFood ||
+         issue == ImportIssue::RepeatedValue;
 }
 
 }  // namespace
@@ -93,25 +82,24 @@ bool ImportPlan::mayBeWritten() const {
   return !stopped && !isRefused() && valuesRead() > 0;
 }
 
-ImportPlan planImport(const TableInput& table, const TableMapping& mapping, ImportSink& sink,
-                      const ImportOptions& options) {
-  const Consumer weigh = [&](const ImportedFood& food) { return sink.weigh(food); };
-  try {
-    return read(table, mapping, weigh, options, false);
-  } catch (const FoodStream::FoodReturns&) {
-    // Only now is it worth the memory to keep every value's place.
-    return read(table, mapping, weigh, options, true);
+ImportPlan importTable(const TableInput& table, const TableMapping& mapping, ImportSink& sink,
+                       const ImportOptions& options) {
+  if (!mapping.decimalMark)
+    throw FormatError(table.name, "", "a mapping that says whether the decimal mark is a point or a comma");
+  ImportPlan plan;
+  FoodStream stream(table, mapping, plan, options.firstOfEachKind);
+  constexpr std::size_t kBetweenReports = 64;
+  ImportedFood food;
+  for (std::size_t i = 0; stream.next(food); ++i) {
+    if (options.stop.stop_requested()) {
+      plan.stopped = true;
+      return plan;
+    }
+    if (options.progress && i % kBetweenReports == 0) options.progress(stream.progress());
+    count(plan, food, sink.put(food), options.firstOfEachKind);
   }
-}
-
-ImportPlan runImport(const TableInput& table, const TableMapping& mapping, const ImportPlan& plan,
-                     ImportSink& sink, const ImportOptions& options) {
-  const Consumer put = [&](const ImportedFood& food) { return sink.put(food); };
-  try {
-    return read(table, mapping, put, options, plan.foodsReturn);
-  } catch (const FoodStream::FoodReturns&) {
-    throw FormatError(table.name, "", "the table that was planned, found another");
-  }
+  if (options.progress) options.progress(1.0);
+  return plan;
 }
 
 void throwFirstRefusal(const ImportPlan& plan, const std::string& name) {

@@ -17,24 +17,24 @@ namespace tarebowl::exchange {
 
 enum class FoodChange { New, Changed, Unchanged };
 
-/// What putting a food into a collection does, or would do.
+/// What putting a food into a collection did.
 struct FoodOutcome {
   FoodChange change = FoodChange::New;
   std::size_t valuesNew = 0;
   std::size_t valuesChanged = 0;
   std::size_t valuesUnchanged = 0;
+  std::vector<std::size_t> saidTwice{};  ///< places in the food's values that this import had put before
   bool operator==(const FoodOutcome&) const = default;
 };
 
-/// Where imported foods go. weigh() says what put() would do and writes nothing; a food that is there already
-/// with the same values is Unchanged, and put() then leaves it alone.
+/// Where imported foods go: a transaction that is kept or taken back as a whole. A food that is there already
+/// with the same values is left alone.
 class ImportSink {
  public:
   ImportSink() = default;
   ImportSink(const ImportSink&) = delete;
   ImportSink& operator=(const ImportSink&) = delete;
   virtual ~ImportSink() = default;
-  [[nodiscard]] virtual FoodOutcome weigh(const ImportedFood& food) = 0;
   virtual FoodOutcome put(const ImportedFood& food) = 0;
 };
 
@@ -64,7 +64,6 @@ struct ImportPlan {
   std::size_t zerosUnknown = 0;  ///< where the mapping says that 0 is what nobody measured
   std::array<RemarkGroup, kImportIssues> remarks{};  ///< by ImportIssue
   std::vector<PlannedFood> firstFoods{};
-  bool foodsReturn = false;  ///< a long table comes back to foods that it has left
   bool stopped = false;
 
   [[nodiscard]] const RemarkGroup& of(ImportIssue issue) const {
@@ -76,18 +75,12 @@ struct ImportPlan {
   [[nodiscard]] bool mayBeWritten() const;
 };
 
-/// Reads the whole table and says what an import would do; nothing is written. Memory does not grow with the
-/// table, but for some bytes per food by which a second record of it is seen (per value in a long table that
-/// comes back to foods). Throws FormatError where the table cannot be read at all.
-[[nodiscard]] ImportPlan planImport(const TableInput& table, const TableMapping& mapping, ImportSink& sink,
-                                    const ImportOptions& options = {});
-
-/// Reads the planned table again and puts its foods into the sink. Where the outcome may not be written
-/// (stopped, or refused because the table is now another one) the caller must take back what the sink was
-/// given. Throws as planImport.
-[[nodiscard]] ImportPlan runImport(const TableInput& table, const TableMapping& mapping,
-                                   const ImportPlan& plan, ImportSink& sink,
-                                   const ImportOptions& options = {});
+/// Reads the whole table into the sink and says what that does. To plan, the caller takes the sink back; to
+/// import, it keeps it, but only where the plan may be written. Memory does not grow with the table, but for
+/// some bytes per food of a wide table, by which a second record of it is seen. Throws FormatError where the
+/// table cannot be read at all, and what the sink throws.
+[[nodiscard]] ImportPlan importTable(const TableInput& table, const TableMapping& mapping, ImportSink& sink,
+                                     const ImportOptions& options = {});
 
 /// The first refusal as a FormatError for a message of one line; name is the table's.
 [[noreturn]] void throwFirstRefusal(const ImportPlan& plan, const std::string& name);

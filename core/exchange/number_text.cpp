@@ -31,12 +31,12 @@ constexpr std::array<QualifierWord, 10> kQualifiers{{{"<=", food::Qualifier::AtM
                                                      {"≤", food::Qualifier::AtMost},
                                                      {"max.", food::Qualifier::AtMost},
                                                      {"max", food::Qualifier::AtMost},
-                                                     {"<", food::Qualifier::BelowQuantification},
+                                                     {"<", food::Qualifier::Below},
                                                      {">=", food::Qualifier::AtLeast},
                                                      {"≥", food::Qualifier::AtLeast},
                                                      {"min.", food::Qualifier::AtLeast},
                                                      {"min", food::Qualifier::AtLeast},
-                                                     {">", food::Qualifier::AtLeast}}};
+                                                     {">", food::Qualifier::Above}}};
 
 bool isDigit(char c) {
   return c >= '0' && c <= '9';

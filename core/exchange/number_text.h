@@ -45,7 +45,7 @@ enum class NumberFault {
 
 using NumberReading = std::variant<NumberText, NothingKnown, NumberFault>;
 
-/// Reads a cell of a table of nutrients. "<0.05" is the limit with the qualifier BelowQuantification, "tr" is
+/// Reads a cell of a table of nutrients. "<0.05" is the limit with the qualifier Below, "tr" is
 /// 0 with the qualifier Trace, "≥ 26" and "min. 26" are what a label guarantees. "12.3 (0.4)" is taken as
 /// mean and sd. Unicode's minus, dashes and narrow spaces are read as what they look like.
 [[nodiscard]] NumberReading readNumber(std::string_view text, DecimalMark mark);

@@ -21,8 +21,7 @@ std::optional<food::Qualifier> qualifierIn(std::string_view text) {
   const std::string folded = foldedText(trimmed(text));
   if (folded == "<loq") return food::Qualifier::BelowQuantification;
   if (folded == "tr" || folded == "trace") return food::Qualifier::Trace;
-  if (folded == "<") return food::Qualifier::BelowQuantification;
-  if (folded == ">" || folded == "≥" || folded == "min") return food::Qualifier::AtLeast;
+  if (folded == "≥" || folded == "min") return food::Qualifier::AtLeast;
   if (folded == "≤" || folded == "max") return food::Qualifier::AtMost;
   return parseQualifier(folded);
 }

@@ -6,8 +6,10 @@
 #include "core/food/vitamin_units.h"
 
 #include <map>
+#include <set>
 #include <string>
 #include <tuple>
+#include <utility>
 
 namespace tarebowl::exchange {
 
@@ -15,8 +17,18 @@ namespace tarebowl::exchange {
 /// for unchanged.
 class MemorySink : public ImportSink {
  public:
-  [[nodiscard]] FoodOutcome weigh(const ImportedFood& food) override { return compare(food, false); }
-  FoodOutcome put(const ImportedFood& food) override { return compare(food, true); }
+  FoodOutcome put(const ImportedFood& food) override {
+    const std::string key = food.code.empty() ? food.name : food.code;
+    const bool known = foods.contains(key);
+    FoodOutcome outcome;
+    for (std::size_t i = 0; i < food.values.size(); ++i) putValue(key, food.values[i], i, outcome);
+    const bool nothingNew = outcome.valuesNew + outcome.valuesChanged == 0;
+    outcome.change = !known ? FoodChange::New : nothingNew ? FoodChange::Unchanged : FoodChange::Changed;
+    foods.emplace(key, food);
+    return outcome;
+  }
+  /// Another import begins.
+  void commit() { put_.clear(); }
 
   using Kept = std::map<food::NutrientId, food::StatedValue>;
   std::map<std::string, ImportedFood> foods;
@@ -40,28 +52,19 @@ class MemorySink : public ImportSink {
     return parts(a) == parts(b);
   }
 
-  FoodOutcome compare(const ImportedFood& food, bool keep) {
-    const std::string key = food.code.empty() ? food.name : food.code;
-    FoodOutcome outcome;
-    const bool known = foods.contains(key);
-    const auto before = values.find(key);
-    for (const ImportedValue& value : food.values) {
-      const bool there = before != values.end() && before->second.contains(value.nutrient);
-      if (!there) {
-        ++outcome.valuesNew;
-      } else if (same(before->second.at(value.nutrient), value.stated)) {
-        ++outcome.valuesUnchanged;
-      } else {
-        ++outcome.valuesChanged;
-      }
+  void putValue(const std::string& key, const ImportedValue& value, std::size_t place, FoodOutcome& outcome) {
+    if (!put_.emplace(key, value.nutrient).second) {
+      outcome.saidTwice.push_back(place);
+      return;
     }
-    const bool nothingNew = outcome.valuesNew + outcome.valuesChanged == 0;
-    outcome.change = !known ? FoodChange::New : nothingNew ? FoodChange::Unchanged : FoodChange::Changed;
-    if (!keep) return outcome;
-    foods.emplace(key, food);
-    for (const ImportedValue& value : food.values) values[key][value.nutrient] = value.stated;
-    return outcome;
+    Kept& kept = values[key];
+    const auto [before, isNew] = kept.emplace(value.nutrient, value.stated);
+    const bool unchanged = !isNew && same(before->second, value.stated);
+    before->second = value.stated;
+    ++(isNew ? outcome.valuesNew : unchanged ? outcome.valuesUnchanged : outcome.valuesChanged);
   }
+
+  std::set<std::pair<std::string, food::NutrientId>> put_;
 };
 
 }  // namespace tarebowl::exchange
