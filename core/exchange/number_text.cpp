@@ -249,8 +249,12 @@ void DecimalMarkEvidence::look(std::string_view text, std::size_t line) {
   const auto note = [&](char mark, bool open) {
     std::size_t& first = mark == '.' ? (open ? openPoint_ : point_) : (open ? openComma_ : comma_);
     if (first == 0) first = line;
+    if (!open) ++(mark == '.' ? points_ : commas_);
   };
-  if (!std::ranges::any_of(text, isDigit)) return;
+  const auto reads = [&](DecimalMark mark) {
+    return std::holds_alternative<NumberText>(readNumber(text, mark));
+  };
+  if (!reads(DecimalMark::Point) && !reads(DecimalMark::Comma)) return;
   if (text[at] != text[last]) return note(text[last], false);
   // The same mark twice groups thousands: the other one is the decimal mark.
   if (at != last) return note(text[at] == '.' ? ',' : '.', false);
@@ -262,17 +266,15 @@ void DecimalMarkEvidence::look(std::string_view text, std::size_t line) {
 }
 
 std::optional<DecimalMark> DecimalMarkEvidence::mark() const {
-  if (point_ > 0 && comma_ > 0) return std::nullopt;
-  if (comma_ > 0) return DecimalMark::Comma;
-  if (point_ > 0) return DecimalMark::Point;
+  // Where few speak against many, the few are slips: reading them by the mark of the many refuses them.
+  constexpr std::size_t kMany = 3;
+  if (commas_ > 0 && commas_ >= kMany * points_) return DecimalMark::Comma;
+  if (points_ > 0 && points_ >= kMany * commas_) return DecimalMark::Point;
+  if (points_ + commas_ > 0) return std::nullopt;
   // "1.234" everywhere is a decimal point with three digits, as published tables print it; "1,234" may be
   // either.
   if (openComma_ > 0 && openPoint_ == 0) return std::nullopt;
   return openComma_ > 0 ? std::nullopt : std::optional(DecimalMark::Point);
-}
-
-bool DecimalMarkEvidence::isPlain() const {
-  return mark().has_value() && openComma_ == 0 && !(comma_ > 0 && openPoint_ > 0);
 }
 
 std::size_t DecimalMarkEvidence::lineFor(DecimalMark mark) const {

@@ -55,16 +55,17 @@ class DecimalMarkEvidence {
  public:
   void look(std::string_view text, std::size_t line);
 
-  /// The mark; nothing where cells contradict each other, or where all that was seen is like "1,234".
+  /// The mark; nothing where cells contradict each other (none has three times the other's), or where all
+  /// that was seen is like "1,234".
   [[nodiscard]] std::optional<DecimalMark> mark() const;
-  /// No cell could be read both ways or against another.
-  [[nodiscard]] bool isPlain() const;
   /// A line that speaks for a mark, and one that can be read either way; 0 where none does.
   [[nodiscard]] std::size_t lineFor(DecimalMark mark) const;
   [[nodiscard]] std::size_t openLine() const { return openComma_; }
 
  private:
-  std::size_t point_ = 0;
+  std::size_t points_ = 0;
+  std::size_t commas_ = 0;
+  std::size_t point_ = 0;  // first lines
   std::size_t comma_ = 0;
   std::size_t openPoint_ = 0;
   std::size_t openComma_ = 0;

@@ -18,7 +18,7 @@ struct ValueReading {
   food::NutrientId nutrient{0};
   UnitText unit{};       ///< with the table's defaults for what its text leaves open
   bool fits = true;      ///< the nutrient has this unit
-  double toGramsPer100;  ///< grams in 100 g = amount as written times this; 0 where it is no mass
+  double toGramsPer100 = 0.0;  ///< grams in 100 g = amount as written times this; 0 where it is no mass
 };
 
 /// Puts nutrient, unit and the table's defaults together.

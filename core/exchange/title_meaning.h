@@ -24,9 +24,9 @@ struct TitleMeaning {
 
 /// A nutrient by tagname, synonym or name, as it stands in a cell or in a title: "Calcium (mg)", "ca".
 struct NutrientMeaning {
-  food::NutrientId nutrient;
-  bool byTagname;
-  std::optional<UnitText> unit;
+  food::NutrientId nutrient{0};
+  bool byTagname = false;
+  std::optional<UnitText> unit{};
 };
 [[nodiscard]] std::optional<NutrientMeaning> nutrientIn(std::string_view text);
 

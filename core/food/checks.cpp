@@ -138,15 +138,24 @@ void checkEnergy(const Composition& composition, const CheckLimits& limits, Find
         {CheckCode::EnergyDisagrees, Severity::Warning, {nutrients::energy()}, *stated, estimate->value()});
 }
 
-void checkScatter(const Composition& composition, Findings& findings) {
+/// Amounts are not negative, so the sd of n of them is at most sqrt(n) times their mean: sum x^2 <= (sum
+/// x)^2.
+double widestScatter(const NutrientValue& value, const CheckLimits& limits) {
+  if (!value.sampleCount || *value.sampleCount < 2) return limits.scatterFactor * value.amount.value();
+  return std::sqrt(static_cast<double>(*value.sampleCount)) * value.amount.value();
+}
+
+void checkScatter(const Composition& composition, const CheckLimits& limits, Findings& findings) {
   for (const NutrientId id : composition.knownNutrients()) {
     const NutrientValue& value = *composition.find(id);
-    if (value.sd && *value.sd > value.amount)
-      findings.push_back({CheckCode::ScatterWiderThanValue,
-                          Severity::Warning,
-                          {id},
-                          value.sd->value(),
-                          value.amount.value()});
+    if (!value.sd) continue;
+    // A mean that is printed as 0 may be half a digit.
+    NutrientValue printed = value;
+    printed.amount += quantity::AsFedContent(0.5 * std::pow(10.0, -describe(id).decimals));
+    const double widest = widestScatter(printed, limits);
+    if (value.sd->value() > widest * (1.0 + kRounding))
+      findings.push_back(
+          {CheckCode::ScatterWiderThanValue, Severity::Warning, {id}, value.sd->value(), widest});
   }
 }
 
@@ -171,7 +180,7 @@ std::vector<Finding> checkComposition(const Composition& composition, const Chec
   checkParts(composition, limits, findings);
   checkCarbohydrate(composition, findings);
   checkEnergy(composition, limits, findings);
-  checkScatter(composition, findings);
+  checkScatter(composition, limits, findings);
   return findings;
 }
 

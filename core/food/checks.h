@@ -10,33 +10,35 @@
 
 namespace tarebowl::food {
 
-/// What may be wrong with a composition. found is held against the named value:
-///  ValueOverFood          more of a nutrient than food (100 g per 100 g)
-///  ProximatesOverWhole    the proximates that are known add up to more than the limit
-///  ProximatesDoNotClose   all proximates are known and miss 100 g
-///  PartsOverWhole         sugars and starch over carbohydrate, fatty acids over fat, amino acids over
-///  protein … NegativeCarbohydrate   CHOCDF or NFE below 0: in insects chitin counted twice; below -10 g a
-///  mistake EnergyDisagrees        stated ENERC against energy from the proximates ScatterWiderThanValue  sd
-///  against the mean
+/// What may be wrong with a composition; found is held against the named value.
 enum class CheckCode {
-  ValueOverFood,
-  ProximatesOverWhole,
-  ProximatesDoNotClose,
-  PartsOverWhole,
-  NegativeCarbohydrate,
-  EnergyDisagrees,
-  ScatterWiderThanValue
+  ValueOverFood,         ///< more of a nutrient than food, 100 g per 100 g
+  ProximatesOverWhole,   ///< the proximates that are known add up to more than the limit
+  ProximatesDoNotClose,  ///< all proximates are known and miss 100 g
+  PartsOverWhole,  ///< sugars and starch over carbohydrate, fatty acids over fat, amino acids over protein
+  NegativeCarbohydrate,   ///< CHOCDF or NFE below 0: in insects chitin counted twice; below -10 g a mistake
+  EnergyDisagrees,        ///< stated ENERC against energy from the proximates
+  ScatterWiderThanValue,  ///< sd against the widest that n amounts of this mean can have
+  // By comparison with other foods and with the calendar: collection_checks.h says what they mean.
+  MineralsOverAsh,
+  GuaranteeAsMean,
+  UnitSlip,
+  FarFromGroup,
+  RatioFarFromGroup,
+  SameName,
+  SameComposition,
+  Stale
 };
 
 enum class Severity { Warning, Refused };
 
 /// Code and facts; whoever shows it makes the sentence.
 struct Finding {
-  CheckCode code;
-  Severity severity;
-  std::vector<NutrientId> nutrients;  ///< the whole first, then its parts
-  double found;                       ///< in the first nutrient's own unit per 100 g as fed
-  double against;
+  CheckCode code{};
+  Severity severity = Severity::Warning;
+  std::vector<NutrientId> nutrients{};  ///< the whole first, then its parts
+  double found = 0.0;                   ///< in the first nutrient's own unit per 100 g as fed
+  double against = 0.0;
   bool operator==(const Finding&) const = default;
 };
 
@@ -53,6 +55,7 @@ struct CheckLimits {
   double partsAmount = 0.1;            ///< in the whole's own unit, on top: last printed digits
   double energyShare = 0.20;           ///< of the energy from proximates
   double energyKilocalories = 10.0;    ///< per 100 g; less is never a doubt
+  double scatterFactor = 3.0;          ///< sd over the value, where nobody says how many were measured
 };
 
 /// WATER + PROCNT + FAT + ASH + CHOCDF (+ ALC where stated); nothing where one of the five is unknown.

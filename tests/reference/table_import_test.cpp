@@ -2,26 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/import_plan.h"
 #include "core/exchange/mapping_guess.h"
-#include "tests/core/exchange/memory_sink.h"
 #include "tests/reference/ifct_table.h"
+#include "tests/reference/imported_tables.h"
 #include "tests/reference/reference_data.h"
 #include "tests/reference/sr28.h"
 
 #include <gtest/gtest.h>
 
-#include <fstream>
-#include <iterator>
-
 namespace tarebowl::reference {
 namespace {
 
 using namespace tarebowl::exchange;
-
-TableMapping mappingNamed(const std::string& name) {
-  const std::string file = std::string(TAREBOWL_SOURCE_DIR "/tests/reference/data/") + name;
-  std::ifstream stream(file, std::ios::binary);
-  return parseMapping(std::string(std::istreambuf_iterator<char>(stream), {}), file);
-}
 
 /// No remark of a kind that refuses the table; says which otherwise.
 ::testing::AssertionResult isAccepted(const ImportPlan& plan) {
@@ -36,11 +27,9 @@ TableMapping mappingNamed(const std::string& name) {
 // 679,045 values: ../shared/reference/sr28/README.txt. What the mapping leaves out says the same again
 // (energy in kJ, vitamins A and D in IU, protein by another factor) or has no INFOODS tagname.
 TEST(ImportOfSr28, TakesEveryOneOfIts679045Values) {
-  const auto amounts = referenceFile(kSr28Amounts);
-  if (!amounts) GTEST_SKIP() << missingNote(kSr28Amounts);
-  TableInput table = tableText(unpacked(*amounts), amounts->string());
-  table.folder = amounts->parent_path();
-  const TableMapping mapping = mappingNamed("sr28.mapping.json");
+  const auto published = sr28Table();
+  if (!published) GTEST_SKIP() << missingNote(kSr28Amounts);
+  const auto& [table, mapping] = *published;
   MemorySink sink;
   const ImportPlan plan = importTable(table, mapping, sink);
   ASSERT_TRUE(isAccepted(plan));
@@ -64,10 +53,9 @@ TEST(ImportOfSr28, TakesEveryOneOfIts679045Values) {
 }
 
 TEST(ImportOfIfct, TakesEveryFoodWithItsScatter) {
-  const auto file = ifctFile();
-  if (!file) GTEST_SKIP() << ifctMissingNote();
-  const TableInput table = tableFile(*file);
-  const TableMapping mapping = mappingNamed("ifct-2017.mapping.json");
+  const auto published = ifctTableWithMapping();
+  if (!published) GTEST_SKIP() << ifctMissingNote();
+  const auto& [table, mapping] = *published;
   MemorySink sink;
   const ImportPlan plan = importTable(table, mapping, sink);
   ASSERT_TRUE(isAccepted(plan));

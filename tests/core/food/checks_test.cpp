@@ -174,15 +174,27 @@ TEST(Checks, ALettuceAFewKilocaloriesOffIsNotWorthAWord) {
               IsEmpty());
 }
 
-TEST(Checks, ScatterWiderThanTheMeanIsDoubted) {
+std::optional<Finding> scatterDoubt(double mean, double sd, std::optional<int> count) {
   Composition food;
-  food.set(nutrients::calcium(),
-           {.amount = quantity::AsFedContent(20.0), .sd = quantity::AsFedContent(25.0)});
-  const auto finding = findingOf(CheckCode::ScatterWiderThanValue, food);
+  food.set(nutrients::protein(),
+           {.amount = quantity::AsFedContent(mean), .sd = quantity::AsFedContent(sd), .sampleCount = count});
+  return findingOf(CheckCode::ScatterWiderThanValue, food);
+}
+
+// Of n amounts with the mean m the sd is widest when all but one are 0: 0, 0, 0, 4m has the mean m and the sd
+// sqrt((9 + 1 + 1 + 1) m^2 / 3) = 2 m = sqrt(4) m. Protein is printed to 0.01 g, so a mean of 1 may be 1.005.
+TEST(Checks, ScatterWiderThanSuchAMeanCanHaveIsDoubted) {
+  EXPECT_FALSE(scatterDoubt(1.0, 2.0, 4));
+  const auto finding = scatterDoubt(1.0, 2.02, 4);
   ASSERT_TRUE(finding);
-  EXPECT_THAT(finding->nutrients, ElementsAre(nutrients::calcium()));
-  EXPECT_EQ(finding->found, 25.0);
-  EXPECT_EQ(finding->against, 20.0);
+  EXPECT_THAT(finding->nutrients, ElementsAre(nutrients::protein()));
+  EXPECT_EQ(finding->found, 2.02);
+  EXPECT_DOUBLE_EQ(finding->against, 2.01);
+}
+
+TEST(Checks, ScatterOfAnUnsaidNumberOfSamplesHasAHouseLimit) {
+  EXPECT_FALSE(scatterDoubt(1.0, 3.0, std::nullopt));
+  EXPECT_TRUE(scatterDoubt(1.0, 3.1, std::nullopt));
 }
 
 TEST(Checks, LimitsAreAHouseRuleAndCanBeEdited) {
