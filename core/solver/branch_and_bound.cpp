@@ -19,6 +19,7 @@ using Clock = std::chrono::steady_clock;
 constexpr std::int64_t kNodesAlone = 400;
 constexpr std::int64_t kNodesPerRound = 400;
 constexpr std::size_t kShare = 64;
+constexpr std::size_t kMostTies = 1000;
 constexpr double kBytesForStates = 96e6;
 
 class Search {
@@ -35,13 +36,12 @@ class Search {
 
   SearchResult run() {
     SubtreeSearch alone(program_, stage_, limits_, deadline_);
+    alone.setFirstIsEnough(start_.firstIsEnough);
     if (start_.incumbent && isAcceptable(program_, stage_, *start_.incumbent))
       alone.setBest(start_.incumbent);
     if (start_.regions.empty()) start_.regions.push_back({-kInfinity, {program_.lower, program_.upper}});
     bool first = true;
-    for (const Region& region : start_.regions) {
-      alone.startFrom(region, std::exchange(first, false));
-    }
+    for (const Region& region : start_.regions) alone.startFrom(region, std::exchange(first, false));
     alone.explore(std::min(kNodesAlone, limits_.nodes), mostStates_);
     collect(alone);
     if (!isOver() && !open_.empty()) exploreTogether();
@@ -50,7 +50,8 @@ class Search {
 
  private:
   [[nodiscard]] bool isOver() const {
-    return outOfTime_ || nodes_ >= limits_.nodes || (!best_ && nodes_ >= start_.nodesToFirst);
+    return outOfTime_ || nodes_ >= limits_.nodes ||
+           (best_ ? start_.firstIsEnough : nodes_ >= start_.nodesToFirst);
   }
 
   void collect(SubtreeSearch& worker) {
@@ -74,7 +75,10 @@ class Search {
     while (!open_.empty() && open_.leastBound() < cutoff_ && !isOver()) {
       for (std::size_t k = 0; k < kShare && !open_.empty(); ++k) workers[k % 2].give(open_.pop());
       const std::size_t states = mostStates_ > open_.size() ? mostStates_ - open_.size() : 0;
-      for (SubtreeSearch& worker : workers) worker.setBest(best_);
+      for (SubtreeSearch& worker : workers) {
+        worker.setFirstIsEnough(start_.firstIsEnough);
+        worker.setBest(best_);
+      }
       if (limits_.threads > 1) {
         std::thread other([&] { workers[1].explore(kNodesPerRound, states / 2); });
         workers[0].explore(kNodesPerRound, states / 2);
@@ -112,6 +116,7 @@ class Search {
     for (Region& tie : ties_) {
       if (tie.bound <= budget) result.ties.push_back(std::move(tie));
     }
+    if (result.ties.size() > kMostTies) result.ties.clear();
   }
 
   static Box sideOf(const Node& node) {

@@ -41,7 +41,8 @@ struct SearchResult {
   bool closed = false;        ///< best is optimal, or there is no answer at all
   bool pressesGenerousLimit = false;
   std::int64_t nodes = 0;
-  /// After LeastViolation: outside these every point violates more than the budget of stage 2.
+  /// After LeastViolation: outside these every point violates more than the budget of stage 2. Empty where
+  /// that is not known, or where they are too many to be of use.
   std::vector<Region> ties;
 };
 
@@ -50,6 +51,7 @@ struct SearchStart {
   std::vector<Region> regions{};  ///< where to look; the whole box where empty
   /// After so many nodes without any answer the search gives up.
   std::int64_t nodesToFirst = std::numeric_limits<std::int64_t>::max();
+  bool firstIsEnough = false;  ///< only whether there is an answer matters
 };
 
 /// Branch and bound over the piecewise-linear relaxation: best first with plunging, reduced-cost narrowing at

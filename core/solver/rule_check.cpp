@@ -47,8 +47,8 @@ Verdict checkGrid(const Program& part, const Limits& limits) {
   const ScaledProgram scaled(part);
   if (scaled.isEmptyBox()) return {Verdict::Kind::Fails, {}, {}};
   const Stage stage{Stage::Kind::ObjectiveHard, kHolds, 1.0};
-  const SearchResult result =
-      search(scaled, stage, {}, limits, std::chrono::steady_clock::now() + limits.deadline);
+  const SearchResult result = search(scaled, stage, {.firstIsEnough = true}, limits,
+                                     std::chrono::steady_clock::now() + limits.deadline);
   if (result.best) return {Verdict::Kind::Holds, scaled.toSource(result.best->z), {}};
   return {result.closed ? Verdict::Kind::Fails : Verdict::Kind::Unknown, {}, {}};
 }

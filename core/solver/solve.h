@@ -23,7 +23,7 @@ struct Limits {
   std::chrono::milliseconds deadline{10'000};
   std::int64_t nodes = 50'000'000;
   int threads = 2;  ///< for searches over whole steps; the answer does not depend on it
-  std::stop_token stop;
+  std::stop_token stop{};
 };
 
 struct Solution {

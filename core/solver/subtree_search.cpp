@@ -31,7 +31,7 @@ double SubtreeSearch::keepBelow() const {
 }
 
 bool SubtreeSearch::isOver() {
-  if (outOfTime_) return true;
+  if (outOfTime_ || (firstIsEnough_ && best_)) return true;
   outOfTime_ =
       limits_.stop.stop_requested() || ((nodes_ & 7) == 0 && std::chrono::steady_clock::now() >= deadline_);
   return outOfTime_;

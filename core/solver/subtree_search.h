@@ -24,6 +24,8 @@ class SubtreeSearch {
   void startFrom(const Region& region, bool improvesFirst);
   void give(Frontier::NodePtr node) { open_.push(std::move(node)); }
   void setBest(const std::optional<Incumbent>& best) { best_ = best; }
+  /// To end with the first answer, whatever it is worth.
+  void setFirstIsEnough(bool enough) { firstIsEnough_ = enough; }
   /// Goes on until no node is open or mostNodes were looked at. Nodes are kept with their tableau while
   /// there are fewer than mostStates.
   void explore(std::int64_t mostNodes, std::size_t mostStates);
@@ -58,6 +60,7 @@ class SubtreeSearch {
   std::vector<Region> ties_;
   bool hasGrid_;
   bool improves_ = false;
+  bool firstIsEnough_ = false;
   std::int64_t nodes_ = 0;
   std::int64_t mostNodes_ = 0;
   std::size_t mostStates_ = 0;

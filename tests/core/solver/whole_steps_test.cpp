@@ -59,12 +59,9 @@ std::optional<Best> bruteForce(const Program& program) {
   return best;
 }
 
-void expectSameAsBruteForce(const RandomShape& shape, unsigned seed) {
-  std::mt19937 random(seed);
-  const Program program = randomProgram(random, shape);
+void expectSameAsBruteForce(const Program& program, const Limits& limits = {}) {
   const std::optional<Best> expected = bruteForce(program);
-  const Solution solution = solve(program);
-  SCOPED_TRACE(testing::Message() << "seed " << seed);
+  const Solution solution = solve(program, limits);
   if (!expected) {
     EXPECT_EQ(solution.status, Status::Infeasible);
     return;
@@ -74,6 +71,29 @@ void expectSameAsBruteForce(const RandomShape& shape, unsigned seed) {
   EXPECT_NEAR(solution.violation, expected->violation, 2e-9 * (1 + expected->violation));
   EXPECT_NEAR(solution.objective, expected->objective, 1e-7 * (1 + std::abs(expected->objective)));
   EXPECT_LE(hardViolation(program, solution.x), 1e-9);
+}
+
+void expectSameAsBruteForce(const RandomShape& shape, unsigned seed) {
+  SCOPED_TRACE(testing::Message() << "seed " << seed);
+  std::mt19937 random(seed);
+  expectSameAsBruteForce(randomProgram(random, shape));
+}
+
+/// The second food is the first once more, under another name.
+Program withTwin(Program program) {
+  program.rows.col(1) = program.rows.col(0);
+  for (Eigen::VectorXd* const each :
+       {&program.lower, &program.upper, &program.centre, &program.curvature, &program.cost})
+    (*each)[1] = (*each)[0];
+  return program;
+}
+
+/// The first target asks for far more than all foods hold.
+Program withTargetOutOfReach(Program program) {
+  program.rowLower[0] = 100.0;
+  program.rowUpper[0] = kInfinity;
+  program.price[0] = 1.0;
+  return program;
 }
 
 TEST(WholeSteps, NearestPointOfEveryGridIsTheOneThatTryingAllPointsFinds) {
@@ -94,6 +114,31 @@ TEST(WholeSteps, ChoicesAreKeptAndStillTheBestPointIsFound) {
   for (unsigned seed = 1; seed <= 300; ++seed) {
     expectSameAsBruteForce({.columns = 4, .rows = 5, .withChoices = true}, seed);
     expectSameAsBruteForce({.columns = 4, .rows = 5, .linear = true, .withChoices = true}, seed);
+  }
+}
+
+TEST(WholeSteps, TheSameFoodTwiceChangesNothingAboutTheBestPoint) {
+  for (unsigned seed = 1; seed <= 150; ++seed) {
+    for (const bool linear : {false, true}) {
+      SCOPED_TRACE(testing::Message() << "seed " << seed << " linear " << linear);
+      std::mt19937 random(seed);
+      expectSameAsBruteForce(withTwin(randomProgram(random, {.columns = 4, .rows = 6, .linear = linear})));
+    }
+  }
+}
+
+TEST(WholeSteps, WhereOneTargetIsOutOfReachTheOthersAndTheObjectiveStillDecide) {
+  for (unsigned seed = 1; seed <= 150; ++seed) {
+    for (const bool linear : {false, true}) {
+      for (const bool choices : {false, true}) {
+        SCOPED_TRACE(testing::Message() << "seed " << seed << " linear " << linear);
+        std::mt19937 random(seed);
+        const RandomShape shape{.columns = 4, .rows = 4, .linear = linear, .withChoices = choices};
+        const Program program = withTargetOutOfReach(randomProgram(random, shape));
+        expectSameAsBruteForce(program, {.threads = 1});
+        expectSameAsBruteForce(program, {.threads = 2});
+      }
+    }
   }
 }
 
