@@ -80,16 +80,17 @@ def whole_cheapest(program, answer, grams):
 
 def chance_in_two_stages(program, answer, grams):
     """The budget's last digits move the objective a lot, and interior points often give up on so thin a set: the answer is
-    held against those at somewhat more and somewhat less than the budget, as far as there are any."""
+    held against those at somewhat more and at somewhat less than the budget, as far as there are any."""
     stage_one = others.conic(program)
     if stage_one is None:
         return None
     least = stage_one[0]
     complaints = differs("shortfall", program.shortfall(grams), least, 3e-6, 1e-8)
-    for more in (2e-6, 5e-6, 2e-5):
-        loose = others.conic(program, budget=budget_of(least) + more * least + 1e-8)
-        if loose is not None:
-            break
+    nearest = {more: others.conic(program, budget=budget_of(least) + more * least) for more in (-5e-9, 5e-9, 2e-6, 2e-5)}
+    tight = nearest[-5e-9]
+    if tight is not None and answer["objective"] > tight[0] * (1 + 1e-6) + 1e-8:
+        complaints.append(f"objective {answer['objective']:.12g} is above the other solver's {tight[0]:.12g}")
+    loose = next((nearest[more] for more in (5e-9, 2e-6, 2e-5) if nearest[more] is not None), None)
     if loose is not None and answer["objective"] < loose[0] * (1 - 1e-7) - 1e-9:
         complaints.append(f"objective {answer['objective']:.12g} is below the other solver's {loose[0]:.12g}")
     return complaints
