@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/continuous.h"
 
-#include "core/solver/dual_active_set.h"
+#include "core/solver/continuous_solver.h"
 #include "core/solver/optimality.h"
 #include "core/solver/piecewise_simplex.h"
 
@@ -75,7 +75,8 @@ ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows 
   Eigen::VectorXd price(program.price.size());
   for (Eigen::Index i = 0; i < price.size(); ++i) price[i] = program.rowCost(i, rows, lambda).slopeAbove(1);
   const Eigen::VectorXd gradient = columnFactor * program.source->cost.cwiseProduct(program.unit);
-  const PricedRows priced{program.rows, program.rowLower, program.rowUpper, price, box.lower, box.upper};
+  const Eigen::VectorXd one = Eigen::VectorXd::Ones(program.unit.size());
+  const PricedRows priced{program.rows, program.rowLower, program.rowUpper, price, box.lower, box.upper, one};
   if (optimalityError(priced, gradient, answer.z, answer.rowMultipliers) > kAgree) {
     return failed(Status::Failed, "linear stage: not verified");
   }
@@ -85,48 +86,20 @@ ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows 
   return answer;
 }
 
-/// The quadratic objective with elastic rows at lambda times their price; infinite lambda: every row holds.
-class Quadratic {
- public:
-  Quadratic(const ScaledProgram& program, const Box& box) : program_(program) {
-    const Program& source = *program.source;
-    const Eigen::VectorXd unitSquared = program.unit.cwiseProduct(program.unit);
-    quadratic_.rows = program.rows;
-    quadratic_.rowLower = program.rowLower;
-    quadratic_.rowUpper = program.rowUpper;
-    quadratic_.price = program.price;
-    quadratic_.lower = box.lower;
-    quadratic_.upper = box.upper;
-    quadratic_.hessian = 2.0 * source.curvature.cwiseProduct(unitSquared);
-    quadratic_.centre = source.centre.cwiseQuotient(program.unit) -
-                        source.cost.cwiseProduct(program.unit).cwiseQuotient(quadratic_.hessian);
-  }
+/// The scaled program over the box, as a solver for quadratic objectives takes it.
+ContinuousSolver quadraticSolver(const ScaledProgram& program, const Box& box) {
+  const Program& source = *program.source;
+  const Eigen::VectorXd centre = source.centre.cwiseQuotient(program.unit);
+  const Eigen::VectorXd curvature = source.curvature.cwiseProduct(program.unit.cwiseAbs2());
+  const Eigen::VectorXd cost = source.cost.cwiseProduct(program.unit);
+  return ContinuousSolver({program.rows, program.rowLower, program.rowUpper, program.price, box.lower,
+                           box.upper, centre, curvature, cost});
+}
 
-  ContinuousAnswer at(double lambda) {
-    for (Eigen::Index i = 0; i < program_.price.size();
-         ++i) {  // a hard row stays hard even where violation costs nothing
-      quadratic_.price[i] = program_.price[i] < kInfinity ? program_.price[i] * lambda : kInfinity;
-    }
-    const QuadraticSolution solution = solveQuadratic(quadratic_);
-    if (solution.status == QuadraticSolution::Status::Infeasible) return failed(Status::Infeasible, "");
-    if (solution.status != QuadraticSolution::Status::Optimal)
-      return failed(Status::Failed, "nearest stage: iteration limit");
-    ContinuousAnswer answer = measured(program_, solution.z, solution.rowMultipliers);
-    if (!verified(solution)) return failed(Status::Failed, "nearest stage: not verified");
-    return answer;
-  }
-
- private:
-  [[nodiscard]] bool verified(const QuadraticSolution& solution) const {
-    const Eigen::VectorXd gradient = quadratic_.hessian.cwiseProduct(solution.z - quadratic_.centre);
-    const PricedRows priced{quadratic_.rows,  quadratic_.rowLower, quadratic_.rowUpper,
-                            quadratic_.price, quadratic_.lower,    quadratic_.upper};
-    return optimalityError(priced, gradient, solution.z, solution.rowMultipliers) <= kAgree;
-  }
-
-  const ScaledProgram& program_;
-  QuadraticProgram quadratic_;
-};
+ContinuousAnswer answerOf(const ScaledProgram& program, const ContinuousSolver& solver) {
+  if (solver.status() != Status::Optimal) return failed(solver.status(), std::string(solver.reason()));
+  return measured(program, solver.x(), solver.rowMultipliers());
+}
 
 /// Two answers of a priced stage 2: one within the budget, one beyond it, and the prices that gave them.
 struct Bracket {
@@ -151,41 +124,6 @@ ContinuousAnswer firstWithin(const Solve& solveAt, double budget, Bracket& brack
     bracket.beyond = std::move(answer);
   }
   return failed(Status::Failed, "second stage: the least violation was not reached again");
-}
-
-/// The quadratic answer moves continuously with the price: find the price at which the budget is just used
-/// up.
-ContinuousAnswer nearestWithinBudget(Quadratic& quadratic, double least, double budget) {
-  const auto solveAt = [&](double lambda) { return quadratic.at(lambda); };
-  Bracket bracket;
-  bracket.beyond = solveAt(0.0);
-  if (bracket.beyond.status != Status::Optimal) return bracket.beyond;
-  if (bracket.beyond.violation <= budget) return bracket.beyond;
-  if (ContinuousAnswer first = firstWithin(solveAt, budget, bracket); first.status != Status::Optimal)
-    return first;
-
-  const double close = 1e-4 * (budget - least);
-  double beyondBy = bracket.beyond.violation - budget;
-  double withinBy = bracket.within.violation - budget;
-  for (int round = 0; round < 200 && bracket.within.violation < budget - close; ++round) {
-    const double span = bracket.lambdaWithin - bracket.lambdaBeyond;
-    if (span <= 1e-15 * bracket.lambdaWithin) break;
-    const double share =
-        round % 3 == 2 ? 0.5 : std::clamp(beyondBy / (beyondBy - withinBy), 1e-3, 1.0 - 1e-3);
-    const double lambda = bracket.lambdaBeyond + share * span;
-    ContinuousAnswer answer = solveAt(lambda);
-    if (answer.status != Status::Optimal) return answer;
-    if (answer.violation <= budget) {
-      bracket.within = std::move(answer);
-      bracket.lambdaWithin = lambda;
-      withinBy = bracket.within.violation - budget;
-    } else {
-      bracket.beyond = std::move(answer);
-      bracket.lambdaBeyond = lambda;
-      beyondBy = bracket.beyond.violation - budget;
-    }
-  }
-  return bracket.within;
 }
 
 /// A linear answer jumps from corner to corner: at the right price the two corners beside the budget cost the
@@ -216,29 +154,36 @@ ContinuousAnswer cheapestWithinBudget(const ScaledProgram& program, const Box& b
   return mixed.violation <= budget * (1 + 1e-9) ? mixed : bracket.within;
 }
 
-}  // namespace
-
-double violationBudget(double leastViolation) {
-  return leastViolation * (1.0 + 1e-6) + 1e-9;
+bool isQuadratic(const ScaledProgram& program) {
+  return (program.source->curvature.array() > 0).all();
 }
+
+}  // namespace
 
 ContinuousAnswer leastViolation(const ScaledProgram& program, const Box& box) {
   if ((box.lower.array() > box.upper.array()).any()) return failed(Status::Infeasible, "");
-  ContinuousAnswer answer = solveLinear(program, box, Rows::Priced, 1.0, 0.0);
+  ContinuousAnswer answer;
+  if (isQuadratic(program)) {
+    ContinuousSolver solver = quadraticSolver(program, box);
+    solver.solve(ContinuousSolver::Budget::Exact);
+    answer = answerOf(program, solver);
+  } else {
+    answer = solveLinear(program, box, Rows::Priced, 1.0, 0.0);
+  }
   if (answer.status == Status::Optimal && answer.violation < kNoViolation) answer.violation = 0.0;
   return answer;
 }
 
 ContinuousAnswer leastObjective(const ScaledProgram& program, const Box& box, double least) {
-  const bool isQuadratic = (program.source->curvature.array() > 0).all();
-  const double budget = violationBudget(least);
-  if (isQuadratic) {
-    Quadratic quadratic(program, box);
-    if (least < kNoViolation) {
-      if (ContinuousAnswer answer = quadratic.at(kInfinity); answer.status == Status::Optimal) return answer;
-    }
-    return nearestWithinBudget(quadratic, least, budget);
+  if (isQuadratic(program)) {
+    ContinuousSolver solver = quadraticSolver(program, box);
+    if (least < kNoViolation && solver.solve() == Status::Optimal &&
+        solver.violation() <= violationBudget(least))
+      return answerOf(program, solver);
+    solver.solveWithin(violationBudget(least));
+    return answerOf(program, solver);
   }
+  const double budget = violationBudget(least);
   if (least < kNoViolation) {
     if (ContinuousAnswer answer = solveLinear(program, box, Rows::Hard, 1.0, 1.0);
         answer.status == Status::Optimal)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/solver/continuous_solver.h"
 #include "core/solver/scaled_program.h"
 #include "core/solver/solve.h"
 
@@ -24,9 +25,6 @@ struct ContinuousAnswer {
   Eigen::VectorXd rowMultipliers;  ///< of the scaled rows; > 0 where the upper bound pushes
   bool pressesGenerousLimit = false;
 };
-
-/// Most violation that a stage 2 answer may have.
-[[nodiscard]] double violationBudget(double leastViolation);
 
 /// Stage 1 over the box, no grid and no choices: exact, its optimality conditions verified.
 [[nodiscard]] ContinuousAnswer leastViolation(const ScaledProgram& program, const Box& box);

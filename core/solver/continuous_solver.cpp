@@ -1,0 +1,353 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/solver/continuous_solver.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tarebowl::solver {
+namespace {
+
+constexpr double kVerified = 1e-9;       // largest relative error of an answer that is returned
+constexpr double kNoViolation = 1e-11;   // stage 1 values below this are rounding
+constexpr double kNoMultiplier = 1e-12;  // beside the largest one
+constexpr double kSpare = 1e-5;          // of the budget, kept back for rounding
+constexpr int kMostEvents = 200;         // while lambda comes down
+constexpr int kMostTrials = 200;
+
+}  // namespace
+
+double violationBudget(double leastViolation) {
+  return leastViolation * (1.0 + 1e-6) + 1e-9;
+}
+
+void ContinuousSolver::reserve(Eigen::Index rows, Eigen::Index columns) {
+  set_.reserve(rows, columns);
+  path_.reserve(set_.form());
+  check_.reserve(rows, columns);
+  x_.setZero(columns);
+  rowMultipliers_.setZero(rows);
+  violationMultipliers_.setZero(rows);
+  columnMultipliers_.setZero(columns);
+  gradient_.setZero(columns);
+  gradientSize_.setZero(columns);
+  none_.setZero(columns);
+  hessian_.setOnes(columns);
+  blockingRows_.reserve(std::size_t(rows));
+}
+
+void ContinuousSolver::assign(const ContinuousProgram& program) {
+  if (program.rows.rows() != rowCount() || program.rows.cols() != columnCount() || mode_ == Mode::None)
+    reserve(program.rows.rows(), program.rows.cols());
+  rows_ = program.rows;
+  rowLower_ = program.rowLower;
+  rowUpper_ = program.rowUpper;
+  price_ = program.price;
+  lower_ = program.lower;
+  upper_ = program.upper;
+  centre_ = program.centre;
+  curvature_ = program.curvature;
+  cost_ = program.cost;
+  set_.forget();
+  mode_ = Mode::Lexicographic;
+  modeLambda_ = kInfinity;
+  scale_ = objectiveScale();
+  placeAll();
+}
+
+/// The objective is divided by what it amounts to, so that its numbers are near those of the scaled rows.
+double ContinuousSolver::objectiveScale() const {
+  double largest = 0.0;
+  double least = kInfinity;
+  for (Eigen::Index j = 0; j < columnCount(); ++j) {
+    const double amount = std::max(std::abs(centre_[j]), lower_[j]);
+    largest = std::max(largest, 2.0 * curvature_[j] * amount * amount);
+    if (upper_[j] > 0) least = std::min(least, 2.0 * curvature_[j] * upper_[j] * upper_[j]);
+  }
+  const double size = largest > 0 ? largest : least;
+  return size > 0 && size < kInfinity ? 1.0 / size : 1.0;
+}
+
+void ContinuousSolver::placeAll() {
+  hessian_ = (2.0 * scale_) * curvature_;
+  amount_ = hessian_.cwiseSqrt().cwiseInverse();
+  set_.assign(rows_, hessian_);
+  for (Eigen::Index j = 0; j < columnCount(); ++j) placeColumn(j);
+  for (Eigen::Index i = 0; i < rowCount(); ++i) {
+    set_.setRow(i, rowLower_[i], rowUpper_[i]);
+    placeCap(i);
+  }
+  columnsAreOld_ = false;
+}
+
+void ContinuousSolver::placeColumn(Eigen::Index column) {
+  set_.setColumn(column, lower_[column], upper_[column]);
+  set_.setCentre(column, centre_[column] - cost_[column] / (2.0 * curvature_[column]));
+}
+
+void ContinuousSolver::placeCap(Eigen::Index row) {
+  TwoLevel cap = kWithoutEnd;
+  if (price_[row] < kInfinity && mode_ == Mode::Lexicographic) cap = {price_[row], 0.0};
+  if (price_[row] < kInfinity && mode_ == Mode::Priced && modeLambda_ < kInfinity)
+    cap = {0.0, price_[row] * modeLambda_ * scale_};
+  set_.setCap(row, cap);
+}
+
+void ContinuousSolver::setRowBounds(Eigen::Index row, double lower, double upper) {
+  rowLower_[row] = lower;
+  rowUpper_[row] = upper;
+  set_.setRow(row, lower, upper);
+  const bool isHeld = set_.state(row) != DualActiveSet::State::Inactive;
+  if (isHeld && !(std::abs(set_.sign(row) > 0 ? upper : lower) < kInfinity)) set_.forget();
+}
+
+void ContinuousSolver::setColumnBounds(Eigen::Index column, double lower, double upper) {
+  lower_[column] = lower;
+  upper_[column] = upper;
+  set_.setColumn(column, lower, upper);
+  const Eigen::Index k = rowCount() + column;
+  const bool isHeld = set_.state(k) != DualActiveSet::State::Inactive;
+  if (isHeld && !(std::abs(set_.sign(k) > 0 ? upper : lower) < kInfinity)) set_.forget();
+}
+
+void ContinuousSolver::setPrice(Eigen::Index row, double price) {
+  price_[row] = price;
+  if (mode_ == Mode::Lexicographic && set_.isPriced()) set_.forget();
+  placeCap(row);
+}
+
+void ContinuousSolver::setCentre(Eigen::Index column, double centre) {
+  centre_[column] = centre;
+  placeColumn(column);
+}
+
+void ContinuousSolver::setCost(Eigen::Index column, double cost) {
+  cost_[column] = cost;
+  placeColumn(column);
+}
+
+void ContinuousSolver::replaceColumn(Eigen::Index column, const Column& with) {
+  for (Eigen::Index i = 0; i < rowCount(); ++i) rows_(i, column) = with.coefficients[std::size_t(i)];
+  lower_[column] = with.lower;
+  upper_[column] = with.upper;
+  centre_[column] = with.centre;
+  curvature_[column] = with.curvature;
+  cost_[column] = with.cost;
+  columnsAreOld_ = true;
+}
+
+void ContinuousSolver::prepare(Mode mode, double lambda) {
+  const bool isNewMode = mode != mode_;
+  const bool isNewLambda =
+      mode == Mode::Priced && (isNewMode || lambda < modeLambda_ || lambda > modeLambda_);
+  if (isNewMode || (columnsAreOld_ && set_.isPriced())) set_.forget();
+  mode_ = mode;
+  modeLambda_ = lambda;
+  if (columnsAreOld_) {
+    placeAll();
+  } else if (isNewMode || isNewLambda) {
+    for (Eigen::Index i = 0; i < rowCount(); ++i) placeCap(i);
+  }
+  iterations_ = 0;
+}
+
+Status ContinuousSolver::end(Status status, std::string_view reason) {
+  status_ = status;
+  reason_ = reason;
+  if (status != Status::Optimal) set_.forget();
+  return status;
+}
+
+Status ContinuousSolver::solve(Budget budget) {
+  prepare(Mode::Lexicographic, kInfinity);
+  return retried(budget, -1.0);
+}
+
+Status ContinuousSolver::solveWithin(double violation) {
+  prepare(Mode::Lexicographic, kInfinity);
+  return retried(Budget::Spent, violation);
+}
+
+Status ContinuousSolver::solveAtPrice(double lambda) {
+  prepare(Mode::Priced, lambda);
+  return retried(Budget::Exact, -1.0);
+}
+
+/// A warm answer that is not what it should be is tried once more from nothing.
+Status ContinuousSolver::retried(Budget budget, double within) {
+  if ((lower_.array() > upper_.array()).any() || (rowLower_.array() > rowUpper_.array()).any())
+    return end(Status::Infeasible, "a lower bound lies above its upper bound");
+  const bool wasWarm = !set_.isNew();
+  const Status first = attempt(budget, within);
+  return first == Status::Optimal || !wasWarm ? first : attempt(budget, within);
+}
+
+Status ContinuousSolver::runOn() {
+  const DualActiveSet::Outcome outcome = set_.run();
+  iterations_ += set_.iterations();
+  if (outcome == DualActiveSet::Outcome::Infeasible) {
+    set_.blockingRows(blockingRows_);
+    return end(Status::Infeasible, "hard rows and limits contradict each other");
+  }
+  if (outcome == DualActiveSet::Outcome::IterationLimit)
+    return end(Status::Failed, "nearest stage: iteration limit");
+  return Status::Optimal;
+}
+
+Status ContinuousSolver::attemptAtPrice() {
+  take(modeLambda_);
+  least_ = violation_;
+  lambda_ = modeLambda_;
+  return isVerified(modeLambda_) ? end(Status::Optimal, "")
+                                 : end(Status::Failed, "nearest stage: not verified");
+}
+
+Status ContinuousSolver::attempt(Budget budget, double within) {
+  error_ = 0.0;
+  if (const Status status = runOn(); status != Status::Optimal) return status;
+  if (mode_ == Mode::Priced) return attemptAtPrice();
+  double lambda = ActivePath::leastLambda(set_);
+  take(lambda);
+  if (!isLeastViolation()) return end(Status::Failed, "first stage: not verified");
+  least_ = violation_;
+  const double most = within >= 0 ? within : violationBudget(least_);
+  if (least_ > most) return end(Status::Infeasible, "no answer within the given violation");
+  if (least_ <= kNoViolation && within < 0) {
+    least_ = violation_ = 0.0;
+    if (!set_.isPriced()) lambda = kInfinity;
+  } else if (budget == Budget::Spent) {
+    return spend(lambda, least_ + (1.0 - kSpare) * (most - least_));
+  }
+  lambda_ = lambda / scale_;
+  return isVerified(lambda_) ? end(Status::Optimal, "") : end(Status::Failed, "nearest stage: not verified");
+}
+
+/// The second stage within a budget: the path as lambda comes down; where rounding led that astray, by trial.
+Status ContinuousSolver::spend(double lambda, double budget) {
+  path_.keep(set_);
+  const double error = error_;
+  ActivePath::fixLambda(set_, lambda);
+  double reached = lowerLambda(lambda, budget);
+  take(reached);
+  bool isDone = violation_ <= budget + kSpare * (budget - least_) && isVerified(reached / scale_);
+  path_.restore(set_);
+  if (!isDone) {
+    error_ = error;
+    ActivePath::fixLambda(set_, lambda);
+    reached = tryLambdas(lambda, budget);
+    isDone = violation_ <= budget && isVerified(reached / scale_);
+    path_.restore(set_);
+  }
+  if (!isDone) {  // at V* itself the answer was found by then: within the budget, if not the last millionth
+                  // better
+    error_ = error;
+    reached = lambda;
+    take(lambda);
+    isDone = isVerified(lambda / scale_);
+  }
+  lambda_ = reached / scale_;
+  return isDone ? end(Status::Optimal, "") : end(Status::Failed, "nearest stage: not verified");
+}
+
+/// Lowers lambda from where the answer begins to change until the violation has grown to the budget.
+double ContinuousSolver::lowerLambda(double lambda, double budget) {
+  path_.clearRates();
+  const NormalForm& form = set_.form();
+  for (Eigen::Index i = 0; i < rowCount(); ++i) {
+    if (price_[i] < kInfinity) path_.setCapRate(i, -price_[i] * form.norm(i));
+  }
+  double violation = violation_;
+  for (int event = 0; event < kMostEvents && lambda > 0; ++event) {
+    path_.direct(set_);
+    double rate = 0.0;
+    for (Eigen::Index i = 0; i < rowCount(); ++i) {
+      if (set_.state(i) == DualActiveSet::State::Capped)
+        rate += price_[i] * form.norm(i) * path_.beyondRate(set_, i);
+    }
+    const double length = std::min(path_.reach(set_), lambda);
+    if (rate > 0 && violation + rate * length >= budget) {
+      const double last = std::max(0.0, (budget - violation) / rate);
+      path_.advance(set_, last);
+      return lambda - last;
+    }
+    path_.advance(set_, length);
+    lambda -= length;
+    violation += rate * length;
+    if (lambda <= 0 || path_.pass(set_) == ActivePath::Passed::Ended) break;
+  }
+  return std::max(0.0, lambda);
+}
+
+/// The same by regula falsi between lambda = 0 and one at which the violation is the least.
+double ContinuousSolver::tryLambdas(double within, double budget) {
+  const auto violationAt = [&](double lambda) {
+    for (Eigen::Index i = 0; i < rowCount(); ++i) {
+      if (price_[i] < kInfinity) set_.setCap(i, {0.0, price_[i] * lambda});
+    }
+    if (set_.run() != DualActiveSet::Outcome::Optimal) return kInfinity;
+    take(lambda);
+    return violation_;
+  };
+  double beyond = 0.0;
+  double beyondBy = violationAt(beyond) - budget;
+  if (beyondBy <= 0) return beyond;
+  double withinBy = violationAt(within) - budget;
+  for (int round = 0; round < kMostTrials && withinBy < -kSpare * (budget - least_); ++round) {
+    if (within - beyond <= 1e-15 * within) break;
+    const double share =
+        round % 3 == 2 ? 0.5 : std::clamp(beyondBy / (beyondBy - withinBy), 1e-3, 1.0 - 1e-3);
+    const double lambda = beyond + share * (within - beyond);
+    const double by = violationAt(lambda) - budget;
+    (by <= 0 ? within : beyond) = lambda;
+    (by <= 0 ? withinBy : beyondBy) = by;
+  }
+  violationAt(within);
+  return within;
+}
+
+/// Reads the answer, with a number in for lambda (both in terms of the scaled objective).
+void ContinuousSolver::take(double lambda) {
+  set_.point(x_);
+  for (Eigen::Index k = 0; k < rowCount() + columnCount(); ++k) {
+    const TwoLevel multiplier = set_.multiplier(k);
+    double number = (multiplier.high != 0.0 ? multiplier.at(lambda) : multiplier.low) / scale_;
+    if (k < rowCount() && price_[k] < kInfinity && lambda < kInfinity)
+      number = std::clamp(number, -price_[k] * lambda / scale_, price_[k] * lambda / scale_);
+    if (k < rowCount()) {
+      rowMultipliers_[k] = number;
+      violationMultipliers_[k] = multiplier.high;
+    } else {
+      columnMultipliers_[k - rowCount()] = number;
+    }
+  }
+  measure();
+}
+
+void ContinuousSolver::measure() {
+  check_.measure(rows_, x_);
+  violation_ = 0.0;
+  for (Eigen::Index i = 0; i < rowCount(); ++i) {
+    const double at = check_.activity()[i];
+    if (price_[i] < kInfinity)
+      violation_ += price_[i] * std::max({0.0, rowLower_[i] - at, at - rowUpper_[i]});
+  }
+  objective_ = (curvature_.array() * (x_ - centre_).array().square()).sum() + cost_.dot(x_);
+}
+
+bool ContinuousSolver::isLeastViolation() {
+  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, amount_};
+  error_ = std::max(error_, check_.error(priced, none_, none_, x_, violationMultipliers_, kNoMultiplier));
+  return error_ <= kVerified;
+}
+
+bool ContinuousSolver::isVerified(double priceFactor) {
+  gradient_ = 2.0 * curvature_.cwiseProduct(x_ - centre_) + cost_;
+  gradientSize_ =
+      2.0 * curvature_.cwiseProduct(x_.cwiseAbs() + centre_.cwiseAbs() + amount_) + cost_.cwiseAbs();
+  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, amount_, priceFactor};
+  error_ =
+      std::max(error_, check_.error(priced, gradient_, gradientSize_, x_, rowMultipliers_, kNoMultiplier));
+  return error_ <= kVerified;
+}
+
+}  // namespace tarebowl::solver
