@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/cone_newton.h"
 
-#include "core/solver/dual_active_set.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -60,17 +58,19 @@ bool ConeNewton::model(const Eigen::VectorXd& price, ConePoint& point, Eigen::Ve
   const ScaledProgram& program = rows_.program();
   const Eigen::VectorXd gradient = objective_.gradient(point.z);
   point.error = face_.judge(price, point);
-  QuadraticProgram model{face_.tangents(), program.rowLower, program.rowUpper,   price,
-                         box_.lower,       box_.upper,       objective_.hessian, {}};
-  rows_.addDiagonalCurvature(point.z, point.multipliers, model.hessian);
+  Eigen::VectorXd hessian = objective_.hessian;
+  rows_.addDiagonalCurvature(point.z, point.multipliers, hessian);
   const double typical = std::max(gradient.cwiseAbs().maxCoeff(), 1.0);
-  model.hessian.array() += damping_ * typical;
-  model.hessian = model.hessian.cwiseMax(kLeastDamping * typical);
-  model.centre = point.z - gradient.cwiseQuotient(model.hessian);
-  const QuadraticSolution solution = solveQuadratic(model);
-  if (solution.status == QuadraticSolution::Status::Infeasible) return false;
-  point.multipliers = solution.rowMultipliers;
-  to = solution.z.cwiseMax(box_.lower).cwiseMin(box_.upper);
+  hessian.array() += damping_ * typical;
+  hessian = hessian.cwiseMax(kLeastDamping * typical);
+  const Eigen::VectorXd centre = point.z - gradient.cwiseQuotient(hessian);
+  const Eigen::VectorXd curvature = 0.5 * hessian;
+  const Eigen::VectorXd none = Eigen::VectorXd::Zero(hessian.size());
+  model_.assign({face_.tangents(), program.rowLower, program.rowUpper, price, box_.lower, box_.upper, centre,
+                 curvature, none});
+  if (model_.solveAtPrice(1.0) == Status::Infeasible) return false;
+  point.multipliers = model_.rowMultipliers();
+  to = model_.x().cwiseMax(box_.lower).cwiseMin(box_.upper);
   for (Eigen::Index i = 0; i < price.size(); ++i) {
     if (!(price[i] < kInfinity)) hardPrice_ = std::max(hardPrice_, 2.0 * std::abs(point.multipliers[i]));
   }

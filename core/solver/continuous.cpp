@@ -75,8 +75,7 @@ ContinuousAnswer solveLinear(const ScaledProgram& program, const Box& box, Rows 
   Eigen::VectorXd price(program.price.size());
   for (Eigen::Index i = 0; i < price.size(); ++i) price[i] = program.rowCost(i, rows, lambda).slopeAbove(1);
   const Eigen::VectorXd gradient = columnFactor * program.source->cost.cwiseProduct(program.unit);
-  const Eigen::VectorXd one = Eigen::VectorXd::Ones(program.unit.size());
-  const PricedRows priced{program.rows, program.rowLower, program.rowUpper, price, box.lower, box.upper, one};
+  const PricedRows priced{program.rows, program.rowLower, program.rowUpper, price, box.lower, box.upper};
   if (optimalityError(priced, gradient, answer.z, answer.rowMultipliers) > kAgree) {
     return failed(Status::Failed, "linear stage: not verified");
   }

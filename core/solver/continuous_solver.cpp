@@ -335,7 +335,7 @@ void ContinuousSolver::measure() {
 }
 
 bool ContinuousSolver::isLeastViolation() {
-  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, amount_};
+  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, 1.0, &amount_};
   error_ = std::max(error_, check_.error(priced, none_, none_, x_, violationMultipliers_, kNoMultiplier));
   return error_ <= kVerified;
 }
@@ -344,7 +344,7 @@ bool ContinuousSolver::isVerified(double priceFactor) {
   gradient_ = 2.0 * curvature_.cwiseProduct(x_ - centre_) + cost_;
   gradientSize_ =
       2.0 * curvature_.cwiseProduct(x_.cwiseAbs() + centre_.cwiseAbs() + amount_) + cost_.cwiseAbs();
-  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, amount_, priceFactor};
+  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, priceFactor, &amount_};
   error_ =
       std::max(error_, check_.error(priced, gradient_, gradientSize_, x_, rowMultipliers_, kNoMultiplier));
   return error_ <= kVerified;

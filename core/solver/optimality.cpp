@@ -12,6 +12,10 @@ constexpr double kTolerance = 1e-9;  // for telling whether a value is at a limi
 constexpr double kPlain =
     1e-13;  // errors this small beside a lower bound of the terms' size need no closer look
 
+double amountOf(const PricedRows& program, Eigen::Index column) {
+  return program.amount != nullptr ? (*program.amount)[column] : 1.0;
+}
+
 }  // namespace
 
 void OptimalityCheck::reserve(Eigen::Index rows, Eigen::Index columns) {
@@ -53,7 +57,9 @@ double OptimalityCheck::rowError(const PricedRows& program, Eigen::Index i, cons
   if (multiplier > -price * (1 - kTolerance)) distance = std::max(distance, below);
   double error = 0.0;
   if (distance > kPlain * std::abs(activity_[i])) {
-    const double size = program.rows.row(i).cwiseAbs().dot(z.cwiseAbs().cwiseMax(program.amount).transpose());
+    double size = 0.0;
+    for (Eigen::Index j = 0; j < z.size(); ++j)
+      size += std::abs(program.rows(i, j)) * std::max(std::abs(z[j]), amountOf(program, j));
     error = distance < kInfinity && size > 0 ? distance / size : kInfinity;
   }
   if (price < kInfinity && std::abs(multiplier) > price)
@@ -63,7 +69,7 @@ double OptimalityCheck::rowError(const PricedRows& program, Eigen::Index i, cons
 
 double OptimalityCheck::columnError(const PricedRows& program, Eigen::Index j, double gradient, double size,
                                     double z, const Eigen::VectorXd& multipliers) const {
-  const double amount = std::max({std::abs(z), std::abs(program.lower[j]), program.amount[j]});
+  const double amount = std::max({std::abs(z), std::abs(program.lower[j]), amountOf(program, j)});
   const double reach = kTolerance * amount;
   double outside = std::max({0.0, program.lower[j] - z, z - program.upper[j]});
   outside /= amount;

@@ -14,8 +14,9 @@ struct PricedRows {
   const Eigen::VectorXd& price;  ///< infinite where the row must hold
   const Eigen::VectorXd& lower;
   const Eigen::VectorXd& upper;
-  const Eigen::VectorXd& amount;  ///< what counts as much of a column: smaller sizes are judged as this one
-  double priceFactor = 1.0;       ///< of the finite prices; infinite: every row must hold
+  double priceFactor = 1.0;  ///< of the finite prices; infinite: every row must hold
+  /// What counts as much of a column: smaller sizes are judged as this one; none: 1.
+  const Eigen::VectorXd* amount = nullptr;
 };
 
 /// The Karush-Kuhn-Tucker conditions at z, each relative to the size of its own terms, so that units do not
