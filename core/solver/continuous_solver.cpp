@@ -195,7 +195,7 @@ Status ContinuousSolver::runOn() {
 }
 
 Status ContinuousSolver::attemptAtPrice() {
-  take(modeLambda_);
+  take(modeLambda_ * scale_);
   least_ = violation_;
   lambda_ = modeLambda_;
   return isVerified(modeLambda_) ? end(Status::Optimal, "")

@@ -4,12 +4,9 @@
 // factor-and-solve of as many columns, and beside general solvers of other people, all in the same run.
 // table.py beside this file prints what comes out against the bars.
 #include "core/solver/conflict.h"
+#include "core/solver/continuous_solver.h"
 #include "core/solver/solve.h"
 #include "tests/bench/over_instances.h"
-#if __has_include("core/solver/continuous_solver.h")  // until it is there
-#include "core/solver/continuous_solver.h"
-#define TAREBOWL_CONTINUOUS_SOLVER
-#endif
 #ifdef TAREBOWL_OTHER_SOLVERS
 #include "tests/reference/other_solvers.h"
 #endif
@@ -20,6 +17,8 @@ namespace tarebowl::bench {
 namespace {
 
 using reference::ProgramKind;
+using solver::ContinuousProgram;
+using solver::ContinuousSolver;
 using solver::Program;
 using solver::Status;
 using Aim = ProgramKind::Aim;
@@ -54,10 +53,6 @@ double choleskyOfTheSize(benchmark::State&, const Program& program) {
   });
 }
 
-#ifdef TAREBOWL_CONTINUOUS_SOLVER
-using solver::ContinuousProgram;
-using solver::ContinuousSolver;
-
 double nearestCold(benchmark::State& state, const Program& program) {
   ContinuousSolver solver;
   const double seconds = secondsOf([&] {
@@ -85,8 +80,6 @@ double nearestWarm(benchmark::State& state, const Program& program) {
   count(state, "failed", failed > 0);
   return seconds;
 }
-
-#endif
 
 double solveFromTheProgram(benchmark::State& state, const Program& program) {
   bool failed = false;
@@ -172,10 +165,8 @@ void registerOwn() {
   registerSizes("floor", sizes(Targets::Met, Aim::Nearest), choleskyOfTheSize);
   for (const auto& [name, targets] : {std::pair{"met", Targets::Met}, std::pair{"unmet", Targets::Unmet}}) {
     const auto kinds = sizes(targets, Aim::Nearest);
-#ifdef TAREBOWL_CONTINUOUS_SOLVER
     registerSizes(std::string("nearest_cold/") + name, kinds, nearestCold);
     registerSizes(std::string("nearest_warm/") + name, kinds, nearestWarm);
-#endif
     registerSizes(std::string("lexicographic_cold/") + name, kinds, solveFromTheProgram);
   }
   registerSizes("least_shortfall_cold/tarebowl", sizes(Targets::Unmet, Aim::ShortfallOnly),

@@ -5,7 +5,9 @@
 
     bench_solver --benchmark_out=solver.json && table.py solver.json [MORE.json …]
 
-Figures are medians over 50 instances, in microseconds of processor time; ratios are to one Eigen LLT factor-and-solve of
+MORE: of bench_whole_steps and bench_remedies.
+
+Figures are medians over the instances, in microseconds, of processor time where one thread works; ratios are to one Eigen LLT factor-and-solve of
 as many foods, from the same run. Benchmarks that no bar speaks of are listed below the table.
 """
 import json
@@ -28,7 +30,7 @@ class Measured:
                 name = re.sub(r"/(iterations:\d+|manual_time|real_time)", "", run["name"])
                 unit = {"ns": 1e-3, "us": 1.0, "ms": 1e3, "s": 1e6}[run["time_unit"]]
                 self.times[name] = run["real_time"] * unit
-                self.counters[name] = {k: v for k, v in run.items() if k in ("worst_us", "failed", "unproved")}
+                self.counters[name] = {k: v for k, v in run.items() if isinstance(v, float)}
         self.named = set()
 
     def time(self, name):
@@ -79,6 +81,40 @@ def within(measured, what, name, bar):
         yield line(what, name.rpartition("/")[2], time, time, "µs", f"≤ {bar}", time <= bar)
 
 
+def verdict(what, size, time, shown, bar, holds):
+    return f"| {what} | {size} | {number(time)} | {shown} | {bar} | {'yes' if holds else '**no**'} |"
+
+
+def whole_grams(measured):
+    """What bench_whole_steps counted; two threads, a second at most."""
+    for bands in ("met", "unmet"):
+        name, size = f"nearest_in_grams_{bands}/12x31/threads:2", "12x31"
+        if (time := measured.time(name)) is not None:
+            worst = measured.counters[name]["worst_ms"]
+            yield verdict(f"whole grams, bands {bands}", size, time, f"worst {number(worst)} ms", "≤ 1000 µs, worst 50 ms",
+                          time <= 1000 and worst <= 50 and measured.counters[name]["proved_pct"] >= 100)
+    for bands, least, gap in (("met", 98, 0.5), ("unmet", 95, 1.0)):
+        name = f"nearest_in_grams_{bands}/25x53/threads:2"
+        if (time := measured.time(name)) is not None:
+            proved, widest = (measured.counters[name][key] for key in ("proved_pct", "worst_gap_pct"))
+            yield verdict(f"whole grams, bands {bands}", "25x53", time, f"{number(proved)} % proved, gap {number(widest)} %",
+                          f"≥ {least} %, gap {gap} %", proved >= least and widest <= gap)
+    for bands in ("met", "unmet"):
+        glance, name = f"first_answer_in_20_ms_{bands}/40x60", f"nearest_in_grams_{bands}/40x60/threads:2"
+        if (time := measured.time(glance)) is not None and measured.time(name) is not None:
+            answered, widest = measured.counters[glance]["answered_pct"], measured.counters[name]["worst_gap_pct"]
+            yield verdict(f"whole grams, first answer in 20 ms, bands {bands}", "40x60", time,
+                          f"{number(answered)} % answered, gap {number(widest)} % at 1 s", "100 %, gap 2 %",
+                          answered >= 100 and widest <= 2)
+    for what in ("least_shortfall", "least_cost"):
+        for size in ("12x31", "25x53"):
+            name = f"{what}_in_grams/{size}"
+            if (time := measured.time(name)) is not None:
+                faster = measured.counters[name]["times_faster"]
+                yield verdict(f"whole grams, {what.replace('_', ' ')}", size, time,
+                              f"{number(faster)} times faster than GLPK or CBC", "≥ 5", faster >= 5)
+
+
 def table(measured):
     for bands in ("met", "unmet"):
         yield from against_floor(measured, f"nearest, elastic, cold, bands {bands}", f"nearest_cold/{bands}", (10, 10, 6, 6))
@@ -93,7 +129,9 @@ def table(measured):
     yield from against_others(measured, "cheapest, cold", "cheapest_cold/tarebowl", "cheapest_cold", None)
     yield from within(measured, "choices, 2 of 6, twice", "choices_two_of_six_twice/60x69", 1000)
     yield from in_units_of(measured, "minimal conflict", "minimal_conflict", "nearest_cold/unmet", "cold solves", 5)
-    yield from within(measured, "remedies over 9,000 foods, first five", "remedies_of_9000", 50_000)
+    for whole, steps in ((0, "any amounts"), (1, "scale steps")):
+        yield from within(measured, f"remedies over 9,000 foods, {steps}", f"remedies_of_9000/whole:{whole}", 50_000)
+    yield from whole_grams(measured)
 
 
 def processor():

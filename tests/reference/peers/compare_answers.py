@@ -47,6 +47,12 @@ def nearest_hard(program, answer, grams):
     return other and differs("objective", answer["objective"], other[0], 1e-7)
 
 
+def nearest_priced(program, answer, grams):
+    price = 10.0
+    other = others.conic(program, price=price)
+    return other and differs("price", answer["objective"] + price * answer["shortfall"], other[0], 1e-7)
+
+
 def nearest_in_two_stages(program, answer, grams):
     least = others.linear(program)
     other = others.conic(program, budget=budget_of(least)) if least is not None else None
@@ -98,6 +104,7 @@ def chance_in_two_stages(program, answer, grams):
 
 KINDS = {
     "nearest-hard": nearest_hard,
+    "nearest-priced": nearest_priced,
     "nearest-met": nearest_in_two_stages,
     "nearest-unmet": nearest_in_two_stages,
     "cheapest-hard": cheapest,

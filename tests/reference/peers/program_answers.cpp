@@ -3,6 +3,7 @@
 // program_answers KIND FIRST_SEED COUNT: one line of JSON for each seed, a program from real foods and the
 // solver's answer, for compare_answers.py to compare with solvers of other people. Status 77 without the
 // table of foods.
+#include "core/solver/continuous_solver.h"
 #include "core/solver/solve.h"
 #include "tests/reference/ifct_programs.h"
 
@@ -27,6 +28,7 @@ constexpr double kGuard = 1.6448536269514722;
 std::optional<ProgramKind> kindNamed(const std::string& name) {
   static const std::map<std::string, ProgramKind> kKinds{
       {"nearest-hard", {.targets = Targets::Hard, .aim = Aim::Nearest}},
+      {"nearest-priced", {.targets = Targets::Unmet, .aim = Aim::Nearest}},
       {"nearest-met", {.targets = Targets::Met, .aim = Aim::Nearest}},
       {"nearest-unmet", {.targets = Targets::Unmet, .aim = Aim::Nearest}},
       {"cheapest-hard", {.targets = Targets::Hard, .aim = Aim::Cheapest}},
@@ -84,6 +86,18 @@ json lineFor(const solver::Program& p, const solver::Solution& solution) {
             {"gap", solution.gap}}}};
 }
 
+/// One stage: a unit of shortfall weighs as much as ten of the objective.
+solver::Solution atPrice(const solver::Program& program) {
+  solver::ContinuousSolver solver(solver::ContinuousProgram::of(program));
+  solver::Solution solution;
+  solution.status = solver.solveAtPrice(10.0);
+  solution.reason = solver.reason();
+  solution.x = solver.x();
+  solution.violation = solver.violation();
+  solution.objective = solver.objective();
+  return solution;
+}
+
 int run(const std::string& name, std::uint64_t first, std::uint64_t count) {
   const auto kind = kindNamed(name);
   if (!kind) return 2;
@@ -93,7 +107,7 @@ int run(const std::string& name, std::uint64_t first, std::uint64_t count) {
       fmt::print(stderr, "skipped: {}\n", ifctMissingNote());
       return 77;
     }
-    json line = lineFor(*program, solver::solve(*program));
+    json line = lineFor(*program, name == "nearest-priced" ? atPrice(*program) : solver::solve(*program));
     line["seed"] = seed;
     fmt::print("{}\n", line.dump());
   }
