@@ -31,7 +31,7 @@ class LinearQuestions : public testing::Test {
   /// Sizes grow with the seed's turn, so that the large ones are few.
   solver::Program program(std::uint64_t seed, Targets targets, Aim aim) const {
     ProgramKind kind =
-        seed % 20 == 19 ? kLarge : (seed % 5 == 4 ? kForty : (seed % 2 == 1 ? kMedium : kSmall));
+        seed % 20 == 19 ? kLarge : (seed % 20 == 9 ? kForty : (seed % 2 == 1 ? kMedium : kSmall));
     kind.targets = targets;
     kind.aim = aim;
     return seededProgram(table, kind, seed).program;
