@@ -84,7 +84,7 @@ void addTarget(diet::BalanceProblem& problem, const Eigen::VectorXd& hidden, Dra
   const food::NutrientId nutrient =
       first ? food::nutrients::energy()
             : food::findByTagname(kColumns[1 + draw.below(kColumns.size() - 1)].first).value();
-  animal::Target target{.id = "t" + std::to_string(problem.targets.size()),
+  animal::Target target{.id = std::string("t").append(std::to_string(problem.targets.size())),
                         .nutrient = nutrient,
                         .min = 1.0,
                         .max = std::nullopt,
