@@ -20,6 +20,9 @@ struct Words {
   bool table = false;
   bool json = false;
   double seconds = 10.0;
+  std::string collection;
+  std::string sought;
+  std::size_t most = 50;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -30,6 +33,27 @@ void addFile(CLI::App& command, Words& words) {
 
 void addTable(CLI::App& command, Words& words) {
   command.add_flag("--table", words.table, "Print a table for people instead of JSON");
+}
+
+void addCollection(CLI::App& command, Words& words) {
+  command.add_option("--collection", words.collection,
+                     "Take foods that the problem states without per_100_g from this collection");
+}
+
+void addTableOrJson(CLI::App& command, Words& words) {
+  auto* table = command.add_flag("--table", words.table, "Print a table for people instead of JSON");
+  command.add_flag("--json", words.json, "Print JSON (the default)")->excludes(table);
+}
+
+void defineCollectionCommands(CLI::App& app, Words& words) {
+  CLI::App& made = *app.add_subcommand("new", "Make a new, empty collection file");
+  made.add_option("COLLECTION", words.file, "The file to make, NAME.tarebowl")->required();
+
+  CLI::App& foods = *app.add_subcommand("foods", "List the foods of a collection, or find some by name");
+  foods.add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+  foods.add_option("--find", words.sought, "Words of the name, form, group or code, in any order");
+  foods.add_option("--most", words.most, "How many to list")->capture_default_str();
+  addTableOrJson(foods, words);
 }
 
 /// CLI11 explains some slips over several lines; the first one says it.
@@ -51,6 +75,7 @@ void define(CLI::App& app, Words& words) {
   CLI::App& solve =
       *app.add_subcommand("solve", "Find the grams that meet the targets; prints tarebowl-result/1");
   addFile(solve, words);
+  addCollection(solve, words);
   addTable(solve, words);
   solve
       .add_option("--seconds", words.seconds,
@@ -61,18 +86,21 @@ void define(CLI::App& app, Words& words) {
   CLI::App& balance =
       *app.add_subcommand("balance", "Judge the diet as it is now (\"reference\") without solving");
   addFile(balance, words);
+  addCollection(balance, words);
   addTable(balance, words);
 
   CLI::App& nutrients =
       *app.add_subcommand("nutrients", "List the nutrients known here, with their tagnames and units");
-  auto* table = nutrients.add_flag("--table", words.table, "Print a table for people instead of JSON");
-  nutrients.add_flag("--json", words.json, "Print JSON (the default)")->excludes(table);
+  addTableOrJson(nutrients, words);
+  defineCollectionCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("solve")) return Command::Kind::Solve;
   if (app.got_subcommand("balance")) return Command::Kind::Balance;
   if (app.got_subcommand("nutrients")) return Command::Kind::Nutrients;
+  if (app.got_subcommand("new")) return Command::Kind::NewCollection;
+  if (app.got_subcommand("foods")) return Command::Kind::Foods;
   return Command::Kind::OpenWindow;
 }
 
@@ -101,6 +129,9 @@ Command parseCommandLine(int argc, const char* const* argv) {
   Command command{.kind = kindOf(app), .file = {}, .table = words.table, .text = {}};
   const bool opensSample = command.kind == Command::Kind::OpenWindow && words.file.empty();
   if (!opensSample) command.file = words.file;
+  if (!words.collection.empty()) command.collection = words.collection;
+  command.sought = words.sought;
+  command.most = words.most;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <chrono>
+#include <cstddef>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -16,12 +17,17 @@ struct Command {
     Solve,
     Balance,
     Nutrients,
-    ShowText  ///< help or version, in text
+    NewCollection,  ///< at file
+    Foods,          ///< of the collection at file
+    ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
   std::optional<std::string> file;  ///< "-" is standard input
   bool table = false;               ///< for people rather than for programs
   std::chrono::milliseconds deadline{10'000};
+  std::optional<std::string> collection{};  ///< where a problem's foods come from
+  std::string sought{};                     ///< part of a food's name
+  std::size_t most = 50;                    ///< foods to list
   std::string text;
 };
 

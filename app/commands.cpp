@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands.h"
 
+#include "app/collection_commands.h"
 #include "app/result_table.h"
 #include "core/diet/objective.h"
 #include "core/diet/solve.h"
@@ -18,8 +19,9 @@ namespace {
 
 diet::BalanceProblem read(const Command& command, const Streams& streams) {
   const std::string& file = command.file.value();
-  if (file == "-") return exchange::readProblem(streams.in, "standard input");
-  return exchange::readProblem(std::filesystem::path(file));
+  const exchange::FoodSource collection = foodSourceOf(command);
+  if (file == "-") return exchange::readProblem(streams.in, "standard input", collection);
+  return exchange::readProblem(std::filesystem::path(file), collection);
 }
 
 /// The diet as it is now, judged and put where a solution would stand, so that both print alike.
@@ -77,6 +79,10 @@ int runInTerminal(const Command& command, const Streams& streams) {
     case Command::Kind::Nutrients:
       streams.out << (command.table ? nutrientTable() : exchange::writeNutrients());
       return kDone;
+    case Command::Kind::NewCollection:
+      return makeCollection(command, streams);
+    case Command::Kind::Foods:
+      return listFoods(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -18,7 +18,8 @@ struct Streams {
   std::ostream& err;
 };
 
-/// Solve, Balance, Nutrients and ShowText. Throws exchange::FormatError for a file that cannot be read.
+/// All but OpenWindow. Throws exchange::FormatError for a file that cannot be read, store::StoreError for a
+/// collection.
 [[nodiscard]] int runInTerminal(const Command& command, const Streams& streams);
 
 }  // namespace tarebowl::app

@@ -4,6 +4,7 @@
 #include "app/commands.h"
 #include "app/window.h"
 #include "core/exchange/problem_json.h"
+#include "core/store/store_error.h"
 
 #include <exception>
 #include <iostream>
@@ -34,6 +35,8 @@ int main(int argc, char** argv) {
   try {
     return run(argc, argv, streams);
   } catch (const tarebowl::exchange::FormatError& error) {
+    return complain(error.what(), kUnreadable);
+  } catch (const tarebowl::store::StoreError& error) {
     return complain(error.what(), kUnreadable);
   } catch (const UsageError& error) {
     return complain(error.what(), kUnreadable);

@@ -8,6 +8,7 @@
 
 #include <array>
 #include <functional>
+#include <utility>
 
 namespace tarebowl::exchange {
 
@@ -17,10 +18,10 @@ using food::NutrientId;
 using quantity::AsFedContent;
 using quantity::Grams;
 
-constexpr std::array<std::string_view, 17> kFoodKeys{
-    "id",          "name",           "form",         "preparation", "group",    "invented",
-    "source",      "per_100_g",      "sd_per_100_g", "min_g",       "max_g",    "scale_step_g",
-    "cost_per_kg", "eaten_fraction", "sources",      "qualifiers",  "n_samples"};
+constexpr std::array<std::string_view, 18> kFoodKeys{
+    "id",           "from",        "name",           "form",         "preparation", "group",
+    "invented",     "source",      "per_100_g",      "sd_per_100_g", "min_g",       "max_g",
+    "scale_step_g", "cost_per_kg", "eaten_fraction", "sources",      "qualifiers",  "n_samples"};
 
 /// 100 g of food hold at most 100 g of anything; for energy the limit lies above pure fat (9.4 kcal/g gross),
 /// so that kilojoules written as kilocalories are noticed.
@@ -131,6 +132,19 @@ void readLimits(const JsonReader& reader, diet::DietFood& food) {
   }
 }
 
+diet::DietFood takeFrom(const FoodSource& collection, const JsonReader& reader, const std::string& id) {
+  const auto from = reader.find("from");
+  const std::string code = from ? from->nonEmptyText() : id;
+  const JsonReader place = from.value_or(reader.member("id"));
+  if (!collection)
+    place.complain("per_100_g beside it, or a collection to take the food from (--collection FILE)");
+  auto food = collection(code);
+  if (!food)
+    place.complain(
+        fmt::format("per_100_g, or the code of a food in the collection, found {}", inQuotes(code)));
+  return std::move(*food);
+}
+
 }  // namespace
 
 NumberRange massRange() {
@@ -143,17 +157,19 @@ NutrientId readTagname(std::string_view tagname, const JsonReader& reader) {
                               inQuotes(tagname), food::nearestTagname(tagname.substr(0, 64))));
 }
 
-diet::DietFood readFood(const JsonReader& reader) {
+diet::DietFood readFood(const JsonReader& reader, const FoodSource& collection) {
   reader.refuseSlips(kFoodKeys);
-  diet::DietFood food;
-  food.id = reader.member("id").nonEmptyText();
-  const auto name = reader.find("name");
-  food.name = name ? name->nonEmptyText() : food.id;
+  const std::string id = reader.member("id").nonEmptyText();
+  const bool isTaken = !reader.find("per_100_g") && (collection || reader.find("from"));
+  diet::DietFood food = isTaken ? takeFrom(collection, reader, id) : diet::DietFood{};
+  food.id = id;
+  if (const auto name = reader.find("name")) food.name = name->nonEmptyText();
+  if (food.name.empty()) food.name = food.id;
   if (const auto form = reader.find("form")) food.form = form->text();
   if (const auto preparation = reader.find("preparation")) food.preparation = preparation->text();
   if (const auto group = reader.find("group")) food.group = group->text();
   if (const auto invented = reader.find("invented")) food.invented = invented->flag();
-  food.composition = readComposition(reader);
+  if (!isTaken) food.composition = readComposition(reader);
   readLimits(reader, food);
   return food;
 }

@@ -33,11 +33,12 @@ std::string readText(std::istream& stream, const std::string& name) {
 
 }  // namespace
 
-diet::BalanceProblem readProblem(std::istream& stream, const std::string& name) {
-  return parseProblem(readText(stream, name), name);
+diet::BalanceProblem readProblem(std::istream& stream, const std::string& name,
+                                 const FoodSource& collection) {
+  return parseProblem(readText(stream, name), name, collection);
 }
 
-diet::BalanceProblem readProblem(const fs::path& file) {
+diet::BalanceProblem readProblem(const fs::path& file, const FoodSource& collection) {
   const std::string name = file.string();
   std::error_code error;
   const fs::file_status status = fs::status(file, error);
@@ -46,7 +47,7 @@ diet::BalanceProblem readProblem(const fs::path& file) {
   if (status.type() == fs::file_type::directory) refuse(name, "a directory");
   std::ifstream stream(file, std::ios::binary);
   if (!stream) refuse(name, fmt::format("one that cannot be opened: {}", std::strerror(errno)));
-  return readProblem(stream, name);
+  return readProblem(stream, name, collection);
 }
 
 }  // namespace tarebowl::exchange

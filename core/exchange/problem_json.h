@@ -7,7 +7,9 @@
 
 #include <cstddef>
 #include <filesystem>
+#include <functional>
 #include <iosfwd>
+#include <optional>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -33,11 +35,18 @@ class FormatError : public std::runtime_error {
 /// More foods, targets, ratios, shares or choices than this are no diet for one animal.
 inline constexpr std::size_t kMostEntries = 2000;
 
-/// Reads "tarebowl-problem/1". fileName is only used in messages. Throws FormatError.
-[[nodiscard]] diet::BalanceProblem parseProblem(std::string_view json, const std::string& fileName);
-[[nodiscard]] diet::BalanceProblem readProblem(const std::filesystem::path& file);
+/// The food with a code in a collection; nothing where it has none. Empty where there is no collection.
+using FoodSource = std::function<std::optional<diet::DietFood>(const std::string& code)>;
+
+/// Reads "tarebowl-problem/1". fileName is only used in messages. A food without per_100_g is taken from the
+/// collection, by its "from" or else its id; what the problem states of it goes before. Throws FormatError.
+[[nodiscard]] diet::BalanceProblem parseProblem(std::string_view json, const std::string& fileName,
+                                                const FoodSource& collection = {});
+[[nodiscard]] diet::BalanceProblem readProblem(const std::filesystem::path& file,
+                                               const FoodSource& collection = {});
 /// The same from a stream; name is what messages call it.
-[[nodiscard]] diet::BalanceProblem readProblem(std::istream& stream, const std::string& name);
+[[nodiscard]] diet::BalanceProblem readProblem(std::istream& stream, const std::string& name,
+                                               const FoodSource& collection = {});
 
 /// Writes the problem so that reading it back gives the same problem.
 [[nodiscard]] std::string writeProblem(const diet::BalanceProblem& problem);

@@ -110,14 +110,16 @@ void readWishes(const JsonReader& root, BalanceProblem& problem) {
 
 }  // namespace
 
-BalanceProblem parseProblem(std::string_view text, const std::string& fileName) {
+BalanceProblem parseProblem(std::string_view text, const std::string& fileName,
+                            const FoodSource& collection) {
   const nlohmann::json document = parseDocument(text, fileName);
   const JsonReader root(document, fileName);
   root.refuseSlips(kProblemKeys);
   checkFormat(root);
   BalanceProblem problem;
   readHeading(root, problem);
-  problem.foods = readList(root, "foods", readFood);
+  problem.foods =
+      readList(root, "foods", [&](const JsonReader& reader) { return readFood(reader, collection); });
   if (problem.foods.empty()) root.member("foods").complain("at least one food, found none");
   problem.targets = readList(root, "targets", readTarget);
   problem.ratios = readList(root, "ratios", readRatio);

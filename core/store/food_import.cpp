@@ -4,6 +4,7 @@
 
 #include "core/store/food_json.h"
 #include "core/store/imported_range.h"
+#include "core/store/sqlite_value_insert.h"
 #include "core/store/write.h"
 
 #include <fmt/format.h>
@@ -55,15 +56,7 @@ class FoodImport::Inner {
         source(std::move(from)),
         author(std::move(by)),
         transaction(store.connection),
-        insert((store.sql().prepare
-                    << "INSERT INTO sample_value (sample_id, component_id, amount, basis, qualifier, sd, "
-                       "determinations, reported_amount, reported_unit, reported_per) VALUES (:sample, "
-                       ":component, "
-                       ":amount, :basis, :qualifier, :sd, :count, :r_amount, :r_unit, :r_per) "
-                       "ON CONFLICT (sample_id, component_id) DO NOTHING",
-                soci::use(sampleId), soci::use(row.component), soci::use(row.amount), soci::use(row.basis),
-                soci::use(row.qualifier), soci::use(row.sd), soci::use(row.count),
-                soci::use(row.reportedAmount), soci::use(row.reportedUnit), soci::use(row.reportedPer))) {
+        insert(store.connection) {
     range.firstFood = nextId(store.sql(), "food");
     range.lastFood = range.firstFood - 1;
     range.firstSample = nextId(store.sql(), "sample");
@@ -79,7 +72,7 @@ class FoodImport::Inner {
 
   long long addFoodOf(const ImportedFood& imported);
   long long addSampleOf(const ImportedFood& imported);
-  Outcome addToFormer(Former& former);
+  Outcome addToFormer(Former& former, const ValueRow& row);
   void recall(long long id);
   void settle(const Former& former);
   void settleAll();
@@ -95,9 +88,7 @@ class FoodImport::Inner {
   std::unordered_map<long long, bool> settled;    // whether it was changed
   std::string lastCode;
   long long lastSample = 0;
-  long long sampleId = 0;  // what the statement below writes
-  ValueRow row;
-  soci::statement insert;
+  ValueInsert insert;
 };
 
 long long FoodImport::Inner::addFoodOf(const ImportedFood& imported) {
@@ -119,7 +110,7 @@ long long FoodImport::Inner::addSampleOf(const ImportedFood& imported) {
   return rows.id;
 }
 
-FoodImport::Outcome FoodImport::Inner::addToFormer(Former& former) {
+FoodImport::Outcome FoodImport::Inner::addToFormer(Former& former, const ValueRow& row) {
   if (!former.stated.insert(row.component).second) return Outcome::Twice;
   auto& values = former.after.values;
   const auto place = std::ranges::lower_bound(values, row.component, {}, &ValueRow::component);
@@ -226,15 +217,14 @@ FoodImport::Outcome FoodImport::add(SampleId sample, const ImportedValue& value)
   if (!isSound(value))
     refuse(inner.store, "a value must be a number of 0 or more, of 1 determination or more");
   return guarded(inner.store.file(), [&] {
-    inner.sampleId = static_cast<long long>(sample);
-    inner.row = rowOf(value);
+    const auto id = static_cast<long long>(sample);
+    const ValueRow row = rowOf(value);
     Outcome outcome = Outcome::Added;
-    if (inner.sampleId < inner.range.firstSample) {
-      inner.recall(inner.sampleId);
-      outcome = inner.addToFormer(inner.formers.at(inner.sampleId));
-    } else {
-      inner.insert.execute(true);
-      if (inner.insert.get_affected_rows() == 0) outcome = Outcome::Twice;
+    if (id < inner.range.firstSample) {
+      inner.recall(id);
+      outcome = inner.addToFormer(inner.formers.at(id), row);
+    } else if (!inner.insert.insert(id, row)) {
+      outcome = Outcome::Twice;
     }
     inner.counts.valuesAdded += outcome == Outcome::Added ? 1U : 0U;
     inner.counts.valuesChanged += outcome == Outcome::Changed ? 1U : 0U;
