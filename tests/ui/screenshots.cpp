@@ -6,6 +6,8 @@
 #include "ui/diets/diets_room.h"
 #include "ui/diets/problem_files.h"
 #include "ui/diets/problem_list.h"
+#include "ui/foods/food_desk.h"
+#include "ui/foods/foods_room.h"
 #include "ui/frame/main_window.h"
 #include "ui/shared/theme.h"
 
@@ -26,6 +28,23 @@ using namespace tarebowl;
 constexpr std::pair<const char*, QSize> kSizes[] = {{"", {1366, 768}}, {"-large", {1920, 1080}}};
 constexpr int kPatienceMs = 30'000;
 
+constexpr int kFoodsNumber = 2;
+constexpr int kDietsNumber = 4;
+
+/// Of the Foods room's picture: the food with reports of the house's own laboratory.
+constexpr const char* kShownFood = "House crickets, adult";
+
+bool showFood(const ui::MainWindow& window) {
+  ui::FoodsRoom& room = window.foods();
+  if (!QTest::qWaitFor([&] { return room.desk().page().has_value(); }, kPatienceMs)) return false;
+  for (const ui::FinderHit& hit : room.find(QLatin1String(kShownFood), 1)) room.goTo(hit.id);
+  return QTest::qWaitFor(
+      [&] {
+        return room.desk().isIdle() && room.desk().page() && room.desk().page()->food.name == kShownFood;
+      },
+      kPatienceMs);
+}
+
 bool waitUntilDrawn(const ui::MainWindow& window) {
   const ui::DietsRoom& room = window.diets();
   return QTest::qWaitFor(
@@ -35,16 +54,22 @@ bool waitUntilDrawn(const ui::MainWindow& window) {
       kPatienceMs);
 }
 
+/// The pictures of both rooms, into OUTDIR/diets-SUFFIX.png and foods-SUFFIX.png.
 bool shoot(QApplication& application, const std::filesystem::path& file, ui::ThemeChoice theme, QSize size,
-           const QString& target) {
+           const QString& folder, const QString& suffix) {
   ui::applyTheme(application, theme);
-  ui::MainWindow window(&diet::solve, ui::Dialogs{});
+  ui::MainWindow window(&diet::solve, ui::Dialogs{}, ui::Preferences(QStringLiteral("/dev/null")));
   window.resize(size);
   window.open(file);
   window.show();
-  if (!waitUntilDrawn(window)) return false;
-  QTest::qWait(200);
-  return window.grab().save(target);
+  const auto grab = [&](const QString& room) {
+    QTest::qWait(250);
+    return window.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, room, suffix));
+  };
+  window.goToRoom(kDietsNumber);
+  if (!waitUntilDrawn(window) || !grab(QStringLiteral("diets"))) return false;
+  window.goToRoom(kFoodsNumber);
+  return showFood(window) && grab(QStringLiteral("foods"));
 }
 
 }  // namespace
@@ -64,10 +89,9 @@ int main(int argc, char** argv) {
   for (const auto& [name, theme] :
        {std::pair{"light", ui::ThemeChoice::Light}, std::pair{"dark", ui::ThemeChoice::Dark}})
     for (const auto& [suffix, size] : kSizes) {
-      const QString target =
-          QStringLiteral("%1/diets-%2%3.png").arg(arguments[1], QLatin1String(name), QLatin1String(suffix));
-      if (!shoot(application, file, theme, size, target)) {
-        err << "could not draw " << target << '\n';
+      const QString both = QLatin1String(name) + QLatin1String(suffix);
+      if (!shoot(application, file, theme, size, arguments[1], both)) {
+        err << "could not draw the window, " << both << '\n';
         return 1;
       }
     }

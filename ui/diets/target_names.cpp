@@ -59,17 +59,6 @@ RungRef refOf(const diet::TargetBalance& target) {
   return {target.kind, target.index};
 }
 
-QString nutrientName(food::NutrientId nutrient) {
-  return text(food::describe(nutrient).name);
-}
-
-QString nutrientWithin(food::NutrientId nutrient) {
-  QString name = nutrientName(nutrient);
-  const bool word = name.size() > 1 && name[1].isLower();
-  if (word) name[0] = name[0].toLower();
-  return name;
-}
-
 QString shortNutrientName(food::NutrientId nutrient) {
   const food::Nutrient& described = food::describe(nutrient);
   const bool element =

@@ -4,6 +4,7 @@
 
 #include "core/diet/balance.h"
 #include "ui/diets/diet_draft.h"
+#include "ui/shared/nutrient_text.h"
 
 #include <QString>
 
@@ -31,8 +32,5 @@ namespace tarebowl::ui {
 
 /// "Ca" for minerals that are known by their symbol, else the name.
 [[nodiscard]] QString shortNutrientName(food::NutrientId nutrient);
-[[nodiscard]] QString nutrientName(food::NutrientId nutrient);
-/// The same within a phrase: "calcium", "NDF" as it is.
-[[nodiscard]] QString nutrientWithin(food::NutrientId nutrient);
 
 }  // namespace tarebowl::ui

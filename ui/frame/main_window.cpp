@@ -3,6 +3,7 @@
 #include "ui/frame/main_window.h"
 
 #include "ui/diets/diets_room.h"
+#include "ui/foods/foods_room.h"
 #include "ui/frame/finder.h"
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
@@ -22,6 +23,7 @@ namespace tarebowl::ui {
 namespace {
 
 // Places on the rail: today, foods, animals, diets, kitchen, intake, health.
+constexpr int kFoodsNumber = 2;
 constexpr int kDietsNumber = 4;
 
 }  // namespace
@@ -33,9 +35,11 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       stack_(new QStackedWidget),
       status_(new StatusLine),
       finder_(new Finder(this)),
+      foods_(new FoodsRoom(dialogs)),
       diets_(new DietsRoom(std::move(solve), std::move(dialogs))) {
   setWindowIcon(programIcon());
   build();
+  addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
   addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
   goToRoom(kDietsNumber);
 }
@@ -57,8 +61,11 @@ void MainWindow::build() {
   layout->addLayout(roomAndStatus, 1);
   resize(1366, 768);
   status_->setPerson(preferences_.person());
-  connect(status_, &StatusLine::personChanged, this,
-          [this](const QString& name) { preferences_.setPerson(name); });
+  foods_->setPerson(preferences_.person());
+  connect(status_, &StatusLine::personChanged, this, [this](const QString& name) {
+    preferences_.setPerson(name);
+    foods_->setPerson(name);
+  });
   connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
   connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,
           &MainWindow::openFinder);
@@ -101,6 +108,7 @@ void MainWindow::openFinder() {
 }
 
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
+  foods_->openSample();
   if (file)
     diets_->openFile(*file);
   else

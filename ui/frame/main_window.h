@@ -18,6 +18,7 @@ namespace tarebowl::ui {
 
 class DietsRoom;
 class Finder;
+class FoodsRoom;
 class Rail;
 class Room;
 class StatusLine;
@@ -35,6 +36,7 @@ class MainWindow : public QWidget {
   /// The rooms by their place on the rail: Ctrl+2 is Foods.
   void goToRoom(int number);
 
+  [[nodiscard]] FoodsRoom& foods() const { return *foods_; }
   [[nodiscard]] DietsRoom& diets() const { return *diets_; }
   [[nodiscard]] Finder& finder() const { return *finder_; }
 
@@ -58,6 +60,7 @@ class MainWindow : public QWidget {
   QStackedWidget* stack_;
   StatusLine* status_;
   Finder* finder_;
+  FoodsRoom* foods_;
   DietsRoom* diets_;
   std::vector<Place> rooms_;
 };

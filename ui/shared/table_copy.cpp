@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/table_copy.h"
 
+#include <QAbstractItemView>
 #include <QAction>
 #include <QClipboard>
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QKeySequence>
 #include <QStringList>
-#include <QTableView>
 
 namespace tarebowl::ui {
 
@@ -27,7 +27,7 @@ QString tabSeparated(const QAbstractItemModel& model) {
   return text;
 }
 
-void addCopyAction(QTableView& view) {
+void addCopyAction(QAbstractItemView& view) {
   auto* copy = new QAction(QCoreApplication::translate("Table", "Copy table"), &view);
   copy->setShortcut(QKeySequence::Copy);
   copy->setShortcutContext(Qt::WidgetShortcut);

@@ -5,15 +5,15 @@
 #include <QString>
 
 class QAbstractItemModel;
-class QTableView;
+class QAbstractItemView;
 
 namespace tarebowl::ui {
 
-/// The whole table as tab-separated text with its headers, as a spreadsheet takes it. Tabs and line ends
-/// inside a cell become spaces.
+/// The whole table as tab-separated text with its headers, as a spreadsheet takes it; of a tree, its top
+/// rows. Tabs and line ends inside a cell become spaces.
 [[nodiscard]] QString tabSeparated(const QAbstractItemModel& model);
 
 /// Ctrl+C on a table copies all of it.
-void addCopyAction(QTableView& view);
+void addCopyAction(QAbstractItemView& view);
 
 }  // namespace tarebowl::ui

@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/foods/larder.h"
+
+#include <QObject>
+
+#include <condition_variable>
+#include <deque>
+#include <functional>
+#include <mutex>
+#include <stop_token>
+#include <thread>
+#include <utility>
+
+namespace tarebowl::ui {
+
+/// Reads and writes the larder on a thread of its own, so that the window never waits for the disk. What is
+/// asked is answered in order, on the thread that owns this object; what is asked for when idle comes after
+/// everything else.
+class Clerk : public QObject {
+  Q_OBJECT
+ public:
+  explicit Clerk(LarderOpener opener, QObject* parent = nullptr);
+  ~Clerk() override;
+
+  /// job runs on the clerk's thread, then with its result on this one. A job that throws is announced by
+  /// refused() instead.
+  template <class Job, class Then>
+  void ask(Job job, Then then) {
+    enqueue(asTask(std::move(job), std::move(then)), false);
+  }
+  template <class Job, class Then>
+  void askWhenIdle(Job job, Then then) {
+    enqueue(asTask(std::move(job), std::move(then)), true);
+  }
+  /// Something that was asked is not answered yet, idle jobs aside.
+  [[nodiscard]] bool isBusy() const { return unanswered_ > 0; }
+  [[nodiscard]] bool isIdle() const { return unanswered_ == 0 && unansweredIdle_ == 0; }
+
+ signals:
+  void refused(const tarebowl::ui::Refusal& refusal);
+  void busyChanged();
+
+ private:
+  using Task = std::function<std::function<void()>(Larder&)>;  // its result runs on the owner's thread
+
+  template <class Job, class Then>
+  static Task asTask(Job job, Then then) {
+    return [job = std::move(job), then = std::move(then)](Larder& larder) -> std::function<void()> {
+      auto result = std::make_shared<decltype(job(larder))>(job(larder));
+      return [result, then] { then(std::move(*result)); };
+    };
+  }
+  void enqueue(Task task, bool idle);
+  void work(const std::stop_token& quit);
+  void answer(const std::function<void()>& then, bool idle);
+  [[nodiscard]] std::function<void()> carryOut(const Task& task);
+
+  LarderOpener opener_;
+  int unanswered_ = 0;              // this object's thread only
+  int unansweredIdle_ = 0;          // this object's thread only
+  std::unique_ptr<Larder> larder_;  // the clerk's thread only
+  std::mutex mutex_;
+  std::condition_variable_any wake_;
+  std::deque<Task> waiting_;      // guarded by mutex_
+  std::deque<Task> waitingIdle_;  // guarded by mutex_
+  std::jthread thread_;           // last: it uses all of the above
+};
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/foods/food_list.h"
+
+#include "ui/foods/food_list_delegate.h"
+#include "ui/shared/cell_painting.h"
+#include "ui/shared/table_copy.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tarebowl::ui {
+
+FoodList::FoodList(FoodDesk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      model_(new FoodListModel(desk, this)),
+      field_(new QLineEdit),
+      table_(new QTableView),
+      count_(new QLabel),
+      import_(new QPushButton(tr("Import…"))),
+      add_(new QPushButton(tr("Add"))),
+      compare_(new QPushButton(tr("Compare"))) {
+  setObjectName(QStringLiteral("listPane"));
+  setAttribute(Qt::WA_StyledBackground);
+  build();
+  wire();
+  showCount();
+}
+
+void FoodList::build() {
+  field_->setAccessibleName(tr("Find a food by part of its name, form or group"));
+  field_->setClearButtonEnabled(true);
+  import_->setToolTip(tr("Import a laboratory's or a published table of foods"));
+  add_->setToolTip(tr("Add a food to the collection"));
+  compare_->setToolTip(tr("Compare the selected foods side by side (hold Ctrl to select several)"));
+  table_->setModel(model_);
+  table_->setItemDelegate(new FoodListDelegate(table_));
+  table_->setAccessibleName(tr("Foods"));
+  table_->setShowGrid(false);
+  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table_->setTabKeyNavigation(false);
+  table_->setWordWrap(false);
+  table_->setMouseTracking(true);
+  table_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table_->verticalHeader()->hide();
+  table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
+  table_->horizontalHeader()->setHighlightSections(false);
+  table_->horizontalHeader()->setSortIndicator(FoodListModel::Name, Qt::AscendingOrder);
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignVCenter);
+  table_->horizontalHeader()->setMinimumSectionSize(30);
+  table_->setSortingEnabled(true);
+  addCopyAction(*table_);
+  count_->setProperty("soft", true);
+  count_->setFont(smaller(font()));
+  auto* top = new QHBoxLayout;
+  top->setSpacing(7);
+  top->addWidget(field_, 1);
+  for (QPushButton* button : {import_, add_, compare_}) top->addWidget(button);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(14, 12, 14, 6);
+  layout->setSpacing(8);
+  layout->addLayout(top);
+  layout->addWidget(table_, 1);
+  layout->addWidget(count_);
+}
+
+void FoodList::wire() {
+  connect(field_, &QLineEdit::textChanged, model_, &FoodListModel::look);
+  connect(field_, &QLineEdit::returnPressed, this, [this] {
+    if (model_->rowCount() == 0) return;
+    table_->setFocus();
+    table_->setCurrentIndex(model_->index(0, 0));
+  });
+  connect(model_, &QAbstractItemModel::modelReset, this, &FoodList::follow);
+  connect(model_, &QAbstractItemModel::modelReset, this, &FoodList::showCount);
+  connect(&desk_, &FoodDesk::pageChanged, this, &FoodList::follow);
+  connect(&desk_, &FoodDesk::listChanged, this, &FoodList::fitColumns);
+  connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &FoodList::takeSelection);
+  connect(import_, &QPushButton::clicked, this, &FoodList::importWanted);
+  connect(add_, &QPushButton::clicked, this, &FoodList::addWanted);
+  connect(compare_, &QPushButton::clicked, this, &FoodList::compareWanted);
+  compare_->setEnabled(false);
+}
+
+void FoodList::focusField() {
+  field_->setFocus(Qt::ShortcutFocusReason);
+  field_->selectAll();
+}
+
+void FoodList::choose(FoodKey key) {
+  if (model_->rowOf(key) < 0) field_->clear();
+  const int row = model_->rowOf(key);
+  if (row >= 0) table_->setCurrentIndex(model_->index(row, 0));
+}
+
+std::vector<FoodKey> FoodList::chosenFoods() const {
+  std::vector<FoodKey> keys;
+  QModelIndexList rows = table_->selectionModel()->selectedRows();
+  std::sort(rows.begin(), rows.end());
+  for (const QModelIndex& row : rows) keys.push_back(model_->keyAt(row.row()));
+  return keys;
+}
+
+void FoodList::takeSelection() {
+  const auto keys = chosenFoods();
+  compare_->setEnabled(keys.size() > 1);
+  if (following_) return;
+  if (keys.size() == 1) emit chosen(keys.front());
+  if (keys.size() > 1) emit severalChosen();
+}
+
+void FoodList::follow() {
+  const auto shown = desk_.shownKey();
+  if (!shown || chosenFoods().size() > 1) return;
+  const int row = model_->rowOf(*shown);
+  if (row < 0 || table_->currentIndex().row() == row) return;
+  following_ = true;
+  table_->setCurrentIndex(model_->index(row, 0));
+  following_ = false;
+}
+
+void FoodList::showCount() {
+  const int all = static_cast<int>(desk_.foods().size());
+  const int found = model_->rowCount();
+  const QLocale locale;
+  field_->setPlaceholderText(tr("Find in %1 foods…").arg(locale.toString(all)));
+  if (found == 0 && all > 0)
+    count_->setText(tr("No food is called so. Clear the field, or add the food."));
+  else if (found == all)
+    count_->setText(desk_.isReading() ? tr("reading…") : tr("%1 foods").arg(locale.toString(all)));
+  else
+    count_->setText(tr("%1 of %2 foods").arg(locale.toString(found), locale.toString(all)));
+}
+
+void FoodList::fitColumns() {
+  QHeaderView* header = table_->horizontalHeader();
+  const int unit = fontMetrics().averageCharWidth();
+  header->setSectionResizeMode(QHeaderView::Fixed);
+  header->setSectionResizeMode(FoodListModel::Name, QHeaderView::Stretch);
+  const int width = table_->viewport()->width();
+  header->resizeSection(FoodListModel::Group, std::clamp(width / 5, 13 * unit, 26 * unit));
+  for (const int column : {FoodListModel::Water, FoodListModel::Protein, FoodListModel::Calcium})
+    header->resizeSection(column, 11 * unit);
+  header->resizeSection(FoodListModel::CalciumToPhosphorus, 9 * unit);
+}
+
+void FoodList::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitColumns();
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/foods/food_list_model.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTableView;
+
+namespace tarebowl::ui {
+
+/// The list at the left of the room, with the field that narrows it as one types.
+class FoodList : public QWidget {
+  Q_OBJECT
+ public:
+  explicit FoodList(FoodDesk& desk, QWidget* parent = nullptr);
+
+  void focusField();
+  void choose(FoodKey key);
+  [[nodiscard]] std::vector<FoodKey> chosenFoods() const;
+  [[nodiscard]] QTableView& table() const { return *table_; }
+  [[nodiscard]] QLineEdit& field() const { return *field_; }
+  [[nodiscard]] const FoodListModel& model() const { return *model_; }
+
+ signals:
+  void chosen(tarebowl::ui::FoodKey key);
+  /// More than one food is selected now.
+  void severalChosen();
+  void addWanted();
+  void importWanted();
+  void compareWanted();
+
+ private:
+  void build();
+  void wire();
+  void showCount();
+  void follow();
+  void takeSelection();
+  void fitColumns();
+  void resizeEvent(QResizeEvent* event) override;
+
+  FoodDesk& desk_;
+  FoodListModel* model_;
+  QLineEdit* field_;
+  QTableView* table_;
+  QLabel* count_;
+  QPushButton* import_;
+  QPushButton* add_;
+  QPushButton* compare_;
+  bool following_ = false;  // the selection moves with the desk, not by a hand
+};
+
+}  // namespace tarebowl::ui

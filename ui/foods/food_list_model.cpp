@@ -1,0 +1,184 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/foods/food_list_model.h"
+
+#include "ui/foods/food_text.h"
+#include "ui/shared/format.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+namespace nutrients = food::nutrients;
+
+QString figureText(double figure, int column) {
+  const int decimals = column == FoodListModel::CalciumToPhosphorus ? 2 : 1;
+  return QLocale().toString(figure, 'f', decimals);
+}
+
+}  // namespace
+
+std::optional<double> figureOf(const food::Composition& composition, int column) {
+  const auto onDryMatter = [&](food::NutrientId nutrient) -> std::optional<double> {
+    const auto amount = composition.amountPer100g(nutrient);
+    const auto dryMatter = composition.dryMatter();
+    if (!amount || !dryMatter) return std::nullopt;
+    return *amount / dryMatter->value();
+  };
+  switch (column) {
+    case FoodListModel::Water:
+      return composition.amountPer100g(nutrients::water());
+    case FoodListModel::Protein:
+      return onDryMatter(nutrients::protein());
+    case FoodListModel::Calcium:
+      if (const auto mgPer100g = onDryMatter(nutrients::calcium())) return *mgPer100g / 100.0;
+      return std::nullopt;
+    case FoodListModel::CalciumToPhosphorus: {
+      const auto calcium = composition.amountPer100g(nutrients::calcium());
+      const auto phosphorus = composition.amountPer100g(nutrients::phosphorus());
+      if (!calcium || !phosphorus || *phosphorus <= 0.0) return std::nullopt;
+      return *calcium / *phosphorus;
+    }
+    default:
+      return std::nullopt;
+  }
+}
+
+FoodListModel::FoodListModel(FoodDesk& desk, QObject* parent) : QAbstractTableModel(parent), desk_(desk) {
+  connect(&desk, &FoodDesk::opened, this, &FoodListModel::rebuild);
+  connect(&desk, &FoodDesk::listChanged, this, &FoodListModel::rebuild);
+  connect(&desk, &FoodDesk::figuresRead, this, &FoodListModel::takeFigures);
+}
+
+void FoodListModel::look(const QString& text) {
+  text_ = text;
+  rebuild();
+}
+
+void FoodListModel::rebuild() {
+  beginResetModel();
+  rows_ = inOrder();
+  endResetModel();
+}
+
+std::vector<int> FoodListModel::inOrder() const {
+  std::vector<int> rows = desk_.search().find(text_);
+  const auto& foods = desk_.foods();
+  if (sortColumn_ == Group) {
+    std::stable_sort(rows.begin(), rows.end(), [&](int a, int b) {
+      return foods[static_cast<std::size_t>(a)].food.group < foods[static_cast<std::size_t>(b)].food.group;
+    });
+  } else if (sortColumn_ > Group) {
+    std::vector<std::optional<double>> figures(foods.size());
+    for (const int row : rows)
+      if (const auto* known = desk_.knownFigures(foods[static_cast<std::size_t>(row)].key))
+        figures[static_cast<std::size_t>(row)] = figureOf(*known, sortColumn_);
+    const bool rising = sortOrder_ == Qt::AscendingOrder;
+    std::stable_sort(rows.begin(), rows.end(), [&](int a, int b) {
+      const auto& left = figures[static_cast<std::size_t>(a)];
+      const auto& right = figures[static_cast<std::size_t>(b)];
+      if (!left || !right) return left.has_value() && !right.has_value();  // what is unknown comes last
+      return rising ? *left < *right : *right < *left;
+    });
+    return rows;
+  }
+  if (sortOrder_ == Qt::DescendingOrder) std::reverse(rows.begin(), rows.end());
+  return rows;
+}
+
+void FoodListModel::sort(int column, Qt::SortOrder order) {
+  sortColumn_ = column;
+  sortOrder_ = order;
+  if (column > Group) {
+    std::vector<FoodKey> keys;
+    for (const FoodListing& listing : desk_.foods()) keys.push_back(listing.key);
+    desk_.readFigures(std::move(keys));
+  }
+  rebuild();
+}
+
+void FoodListModel::takeFigures() {
+  if (rows_.empty()) return;
+  if (sortColumn_ > Group) {
+    emit layoutAboutToBeChanged();
+    const QModelIndexList before = persistentIndexList();
+    const std::vector<int> old = std::exchange(rows_, inOrder());
+    QModelIndexList after;
+    for (const QModelIndex& index : before) {
+      const int place = old[static_cast<std::size_t>(index.row())];
+      const auto found = std::find(rows_.begin(), rows_.end(), place);
+      after << this->index(static_cast<int>(found - rows_.begin()), index.column());
+    }
+    changePersistentIndexList(before, after);
+    emit layoutChanged();
+    return;
+  }
+  emit dataChanged(index(0, Water), index(rowCount() - 1, ColumnCount - 1));
+}
+
+const FoodListing& FoodListModel::listing(int row) const {
+  return desk_.foods()[static_cast<std::size_t>(rows_[static_cast<std::size_t>(row)])];
+}
+
+FoodKey FoodListModel::keyAt(int row) const {
+  return listing(row).key;
+}
+
+int FoodListModel::rowOf(FoodKey key) const {
+  for (int row = 0; row < rowCount(); ++row)
+    if (keyAt(row) == key) return row;
+  return -1;
+}
+
+int FoodListModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+int FoodListModel::columnCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant FoodListModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation != Qt::Horizontal) return {};
+  if (role == Qt::TextAlignmentRole)
+    return static_cast<int>((section <= Group ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+  if (role != Qt::DisplayRole) return {};
+  switch (section) {
+    case Name:
+      return tr("food and form");
+    case Group:
+      return tr("group");
+    case Water:
+      return tr("water\n%");
+    case Protein:
+      return tr("protein\n% DM");
+    case Calcium:
+      return tr("Ca\ng/kg DM");
+    case CalciumToPhosphorus:
+      return tr("Ca:P");
+    default:
+      return {};
+  }
+}
+
+QVariant FoodListModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || index.row() >= rowCount()) return {};
+  const FoodListing& row = listing(index.row());
+  if (role == RemarkRole) return remarkOf(row.food);
+  if (role == InStockRole) return row.food.inStock;
+  if (role == Qt::TextAlignmentRole)
+    return static_cast<int>((index.column() <= Group ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+  if (role == Qt::ToolTipRole && index.column() == Name)
+    return row.food.inStock ? nameOf(row.food) : tr("%1: not in stock").arg(nameOf(row.food));
+  if (role != Qt::DisplayRole) return {};
+  if (index.column() == Name) return nameOf(row.food);
+  if (index.column() == Group) return QString::fromStdString(row.food.group);
+  const food::Composition* figures = desk_.figures(row.key);
+  if (figures == nullptr) return QStringLiteral("…");
+  const auto figure = figureOf(*figures, index.column());
+  return figure ? figureText(*figure, index.column()) : QStringLiteral("?");
+}
+
+}  // namespace tarebowl::ui
