@@ -64,7 +64,9 @@ std::string firstLine(const std::string& text) {
 void define(CLI::App& app, Words& words) {
   app.set_version_flag("--version", "tarebowl " TAREBOWL_VERSION);
   app.set_help_flag("--help,-h", "Print this help");
-  app.add_option("FILE", words.file, "Open the window on this problem file (default: the invented sample)");
+  app.add_option(
+      "FILE", words.file,
+      "Open the window on this collection (*.tarebowl) or problem file (default: the invented sample)");
   app.add_option("--theme", words.theme, "Theme of the window, where it is not to follow the desktop")
       ->check(CLI::IsMember({"light", "dark"}));
   app.require_subcommand(0, 1);

@@ -66,7 +66,7 @@ int openWindow(const Command& command, int argc, char** argv, const Streams& str
   if (command.file) file = *command.file;
   const auto reason = windowIsMissing();
   if (!reason) {
-    if (command.file)
+    if (command.file && file->extension() != ".tarebowl")
       (void)exchange::readProblem(*file);  // a file that cannot be read is said before any window opens
     return show(argc, argv, file);
   }

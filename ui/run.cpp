@@ -33,7 +33,9 @@ ThemeChoice themeChoice(const QStringList& arguments) {
 int run(int argc, char** argv, const std::optional<std::filesystem::path>& file) {
   QApplication application(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Tarebowl"));
-  applyTheme(application, themeChoice(QApplication::arguments()));
+  ThemeChoice theme = themeChoice(QApplication::arguments());
+  if (theme == ThemeChoice::System) theme = Preferences().theme();
+  applyTheme(application, theme);
   MainWindow window(&diet::solve, systemDialogs());
   window.open(file);
   window.show();

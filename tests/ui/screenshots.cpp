@@ -15,6 +15,7 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QLocale>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTextStream>
 
@@ -40,7 +41,8 @@ bool showFood(const ui::MainWindow& window) {
   for (const ui::FinderHit& hit : room.find(QLatin1String(kShownFood), 1)) room.goTo(hit.id);
   return QTest::qWaitFor(
       [&] {
-        return room.desk().isIdle() && room.desk().page() && room.desk().page()->food.name == kShownFood;
+        return room.desk().isIdle() && room.desk().page() &&
+               room.desk().page()->food.record.food.name == kShownFood;
       },
       kPatienceMs);
 }
@@ -57,10 +59,14 @@ bool waitUntilDrawn(const ui::MainWindow& window) {
 /// The pictures of both rooms, into OUTDIR/diets-SUFFIX.png and foods-SUFFIX.png.
 bool shoot(QApplication& application, const std::filesystem::path& file, ui::ThemeChoice theme, QSize size,
            const QString& folder, const QString& suffix) {
+  const QTemporaryDir place;  // the person's own copy of the sample is left alone
+  const std::filesystem::path sample = ui::toPath(place.filePath(QStringLiteral("brackenmere.tarebowl")));
   ui::applyTheme(application, theme);
-  ui::MainWindow window(&diet::solve, ui::Dialogs{}, ui::Preferences(QStringLiteral("/dev/null")));
+  ui::MainWindow window(&diet::solve, ui::Dialogs{},
+                        ui::Preferences(place.filePath(QStringLiteral("seat.ini"))));
   window.resize(size);
   window.open(file);
+  window.foods().openCollection(sample, true);
   window.show();
   const auto grab = [&](const QString& room) {
     QTest::qWait(250);

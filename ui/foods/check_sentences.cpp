@@ -41,17 +41,15 @@ void addClosure(std::vector<CheckSentence>& sentences, const food::Composition& 
                          Checks::tr("Water, protein, fat, ash and carbohydrate are needed for it.")});
 }
 
-void addScatter(std::vector<CheckSentence>& sentences, const std::vector<DerivedValue>& values) {
-  for (const food::NutrientId nutrient : {food::nutrients::calcium(), food::nutrients::phosphorus()})
-    for (const DerivedValue& value : values) {
-      if (value.nutrient != nutrient || !value.value || !value.value->sd) continue;
-      const double amount = value.value->amount.value();
-      if (amount <= 0.0 || value.value->sd->value() <= kWideScatter * amount) continue;
-      sentences.push_back({Mark::AtLimit,
-                           Checks::tr("%1 scatters by %2.")
-                               .arg(nutrientName(nutrient), percent(value.value->sd->value() / amount)),
-                           Checks::tr("More samples, or two foods where there are two.")});
-    }
+void addScatter(std::vector<CheckSentence>& sentences, const food::Composition& composition) {
+  for (const food::NutrientId nutrient : {food::nutrients::calcium(), food::nutrients::phosphorus()}) {
+    const auto amount = composition.amountPer100g(nutrient);
+    const auto sd = composition.sdPer100g(nutrient);
+    if (!amount || !sd || *amount <= 0.0 || *sd <= kWideScatter * *amount) continue;
+    sentences.push_back({Mark::AtLimit,
+                         Checks::tr("%1 scatters by %2.").arg(nutrientName(nutrient), percent(*sd / *amount)),
+                         Checks::tr("More samples, or two foods where there are two.")});
+  }
 }
 
 void addRatio(std::vector<CheckSentence>& sentences, const food::Composition& composition) {
@@ -64,17 +62,17 @@ void addRatio(std::vector<CheckSentence>& sentences, const food::Composition& co
        Checks::tr("Calcium must come from another food, from dusting or from gut-loading.")});
 }
 
-void addGuarantees(std::vector<CheckSentence>& sentences, const std::vector<DerivedValue>& values) {
+void addGuarantees(std::vector<CheckSentence>& sentences, const food::Derivation& derivation) {
   QStringList names;
-  for (const DerivedValue& value : values)
-    if (value.value && (value.value->qualifier == food::Qualifier::AtLeast ||
-                        value.value->qualifier == food::Qualifier::AtMost))
+  for (const food::DerivedValue& value : derivation.values)
+    if (value.by == food::DerivedBy::BoundOnly && (value.value.qualifier == food::Qualifier::AtLeast ||
+                                                   value.value.qualifier == food::Qualifier::AtMost))
       names << nutrientWithin(value.nutrient);
   if (names.isEmpty()) return;
-  sentences.push_back(
-      {Mark::AtLimit,
-       Checks::tr("A label guarantees a bound, and not a mean: %1.").arg(names.join(QStringLiteral(", "))),
-       Checks::tr("A laboratory's value would settle it.")});
+  sentences.push_back({Mark::AtLimit,
+                       Checks::tr("A label guarantees a bound and no mean: %1. Diets count these as unknown.")
+                           .arg(names.join(QStringLiteral(", "))),
+                       Checks::tr("A laboratory's value would settle it.")});
 }
 
 }  // namespace
@@ -113,14 +111,14 @@ CheckSentence sentenceOf(const food::Finding& finding) {
   return {};
 }
 
-std::vector<CheckSentence> checkSentences(const FoodPage& /*page*/, const std::vector<DerivedValue>& values) {
+std::vector<CheckSentence> checkSentences(const store::KnownFood& food) {
   std::vector<CheckSentence> sentences;
-  const food::Composition composition = compositionOf(values);
-  if (composition.knownNutrients().empty()) return sentences;
+  const food::Composition& composition = food.composition;
+  if (food.derivation.values.empty() && composition.knownNutrients().empty()) return sentences;
   for (const food::Finding& finding : food::checkComposition(composition))
     sentences.push_back(sentenceOf(finding));
-  addGuarantees(sentences, values);
-  addScatter(sentences, values);
+  addGuarantees(sentences, food.derivation);
+  addScatter(sentences, composition);
   addRatio(sentences, composition);
   addClosure(sentences, composition);
   const auto weight = [](const CheckSentence& sentence) {

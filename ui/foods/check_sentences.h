@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/food/checks.h"
-#include "ui/foods/derived_values.h"
+#include "core/store/food_reading.h"
 #include "ui/shared/state_mark.h"
 
 #include <QString>
@@ -20,8 +20,7 @@ struct CheckSentence {
 };
 
 /// Never empty for a food with values: where nothing is doubtful it says so.
-[[nodiscard]] std::vector<CheckSentence> checkSentences(const FoodPage& page,
-                                                        const std::vector<DerivedValue>& values);
+[[nodiscard]] std::vector<CheckSentence> checkSentences(const store::KnownFood& food);
 [[nodiscard]] CheckSentence sentenceOf(const food::Finding& finding);
 
 }  // namespace tarebowl::ui

@@ -8,7 +8,7 @@
 
 namespace tarebowl::ui {
 
-Clerk::Clerk(LarderOpener opener, QObject* parent)
+Clerk::Clerk(CollectionOpener opener, QObject* parent)
     : QObject(parent),
       opener_(std::move(opener)),
       thread_([this](const std::stop_token& quit) { work(quit); }) {}
@@ -34,6 +34,7 @@ void Clerk::work(const std::stop_token& quit) {
     {
       std::unique_lock lock(mutex_);
       if (!wake_.wait(lock, quit, [this] { return !waiting_.empty() || !waitingIdle_.empty(); })) break;
+      if (quit.stop_requested() && waiting_.empty()) break;
       idle = waiting_.empty();
       auto& queue = idle ? waitingIdle_ : waiting_;
       task = std::move(queue.front());
@@ -42,24 +43,38 @@ void Clerk::work(const std::stop_token& quit) {
     QMetaObject::invokeMethod(
         this, [this, then = carryOut(task), idle] { answer(then, idle); }, Qt::QueuedConnection);
   }
-  larder_.reset();  // closed where it was opened
+  collection_.reset();  // closed where it was opened
 }
 
 std::function<void()> Clerk::carryOut(const Task& task) {
+  Refusal refusal;
   try {
-    if (!larder_) larder_ = opener_();
-    return task(*larder_);
-  } catch (const Refusal& refusal) {
-    return [this, refusal] { emit refused(refusal); };
+    if (!collection_) {
+      refusal.cannotOpen = true;
+      collection_ = std::make_unique<store::Collection>(opener_());
+      refusal.cannotOpen = false;
+    }
+    return task(*collection_);
   } catch (const std::exception& error) {
-    return [this, refusal = Refusal(QString::fromUtf8(error.what()))] { emit refused(refusal); };
+    const bool cannotOpen = refusal.cannotOpen;
+    refusal = refusalOf(error);
+    refusal.cannotOpen = cannotOpen;
   }
+  return [this, refusal] { emit refused(refusal); };
 }
 
 void Clerk::answer(const std::function<void()>& then, bool idle) {
   --(idle ? unansweredIdle_ : unanswered_);
   then();
   if (!idle) emit busyChanged();
+}
+
+Refusal refusalOf(const std::exception& error) {
+  if (const auto* conflict = dynamic_cast<const store::ConflictError*>(&error))
+    return {.why = Clerk::tr("This was changed elsewhere since it was read; nothing of yours was written."),
+            .mine = QString::fromStdString(conflict->mine()),
+            .theirs = QString::fromStdString(conflict->theirs())};
+  return {.why = QString::fromUtf8(error.what())};
 }
 
 }  // namespace tarebowl::ui

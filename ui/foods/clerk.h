@@ -2,13 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/foods/larder.h"
+#include "core/store/collection.h"
+#include "core/store/store_error.h"
 
 #include <QObject>
+#include <QString>
 
 #include <condition_variable>
 #include <deque>
 #include <functional>
+#include <memory>
 #include <mutex>
 #include <stop_token>
 #include <thread>
@@ -16,17 +19,29 @@
 
 namespace tarebowl::ui {
 
-/// Reads and writes the larder on a thread of its own, so that the window never waits for the disk. What is
+/// Opens a collection; called on the thread that will use it.
+using CollectionOpener = std::function<store::Collection()>;
+
+/// Something that was refused or failed, with nothing written. Where another window was faster, both
+/// versions.
+struct Refusal {
+  QString why{};
+  QString mine{};
+  QString theirs{};
+  bool cannotOpen = false;
+};
+
+/// Reads and writes a collection on a thread of its own, so that the window never waits for the disk. What is
 /// asked is answered in order, on the thread that owns this object; what is asked for when idle comes after
 /// everything else.
 class Clerk : public QObject {
   Q_OBJECT
  public:
-  explicit Clerk(LarderOpener opener, QObject* parent = nullptr);
+  explicit Clerk(CollectionOpener opener, QObject* parent = nullptr);
   ~Clerk() override;
 
-  /// job runs on the clerk's thread, then with its result on this one. A job that throws is announced by
-  /// refused() instead.
+  /// job(store::Collection&) runs on the clerk's thread, then(its result) on this one. A job that throws is
+  /// announced by refused() instead.
   template <class Job, class Then>
   void ask(Job job, Then then) {
     enqueue(asTask(std::move(job), std::move(then)), false);
@@ -44,13 +59,14 @@ class Clerk : public QObject {
   void busyChanged();
 
  private:
-  using Task = std::function<std::function<void()>(Larder&)>;  // its result runs on the owner's thread
+  /// What it returns runs on the owner's thread.
+  using Task = std::function<std::function<void()>(store::Collection&)>;
 
   template <class Job, class Then>
   static Task asTask(Job job, Then then) {
-    return [job = std::move(job), then = std::move(then)](Larder& larder) -> std::function<void()> {
-      auto result = std::make_shared<decltype(job(larder))>(job(larder));
-      return [result, then] { then(std::move(*result)); };
+    return [job = std::move(job), then = std::move(then)](store::Collection& collection) {
+      auto result = std::make_shared<decltype(job(collection))>(job(collection));
+      return std::function<void()>([result, then] { then(std::move(*result)); });
     };
   }
   void enqueue(Task task, bool idle);
@@ -58,15 +74,18 @@ class Clerk : public QObject {
   void answer(const std::function<void()>& then, bool idle);
   [[nodiscard]] std::function<void()> carryOut(const Task& task);
 
-  LarderOpener opener_;
-  int unanswered_ = 0;              // this object's thread only
-  int unansweredIdle_ = 0;          // this object's thread only
-  std::unique_ptr<Larder> larder_;  // the clerk's thread only
+  CollectionOpener opener_;
+  int unanswered_ = 0;                             // this object's thread only
+  int unansweredIdle_ = 0;                         // this object's thread only
+  std::unique_ptr<store::Collection> collection_;  // the clerk's thread only
   std::mutex mutex_;
   std::condition_variable_any wake_;
   std::deque<Task> waiting_;      // guarded by mutex_
   std::deque<Task> waitingIdle_;  // guarded by mutex_
   std::jthread thread_;           // last: it uses all of the above
 };
+
+/// What went wrong, as a person reads it.
+[[nodiscard]] Refusal refusalOf(const std::exception& error);
 
 }  // namespace tarebowl::ui

@@ -3,11 +3,40 @@
 #include "ui/foods/composition_model.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tarebowl::ui {
 namespace {
 
 constexpr quintptr kTop = 0;  // internal id of a nutrient's row; a sample's is 1 + its nutrient's row
+
+/// A sample's statement per 100 g as fed: by its own water and energy where it has them, else by the food's.
+std::optional<food::NutrientValue> asFedValue(const food::Sample& sample, food::NutrientId nutrient,
+                                              food::BasisFacts facts) {
+  const food::SampleValue* stated = nullptr;
+  for (const food::SampleValue& value : sample.values) {
+    const bool asFed = food::basisOf(value.amount) == quantity::Basis::AsFed;
+    const double amount = food::amountOf(value.amount);
+    if (value.nutrient == nutrient) stated = &value;
+    if (asFed && value.nutrient == food::nutrients::water() && amount < 100.0)
+      facts.dryMatter = quantity::DryMatterShare::fromWaterPer100g(amount);
+    if (asFed && value.nutrient == food::nutrients::energy() && amount > 0.0)
+      facts.energyPer100g = quantity::Kilocalories(amount);
+  }
+  if (stated == nullptr) return std::nullopt;
+  const quantity::Basis basis = food::basisOf(stated->amount);
+  auto read = food::toAsFed(nutrient,
+                            {.amount = food::amountOf(stated->amount),
+                             .sd = stated->sd,
+                             .unit = food::describe(nutrient).unit,
+                             .per = basis == quantity::Basis::Energy ? 1000.0 : 100.0,
+                             .basis = basis,
+                             .sampleCount = stated->count,
+                             .qualifier = stated->qualifier},
+                            facts);
+  if (auto* value = std::get_if<food::NutrientValue>(&read)) return std::move(*value);
+  return std::nullopt;
+}
 
 }  // namespace
 
@@ -23,6 +52,16 @@ const std::vector<food::NutrientId>& alwaysShown() {
   return nutrients;
 }
 
+bool isShownBefore(food::NutrientId a, food::NutrientId b) {
+  const auto place = [](food::NutrientId id) {
+    // Energy is asked for right after the proximates, before fibre.
+    const food::NutrientGroup group = food::describe(id).group;
+    const bool energy = group == food::NutrientGroup::Energy;
+    return std::pair(energy ? 1 : 2 * static_cast<int>(group), id.index());
+  };
+  return place(a) < place(b);
+}
+
 CompositionModel::CompositionModel(FoodDesk& desk, QObject* parent)
     : QAbstractItemModel(parent), desk_(desk) {
   connect(&desk, &FoodDesk::pageChanged, this, &CompositionModel::rebuild);
@@ -31,26 +70,49 @@ CompositionModel::CompositionModel(FoodDesk& desk, QObject* parent)
 
 void CompositionModel::rebuild() {
   beginResetModel();
-  rows_ = desk_.values();
-  facts_ = factsOf(compositionOf(rows_));
+  rows_.clear();
+  facts_ = {};
   if (desk_.page()) {
-    for (const food::NutrientId nutrient : alwaysShown()) {
-      const bool there = std::any_of(rows_.begin(), rows_.end(),
-                                     [&](const DerivedValue& row) { return row.nutrient == nutrient; });
-      if (!there) rows_.push_back({.nutrient = nutrient});
-    }
+    facts_ = factsOf(desk_.page()->composition);
+    for (const food::DerivedValue& derived : desk_.page()->derivation.values) rows_.push_back(rowOf(derived));
+    addCooked();
+    for (const food::NutrientId nutrient : alwaysShown())
+      if (!has(nutrient)) rows_.push_back({.derived = {.nutrient = nutrient}});
   }
-  std::stable_sort(rows_.begin(), rows_.end(), [](const DerivedValue& a, const DerivedValue& b) {
-    const auto place = [](const DerivedValue& row) {
-      // Energy is asked for right after the proximates, before fibre.
-      const food::Nutrient& nutrient = food::describe(row.nutrient);
-      const int group = nutrient.group == food::NutrientGroup::Energy ? 0 : static_cast<int>(nutrient.group);
-      return std::pair(2 * group + (nutrient.group == food::NutrientGroup::Energy ? 1 : 0),
-                       row.nutrient.index());
-    };
-    return place(a) < place(b);
+  std::stable_sort(rows_.begin(), rows_.end(), [](const Row& a, const Row& b) {
+    return isShownBefore(a.derived.nutrient, b.derived.nutrient);
   });
   endResetModel();
+}
+
+bool CompositionModel::has(food::NutrientId nutrient) const {
+  return std::any_of(rows_.begin(), rows_.end(),
+                     [&](const Row& row) { return row.derived.nutrient == nutrient; });
+}
+
+/// What was worked out from the raw food stands in the composition and not in the samples' derivation.
+void CompositionModel::addCooked() {
+  const food::Composition& composition = desk_.page()->composition;
+  for (const food::NutrientId nutrient : composition.knownNutrients())
+    if (!has(nutrient))
+      rows_.push_back({.derived = {.nutrient = nutrient,
+                                   .value = *composition.find(nutrient),
+                                   .by = food::DerivedBy::Cooking},
+                       .known = true});
+}
+
+CompositionModel::Row CompositionModel::rowOf(const food::DerivedValue& derived) const {
+  Row row{.derived = derived,
+          .known = !derived.used.empty() || derived.by == food::DerivedBy::Override ||
+                   derived.by == food::DerivedBy::Cooking};
+  for (const std::size_t used : derived.used) row.statements.push_back({.sample = used});
+  for (const food::LeftOut& left : derived.leftOut)
+    row.statements.push_back({.sample = left.sample, .leftOut = left.because});
+  std::sort(row.statements.begin(), row.statements.end(),
+            [](const Statement& a, const Statement& b) { return a.sample < b.sample; });
+  for (Statement& statement : row.statements)
+    statement.value = asFedValue(desk_.page()->samples[statement.sample].sample, derived.nutrient, facts_);
+  return row;
 }
 
 void CompositionModel::setBasis(CompositionBasis basis) {
@@ -86,19 +148,18 @@ int CompositionModel::columnCount(const QModelIndex& /*parent*/) const {
 std::optional<food::NutrientId> CompositionModel::nutrientAt(const QModelIndex& index) const {
   if (!index.isValid()) return std::nullopt;
   const QModelIndex top = index.internalId() == kTop ? index : parent(index);
-  return rows_[static_cast<std::size_t>(top.row())].nutrient;
+  return rows_[static_cast<std::size_t>(top.row())].derived.nutrient;
 }
 
-std::optional<SampleKey> CompositionModel::sampleAt(const QModelIndex& index) const {
-  if (!index.isValid() || index.internalId() == kTop) return std::nullopt;
-  return rows_[static_cast<std::size_t>(parent(index).row())]
-      .statements[static_cast<std::size_t>(index.row())]
-      .sample;
+std::optional<SampleId> CompositionModel::sampleAt(const QModelIndex& index) const {
+  if (!index.isValid() || index.internalId() == kTop || !desk_.page()) return std::nullopt;
+  const Row& row = rows_[static_cast<std::size_t>(parent(index).row())];
+  return desk_.page()->samples[row.statements[static_cast<std::size_t>(index.row())].sample].id;
 }
 
 QModelIndex CompositionModel::indexOf(food::NutrientId nutrient) const {
   for (int row = 0; row < rowCount(); ++row)
-    if (rows_[static_cast<std::size_t>(row)].nutrient == nutrient) return index(row, 0);
+    if (rows_[static_cast<std::size_t>(row)].derived.nutrient == nutrient) return index(row, 0);
   return {};
 }
 
@@ -106,45 +167,36 @@ std::optional<double> CompositionModel::onBasis(std::optional<quantity::AsFedCon
   return content ? amountOn(basis_, *content, facts_) : std::nullopt;
 }
 
-const food::Sample* CompositionModel::sampleOf(const Statement& statement) const {
-  if (!desk_.page()) return nullptr;
-  for (const KeptSample& kept : desk_.page()->samples)
-    if (kept.key == statement.sample) return &kept.sample;
-  return nullptr;
-}
-
-QString CompositionModel::nutrientText(const DerivedValue& row, int column) const {
-  const auto& value = row.value;
+QString CompositionModel::nutrientText(const Row& row, int column) const {
+  const food::NutrientValue& value = row.derived.value;
   switch (column) {
     case Nutrient:
-      return nutrientName(row.nutrient);
+      return nutrientName(row.derived.nutrient);
     case Value:
-      if (!value) return QStringLiteral("?");
-      return valueText(row.nutrient, onBasis(value->amount), value->qualifier);
+      if (!row.known) return QStringLiteral("?");
+      return valueText(row.derived.nutrient, onBasis(value.amount), value.qualifier);
     case Scatter:
-      return value ? scatterText(onBasis(value->sd), value->sampleCount) : QString();
+      return row.known ? scatterText(onBasis(value.sd), value.sampleCount) : QString();
     case Origin:
-      return desk_.page() ? originText(row, *desk_.page()) : QString();
+      return desk_.page() ? originText(row.derived, desk_.page()->samples) : QString();
     default:
       return {};
   }
 }
 
-QString CompositionModel::statementText(const DerivedValue& row, const Statement& statement,
-                                        int column) const {
-  const food::Sample* sample = sampleOf(statement);
-  if (sample == nullptr) return {};
-  const bool readable = statement.standing != Standing::Unreadable;
+QString CompositionModel::statementText(const Row& row, const Statement& statement, int column) const {
+  const food::Sample& sample = desk_.page()->samples[statement.sample].sample;
+  const auto& value = statement.value;
   switch (column) {
     case Nutrient:
-      return sampleText(*sample);
+      return sampleText(sample);
     case Value:
-      return valueText(row.nutrient, readable ? onBasis(statement.value.amount) : std::nullopt,
-                       statement.value.qualifier);
+      if (!value) return QStringLiteral("?");
+      return valueText(row.derived.nutrient, onBasis(value->amount), value->qualifier);
     case Scatter:
-      return scatterText(onBasis(statement.value.sd), statement.value.sampleCount);
+      return value ? scatterText(onBasis(value->sd), value->sampleCount) : QString();
     case Origin:
-      return standingText(statement.standing, *sample);
+      return statement.leftOut ? leftOutText(*statement.leftOut, sample) : tr("counted");
     default:
       return {};
   }
@@ -153,14 +205,14 @@ QString CompositionModel::statementText(const DerivedValue& row, const Statement
 QVariant CompositionModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
   const bool top = index.internalId() == kTop;
-  const DerivedValue& row = rows_[static_cast<std::size_t>(top ? index.row() : parent(index).row())];
+  const Row& row = rows_[static_cast<std::size_t>(top ? index.row() : parent(index).row())];
   if (role == Qt::TextAlignmentRole) {
     const bool right = index.column() == Value || index.column() == Scatter;
     return static_cast<int>((right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
   }
-  if (role == UnknownRole) return top && !row.value;
+  if (role == UnknownRole) return top && !row.known;
   const Statement* statement = top ? nullptr : &row.statements[static_cast<std::size_t>(index.row())];
-  if (role == LeftOutRole) return statement != nullptr && statement->standing != Standing::Counted;
+  if (role == LeftOutRole) return statement != nullptr && statement->leftOut.has_value();
   if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
   return top ? nutrientText(row, index.column()) : statementText(row, *statement, index.column());
 }

@@ -27,9 +27,10 @@ class CompositionModel : public QAbstractItemModel {
   void setBasis(CompositionBasis basis);
   [[nodiscard]] CompositionBasis basis() const { return basis_; }
 
+  [[nodiscard]] std::optional<FoodId> shownFood() const { return desk_.shownId(); }
   /// The nutrient of a row or of the row above a sample.
   [[nodiscard]] std::optional<food::NutrientId> nutrientAt(const QModelIndex& index) const;
-  [[nodiscard]] std::optional<SampleKey> sampleAt(const QModelIndex& index) const;
+  [[nodiscard]] std::optional<SampleId> sampleAt(const QModelIndex& index) const;
   [[nodiscard]] QModelIndex indexOf(food::NutrientId nutrient) const;
 
   [[nodiscard]] QModelIndex index(int row, int column, const QModelIndex& parent = {}) const override;
@@ -40,17 +41,33 @@ class CompositionModel : public QAbstractItemModel {
   [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
  private:
+  /// What one sample says of the row's nutrient.
+  struct Statement {
+    std::size_t sample = 0;  ///< index among the page's samples
+    std::optional<food::LeftOutBecause> leftOut{};
+    std::optional<food::NutrientValue> value{};  ///< as fed; nothing where it cannot be put so
+  };
+  struct Row {
+    food::DerivedValue derived;  ///< used and leftOut both empty where nothing is known
+    bool known = false;
+    std::vector<Statement> statements{};
+  };
   void rebuild();
-  [[nodiscard]] QString nutrientText(const DerivedValue& row, int column) const;
-  [[nodiscard]] QString statementText(const DerivedValue& row, const Statement& statement, int column) const;
+  [[nodiscard]] bool has(food::NutrientId nutrient) const;
+  void addCooked();
+  [[nodiscard]] Row rowOf(const food::DerivedValue& derived) const;
+  [[nodiscard]] QString nutrientText(const Row& row, int column) const;
+  [[nodiscard]] QString statementText(const Row& row, const Statement& statement, int column) const;
   [[nodiscard]] std::optional<double> onBasis(std::optional<quantity::AsFedContent> content) const;
-  [[nodiscard]] const food::Sample* sampleOf(const Statement& statement) const;
 
   FoodDesk& desk_;
   CompositionBasis basis_ = CompositionBasis::AsFed100g;
   food::BasisFacts facts_;
-  std::vector<DerivedValue> rows_;
+  std::vector<Row> rows_;
 };
+
+/// Proximates, energy, fibre and on: the order in which nutrients are read.
+[[nodiscard]] bool isShownBefore(food::NutrientId a, food::NutrientId b);
 
 /// The nutrients that are shown even where nothing is known of them: unknown is not zero, and not silence.
 [[nodiscard]] const std::vector<food::NutrientId>& alwaysShown();

@@ -88,18 +88,27 @@ void CompositionView::remember() {
     if (isExpanded(composition_.index(row, 0)))
       open_.push_back(composition_.nutrientAt(composition_.index(row, 0)).value());
   if (const auto nutrient = composition_.nutrientAt(currentIndex())) current_ = nutrient;
+  currentSample_ = composition_.sampleAt(currentIndex());
+  position_ = verticalScrollBar()->value();
 }
 
 void CompositionView::restore() {
   for (const food::NutrientId nutrient : open_)
     if (const QModelIndex index = composition_.indexOf(nutrient); index.isValid()) setExpanded(index, true);
-  const QModelIndex current =
+  QModelIndex current =
       current_ ? composition_.indexOf(*current_) : composition_.indexOf(food::nutrients::calcium());
-  const int position = verticalScrollBar()->value();
-  setAutoScroll(false);  // another food is read from its top, an edited one from where it was
+  for (int row = 0; currentSample_ && row < composition_.rowCount(current); ++row)
+    if (composition_.sampleAt(composition_.index(row, 0, current)) == currentSample_) {
+      current = composition_.index(row, 0, current);
+      break;
+    }
+  setAutoScroll(false);
   if (current.isValid()) setCurrentIndex(current);
   setAutoScroll(true);
-  verticalScrollBar()->setValue(position);
+  // Another food is read from its top, an edited one from where it was.
+  const auto food = composition_.shownFood();
+  verticalScrollBar()->setValue(food == food_ ? position_ : 0);
+  food_ = food;
   fitColumns();
 }
 

@@ -26,6 +26,9 @@ class CompositionView : public QTreeView {
   CompositionModel& composition_;
   std::vector<food::NutrientId> open_;
   std::optional<food::NutrientId> current_;
+  std::optional<SampleId> currentSample_;
+  std::optional<FoodId> food_;
+  int position_ = 0;
 };
 
 }  // namespace tarebowl::ui

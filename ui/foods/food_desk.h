@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/food_reading.h"
+#include "core/store/verbs.h"
 #include "ui/foods/clerk.h"
-#include "ui/foods/derived_values.h"
-#include "ui/foods/food_search.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -16,10 +16,20 @@
 
 namespace tarebowl::ui {
 
+using store::FoodId;
+using store::SampleId;
+
 /// What is open: a collection by its name, and whether it is the invented sample.
 struct OpenCollection {
-  QString name;  ///< "Brackenmere foods"
-  QString file;  ///< its file's name; empty while it is kept in memory alone
+  QString name{};  ///< "brackenmere"
+  std::filesystem::path file{};
+  bool invented = false;
+};
+
+/// What the list shows of a food beside its names.
+struct FoodFigures {
+  food::Composition composition;
+  bool inStock = true;
   bool invented = false;
 };
 
@@ -31,48 +41,52 @@ class FoodDesk : public QObject {
   explicit FoodDesk(QObject* parent = nullptr);
   ~FoodDesk() override;
 
-  void open(OpenCollection what, LarderOpener opener);
+  void open(OpenCollection what, CollectionOpener opener);
   [[nodiscard]] const std::optional<OpenCollection>& collection() const { return collection_; }
   void setPerson(const QString& name) { person_ = name; }
+  /// Who does something now, for the log.
+  [[nodiscard]] store::Author author() const;
 
   /// By name and form.
-  [[nodiscard]] const std::vector<FoodListing>& foods() const { return foods_; }
-  [[nodiscard]] const FoodSearch& search() const { return search_; }
+  [[nodiscard]] const std::vector<food::FoodLine>& foods() const { return foods_; }
+  /// Places in foods(): the best `most` for what was typed; all of them for an empty text.
+  [[nodiscard]] std::vector<int> find(const QString& text, std::size_t most) const;
+  [[nodiscard]] const food::FoodLine* lineOf(FoodId id) const;
   /// The whole list has not arrived yet.
   [[nodiscard]] bool isReading() const { return reading_; }
   [[nodiscard]] bool isBusy() const { return clerk_ && clerk_->isBusy(); }
   [[nodiscard]] bool isIdle() const { return !clerk_ || clerk_->isIdle(); }
 
-  /// Water, protein, calcium and phosphorus of a food, once the clerk has read them; asks for them where it
-  /// has not.
-  [[nodiscard]] const food::Composition* figures(FoodKey key);
+  /// A food's figures, once the clerk has read them; asks for them where it has not.
+  [[nodiscard]] const FoodFigures* figures(FoodId id);
   /// The same without asking.
-  [[nodiscard]] const food::Composition* knownFigures(FoodKey key) const;
-  void readFigures(std::vector<FoodKey> foods);
-  using Compositions = std::vector<std::pair<FoodKey, food::Composition>>;
+  [[nodiscard]] const FoodFigures* knownFigures(FoodId id) const;
+  void readFigures(std::vector<FoodId> foods);
+  using Figures = std::vector<std::pair<FoodId, FoodFigures>>;
   /// Reads what these foods are made of when there is nothing more pressing to do.
-  void readCompositions(const std::vector<FoodKey>& foods, const std::vector<food::NutrientId>& nutrients,
-                        std::function<void(const Compositions&)> then);
-  [[nodiscard]] std::vector<FoodKey> foodsOfGroup(const std::string& group) const;
+  void readCompositions(const std::vector<FoodId>& foods, std::function<void(const Figures&)> then);
+  [[nodiscard]] std::vector<FoodId> foodsOfGroup(const std::string& group) const;
 
-  void show(FoodKey key);
-  [[nodiscard]] std::optional<FoodKey> shownKey() const { return shown_; }
+  void show(FoodId id);
+  [[nodiscard]] std::optional<FoodId> shownId() const { return shown_; }
   /// The food that is looked at; nothing until it was read.
-  [[nodiscard]] const std::optional<FoodPage>& page() const { return page_; }
-  [[nodiscard]] const std::vector<DerivedValue>& values() const { return values_; }
-  [[nodiscard]] std::optional<food::Food> foodOf(FoodKey key) const;
+  [[nodiscard]] const std::optional<store::KnownFood>& page() const { return page_; }
+  [[nodiscard]] const store::StoredSample* sample(SampleId id) const;
 
   // The verbs: each is one step of undo, and is on the disk as soon as it is done.
   void addFood(const food::Food& food);
   void changeFood(const food::Food& after);
   void removeFood();
   void addSample(const food::Sample& sample);
-  void changeSample(SampleKey key, const food::Sample& after, const QString& what = {});
-  void removeSample(SampleKey key);
-  void setAside(SampleKey key, const QString& reason);
-  void takeBackIn(SampleKey key);
-  void setByHand(const SetByHand& hand);
+  void changeSample(SampleId id, const food::Sample& after);
+  void removeSample(SampleId id);
+  void setAside(SampleId id, const QString& reason);
+  void takeBackIn(SampleId id);
+  void setByHand(const food::Override& value);
   void takeHandAway(food::NutrientId nutrient);
+
+  /// Puts a backup in the place of the collection, after backing up what is there.
+  void restore(const std::filesystem::path& backup);
 
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
   /// Reads the list and the shown food again: somebody else wrote.
@@ -87,27 +101,32 @@ class FoodDesk : public QObject {
   void busyChanged();
 
  private:
-  friend class LarderCommand;
-  void perform(const LarderEdit& edit, const QString& what);
-  void write(const LarderEdit& edit, std::function<void(const LarderEdit&)> then);
+  friend class ChangeCommand;
+  using Verb = std::function<store::Written(store::Collection&, const store::Author&)>;
+  /// food: nothing where the verb makes a new one.
+  void perform(Verb verb, const QString& what, std::optional<FoodId> food);
+  void editRecord(store::FoodRecord record, const QString& what);
+  void write(Verb verb, std::function<void(const store::Written&)> then);
   void readList();
-  void takeList(std::vector<FoodListing> foods);
-  void takePage(FoodKey key, std::optional<FoodPage> page);
-  void afterEdit(const LarderEdit& edit);
-  [[nodiscard]] const KeptSample* sample(SampleKey key) const;
+  void takeList(std::vector<food::FoodLine> foods);
+  void takePage(FoodId id, std::optional<store::KnownFood> page);
+  void readAgain(FoodId id);
 
   std::optional<OpenCollection> collection_;
   QString person_;
-  std::vector<FoodListing> foods_;
-  FoodSearch search_;
-  std::map<FoodKey, food::Composition> figures_;
-  std::set<FoodKey> asked_;
-  std::optional<FoodKey> shown_;
-  std::optional<FoodPage> page_;
-  std::vector<DerivedValue> values_;
+  std::vector<food::FoodLine> foods_;
+  std::map<FoodId, int> places_;
+  food::FoodIndex index_{{}};
+  std::map<FoodId, FoodFigures> figures_;
+  std::set<FoodId> asked_;
+  std::optional<FoodId> shown_;
+  std::optional<store::KnownFood> page_;
   bool reading_ = false;
   QUndoStack undoStack_;
   std::unique_ptr<Clerk> clerk_;
 };
+
+/// "Kale": what the list calls it.
+[[nodiscard]] QString nameOf(const food::FoodLine& line);
 
 }  // namespace tarebowl::ui

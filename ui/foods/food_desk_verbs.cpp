@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What can be done to a food, and how it travels to the clerk and back.
+#include "ui/foods/change_command.h"
 #include "ui/foods/food_desk.h"
-#include "ui/foods/larder_command.h"
+#include "ui/shared/nutrient_text.h"
 
 #include <algorithm>
 #include <utility>
@@ -10,141 +11,131 @@
 namespace tarebowl::ui {
 namespace {
 
-QString nameOf(const food::Food& food) {
-  return QString::fromStdString(food.name);
-}
-
-QString nameOf(food::NutrientId nutrient) {
-  return QString::fromStdString(food::describe(nutrient).name);
-}
-
-template <class List, class Matches>
-auto findOr(const List& list, const Matches& matches) -> const typename List::value_type* {
-  const auto found = std::find_if(list.begin(), list.end(), matches);
-  return found == list.end() ? nullptr : &*found;
+QString text(const std::string& words) {
+  return QString::fromStdString(words);
 }
 
 }  // namespace
 
-void FoodDesk::write(const LarderEdit& edit, std::function<void(const LarderEdit&)> then) {
-  clerk_->ask([edit, who = person_](Larder& larder) { return larder.apply(edit, who); },
-              [this, then = std::move(then)](const LarderEdit& done) {
-                if (then) then(done);
-                afterEdit(done);
-              });
+void FoodDesk::write(Verb verb, std::function<void(const store::Written&)> then) {
+  clerk_->ask([verb = std::move(verb),
+               author = author()](store::Collection& collection) { return verb(collection, author); },
+              std::move(then));
 }
 
-void FoodDesk::perform(const LarderEdit& edit, const QString& what) {
-  write(edit,
-        [this, what](const LarderEdit& done) { undoStack_.push(new LarderCommand(*this, done, what)); });
+void FoodDesk::perform(Verb verb, const QString& what, std::optional<FoodId> food) {
+  write(std::move(verb), [this, what, food](const store::Written& written) {
+    const FoodId id = food.value_or(FoodId{written.id});
+    undoStack_.push(new ChangeCommand(*this, written.change, id, what));
+    if (!food) shown_ = id;
+    readAgain(id);
+  });
 }
 
-void FoodDesk::afterEdit(const LarderEdit& edit) {
-  const FoodKey key = tarebowl::ui::foodOf(edit);
-  figures_.erase(key);
-  asked_.erase(key);
-  const auto* food = std::get_if<FoodEdit>(&edit);
-  if (food != nullptr && !food->before) shown_ = key;
-  if (food != nullptr && !food->after && shown_ == key) {
-    shown_.reset();
-    page_.reset();
-    values_.clear();
-    emit pageChanged();
-  }
-  if (food != nullptr) readList();
-  if (food == nullptr || food->after) show(key);
+void FoodDesk::readAgain(FoodId id) {
+  figures_.erase(id);
+  asked_.erase(id);
+  readList();
+  show(shown_.value_or(id));
 }
 
-const KeptSample* FoodDesk::sample(SampleKey key) const {
-  if (!page_) return nullptr;
-  return findOr(page_->samples, [key](const KeptSample& kept) { return kept.key == key; });
+void FoodDesk::editRecord(store::FoodRecord record, const QString& what) {
+  const FoodId id = page_->food.id;
+  perform(
+      [id, revision = page_->food.revision, record = std::move(record)](store::Collection& collection,
+                                                                        const store::Author& author) {
+        return store::editFood(collection, id, revision, record, author);
+      },
+      what, id);
 }
 
 void FoodDesk::addFood(const food::Food& food) {
-  FoodEdit edit;
-  edit.after = food;
-  perform(edit, tr("add %1").arg(nameOf(food)));
+  perform([food](store::Collection& collection,
+                 const store::Author& author) { return store::addFood(collection, {.food = food}, author); },
+          tr("add %1").arg(text(food.name)), std::nullopt);
 }
 
 void FoodDesk::changeFood(const food::Food& after) {
-  if (!page_ || page_->food == after) return;
-  FoodEdit edit;
-  edit.key = page_->key;
-  edit.before = page_->food;
-  edit.after = after;
-  perform(edit, tr("change %1").arg(nameOf(after)));
+  if (!page_ || page_->food.record.food == after) return;
+  store::FoodRecord record = page_->food.record;
+  record.food = after;
+  editRecord(std::move(record), tr("change %1").arg(text(after.name)));
 }
 
 void FoodDesk::removeFood() {
   if (!page_) return;
-  FoodEdit edit;
-  edit.key = page_->key;
-  edit.before = page_->food;
-  perform(edit, tr("remove %1").arg(nameOf(page_->food)));
+  const FoodId id = page_->food.id;
+  perform(
+      [id, revision = page_->food.revision](store::Collection& collection, const store::Author& author) {
+        return store::removeFood(collection, id, revision, author);
+      },
+      tr("remove %1").arg(text(page_->food.record.food.name)), id);
 }
 
 void FoodDesk::addSample(const food::Sample& sample) {
   if (!page_) return;
-  SampleEdit edit;
-  edit.food = page_->key;
-  edit.after = sample;
-  perform(edit, tr("add a sample of %1").arg(nameOf(page_->food)));
+  const FoodId id = page_->food.id;
+  perform(
+      [id, sample](store::Collection& collection, const store::Author& author) {
+        return store::addSample(collection, id, sample, author);
+      },
+      tr("add a sample of %1").arg(text(page_->food.record.food.name)), id);
 }
 
-void FoodDesk::changeSample(SampleKey key, const food::Sample& after, const QString& what) {
-  const KeptSample* kept = sample(key);
-  if (kept == nullptr || kept->sample == after) return;
-  SampleEdit edit;
-  edit.key = key;
-  edit.food = page_->key;
-  edit.before = kept->sample;
-  edit.after = after;
-  perform(edit, what.isEmpty() ? tr("change a sample of %1").arg(nameOf(page_->food)) : what);
+void FoodDesk::changeSample(SampleId id, const food::Sample& after) {
+  const store::StoredSample* stored = sample(id);
+  if (stored == nullptr || stored->sample == after) return;
+  perform(
+      [id, revision = stored->revision, after](store::Collection& collection, const store::Author& author) {
+        return store::editSample(collection, id, revision, after, author);
+      },
+      tr("change a sample of %1").arg(text(page_->food.record.food.name)), page_->food.id);
 }
 
-void FoodDesk::removeSample(SampleKey key) {
-  const KeptSample* kept = sample(key);
-  if (kept == nullptr) return;
-  SampleEdit edit;
-  edit.key = key;
-  edit.food = page_->key;
-  edit.before = kept->sample;
-  perform(edit, tr("remove a sample of %1").arg(nameOf(page_->food)));
+void FoodDesk::removeSample(SampleId id) {
+  const store::StoredSample* stored = sample(id);
+  if (stored == nullptr) return;
+  perform(
+      [id, revision = stored->revision](store::Collection& collection, const store::Author& author) {
+        return store::removeSample(collection, id, revision, author);
+      },
+      tr("remove a sample of %1").arg(text(page_->food.record.food.name)), page_->food.id);
 }
 
-void FoodDesk::setAside(SampleKey key, const QString& reason) {
-  const KeptSample* kept = sample(key);
-  if (kept == nullptr || reason.trimmed().isEmpty()) return;
-  food::Sample after = kept->sample;
-  after.excluded = reason.trimmed().toStdString();
-  changeSample(key, after, tr("set a sample aside"));
+void FoodDesk::setAside(SampleId id, const QString& reason) {
+  const store::StoredSample* stored = sample(id);
+  const std::string why = reason.trimmed().toStdString();
+  if (stored == nullptr || why.empty()) return;
+  perform(
+      [id, revision = stored->revision, why](store::Collection& collection, const store::Author& author) {
+        return store::excludeSample(collection, id, revision, why, author);
+      },
+      tr("set a sample aside"), page_->food.id);
 }
 
-void FoodDesk::takeBackIn(SampleKey key) {
-  const KeptSample* kept = sample(key);
-  if (kept == nullptr) return;
-  food::Sample after = kept->sample;
-  after.excluded.reset();
-  changeSample(key, after, tr("count a sample again"));
+void FoodDesk::takeBackIn(SampleId id) {
+  const store::StoredSample* stored = sample(id);
+  if (stored == nullptr) return;
+  perform(
+      [id, revision = stored->revision](store::Collection& collection, const store::Author& author) {
+        return store::includeSample(collection, id, revision, author);
+      },
+      tr("count a sample again"), page_->food.id);
 }
 
-void FoodDesk::setByHand(const SetByHand& hand) {
+void FoodDesk::setByHand(const food::Override& value) {
   if (!page_) return;
-  HandEdit edit{.food = page_->key, .nutrient = hand.nutrient};
-  if (const auto* before =
-          findOr(page_->setByHand, [&](const SetByHand& old) { return old.nutrient == hand.nutrient; }))
-    edit.before = *before;
-  edit.after = hand;
-  perform(edit, tr("set %1 by hand").arg(nameOf(hand.nutrient)));
+  store::FoodRecord record = page_->food.record;
+  std::erase_if(record.overrides, [&](const auto& old) { return old.nutrient == value.nutrient; });
+  record.overrides.push_back(value);
+  editRecord(std::move(record), tr("set %1 by hand").arg(nutrientWithin(value.nutrient)));
 }
 
 void FoodDesk::takeHandAway(food::NutrientId nutrient) {
   if (!page_) return;
-  const auto* before =
-      findOr(page_->setByHand, [&](const SetByHand& old) { return old.nutrient == nutrient; });
-  if (before == nullptr) return;
-  perform(HandEdit{.food = page_->key, .nutrient = nutrient, .before = *before},
-          tr("leave %1 to the samples").arg(nameOf(nutrient)));
+  store::FoodRecord record = page_->food.record;
+  if (std::erase_if(record.overrides, [&](const auto& old) { return old.nutrient == nutrient; }) == 0) return;
+  editRecord(std::move(record), tr("leave %1 to the samples").arg(nutrientWithin(nutrient)));
 }
 
 }  // namespace tarebowl::ui

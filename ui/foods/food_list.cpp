@@ -24,7 +24,6 @@ FoodList::FoodList(FoodDesk& desk, QWidget* parent)
       field_(new QLineEdit),
       table_(new QTableView),
       count_(new QLabel),
-      import_(new QPushButton(tr("Import…"))),
       add_(new QPushButton(tr("Add"))),
       compare_(new QPushButton(tr("Compare"))) {
   setObjectName(QStringLiteral("listPane"));
@@ -37,7 +36,6 @@ FoodList::FoodList(FoodDesk& desk, QWidget* parent)
 void FoodList::build() {
   field_->setAccessibleName(tr("Find a food by part of its name, form or group"));
   field_->setClearButtonEnabled(true);
-  import_->setToolTip(tr("Import a laboratory's or a published table of foods"));
   add_->setToolTip(tr("Add a food to the collection"));
   compare_->setToolTip(tr("Compare the selected foods side by side (hold Ctrl to select several)"));
   table_->setModel(model_);
@@ -66,7 +64,7 @@ void FoodList::build() {
   auto* top = new QHBoxLayout;
   top->setSpacing(7);
   top->addWidget(field_, 1);
-  for (QPushButton* button : {import_, add_, compare_}) top->addWidget(button);
+  for (QPushButton* button : {add_, compare_}) top->addWidget(button);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(14, 12, 14, 6);
   layout->setSpacing(8);
@@ -87,7 +85,6 @@ void FoodList::wire() {
   connect(&desk_, &FoodDesk::pageChanged, this, &FoodList::follow);
   connect(&desk_, &FoodDesk::listChanged, this, &FoodList::fitColumns);
   connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &FoodList::takeSelection);
-  connect(import_, &QPushButton::clicked, this, &FoodList::importWanted);
   connect(add_, &QPushButton::clicked, this, &FoodList::addWanted);
   connect(compare_, &QPushButton::clicked, this, &FoodList::compareWanted);
   compare_->setEnabled(false);
@@ -98,30 +95,29 @@ void FoodList::focusField() {
   field_->selectAll();
 }
 
-void FoodList::choose(FoodKey key) {
-  if (model_->rowOf(key) < 0) field_->clear();
-  const int row = model_->rowOf(key);
+void FoodList::choose(FoodId id) {
+  if (model_->rowOf(id) < 0) field_->clear();
+  const int row = model_->rowOf(id);
   if (row >= 0) table_->setCurrentIndex(model_->index(row, 0));
 }
 
-std::vector<FoodKey> FoodList::chosenFoods() const {
-  std::vector<FoodKey> keys;
+std::vector<FoodId> FoodList::chosenFoods() const {
+  std::vector<FoodId> ids;
   QModelIndexList rows = table_->selectionModel()->selectedRows();
   std::sort(rows.begin(), rows.end());
-  for (const QModelIndex& row : rows) keys.push_back(model_->keyAt(row.row()));
-  return keys;
+  for (const QModelIndex& row : rows) ids.push_back(model_->idAt(row.row()));
+  return ids;
 }
 
 void FoodList::takeSelection() {
-  const auto keys = chosenFoods();
-  compare_->setEnabled(keys.size() > 1);
+  const auto ids = chosenFoods();
+  compare_->setEnabled(ids.size() > 1);
   if (following_) return;
-  if (keys.size() == 1) emit chosen(keys.front());
-  if (keys.size() > 1) emit severalChosen();
+  if (ids.size() == 1) emit chosen(static_cast<qint64>(ids.front()));
 }
 
 void FoodList::follow() {
-  const auto shown = desk_.shownKey();
+  const auto shown = desk_.shownId();
   if (!shown || chosenFoods().size() > 1) return;
   const int row = model_->rowOf(*shown);
   if (row < 0 || table_->currentIndex().row() == row) return;

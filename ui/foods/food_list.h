@@ -20,18 +20,16 @@ class FoodList : public QWidget {
   explicit FoodList(FoodDesk& desk, QWidget* parent = nullptr);
 
   void focusField();
-  void choose(FoodKey key);
-  [[nodiscard]] std::vector<FoodKey> chosenFoods() const;
+  void choose(FoodId id);
+  [[nodiscard]] std::vector<FoodId> chosenFoods() const;
   [[nodiscard]] QTableView& table() const { return *table_; }
   [[nodiscard]] QLineEdit& field() const { return *field_; }
   [[nodiscard]] const FoodListModel& model() const { return *model_; }
 
  signals:
-  void chosen(tarebowl::ui::FoodKey key);
-  /// More than one food is selected now.
-  void severalChosen();
+  /// food: a FoodId as Qt can carry it.
+  void chosen(qint64 food);
   void addWanted();
-  void importWanted();
   void compareWanted();
 
  private:
@@ -48,7 +46,6 @@ class FoodList : public QWidget {
   QLineEdit* field_;
   QTableView* table_;
   QLabel* count_;
-  QPushButton* import_;
   QPushButton* add_;
   QPushButton* compare_;
   bool following_ = false;  // the selection moves with the desk, not by a hand

@@ -64,17 +64,17 @@ void FoodListModel::rebuild() {
 }
 
 std::vector<int> FoodListModel::inOrder() const {
-  std::vector<int> rows = desk_.search().find(text_);
+  std::vector<int> rows = desk_.find(text_, desk_.foods().size());
   const auto& foods = desk_.foods();
   if (sortColumn_ == Group) {
     std::stable_sort(rows.begin(), rows.end(), [&](int a, int b) {
-      return foods[static_cast<std::size_t>(a)].food.group < foods[static_cast<std::size_t>(b)].food.group;
+      return foods[static_cast<std::size_t>(a)].group < foods[static_cast<std::size_t>(b)].group;
     });
   } else if (sortColumn_ > Group) {
     std::vector<std::optional<double>> figures(foods.size());
     for (const int row : rows)
-      if (const auto* known = desk_.knownFigures(foods[static_cast<std::size_t>(row)].key))
-        figures[static_cast<std::size_t>(row)] = figureOf(*known, sortColumn_);
+      if (const auto* known = desk_.knownFigures(FoodId{foods[static_cast<std::size_t>(row)].id}))
+        figures[static_cast<std::size_t>(row)] = figureOf(known->composition, sortColumn_);
     const bool rising = sortOrder_ == Qt::AscendingOrder;
     std::stable_sort(rows.begin(), rows.end(), [&](int a, int b) {
       const auto& left = figures[static_cast<std::size_t>(a)];
@@ -92,9 +92,9 @@ void FoodListModel::sort(int column, Qt::SortOrder order) {
   sortColumn_ = column;
   sortOrder_ = order;
   if (column > Group) {
-    std::vector<FoodKey> keys;
-    for (const FoodListing& listing : desk_.foods()) keys.push_back(listing.key);
-    desk_.readFigures(std::move(keys));
+    std::vector<FoodId> ids;
+    for (const food::FoodLine& line : desk_.foods()) ids.push_back(FoodId{line.id});
+    desk_.readFigures(std::move(ids));
   }
   rebuild();
 }
@@ -115,20 +115,20 @@ void FoodListModel::takeFigures() {
     emit layoutChanged();
     return;
   }
-  emit dataChanged(index(0, Water), index(rowCount() - 1, ColumnCount - 1));
+  emit dataChanged(index(0, Name), index(rowCount() - 1, ColumnCount - 1));
 }
 
-const FoodListing& FoodListModel::listing(int row) const {
+const food::FoodLine& FoodListModel::line(int row) const {
   return desk_.foods()[static_cast<std::size_t>(rows_[static_cast<std::size_t>(row)])];
 }
 
-FoodKey FoodListModel::keyAt(int row) const {
-  return listing(row).key;
+FoodId FoodListModel::idAt(int row) const {
+  return FoodId{line(row).id};
 }
 
-int FoodListModel::rowOf(FoodKey key) const {
+int FoodListModel::rowOf(FoodId id) const {
   for (int row = 0; row < rowCount(); ++row)
-    if (keyAt(row) == key) return row;
+    if (idAt(row) == id) return row;
   return -1;
 }
 
@@ -165,19 +165,18 @@ QVariant FoodListModel::headerData(int section, Qt::Orientation orientation, int
 
 QVariant FoodListModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= rowCount()) return {};
-  const FoodListing& row = listing(index.row());
-  if (role == RemarkRole) return remarkOf(row.food);
-  if (role == InStockRole) return row.food.inStock;
+  const food::FoodLine& food = line(index.row());
   if (role == Qt::TextAlignmentRole)
     return static_cast<int>((index.column() <= Group ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-  if (role == Qt::ToolTipRole && index.column() == Name)
-    return row.food.inStock ? nameOf(row.food) : tr("%1: not in stock").arg(nameOf(row.food));
-  if (role != Qt::DisplayRole) return {};
-  if (index.column() == Name) return nameOf(row.food);
-  if (index.column() == Group) return QString::fromStdString(row.food.group);
-  const food::Composition* figures = desk_.figures(row.key);
+  if (role == Qt::ToolTipRole && index.column() == Name) return nameOf(food);
+  if (role == Qt::DisplayRole && index.column() == Name) return nameOf(food);
+  if (role == Qt::DisplayRole && index.column() == Group) return QString::fromStdString(food.group);
+  if (role != Qt::DisplayRole && role != RemarkRole && role != InStockRole) return {};
+  const FoodFigures* figures = desk_.figures(FoodId{food.id});
+  if (role == RemarkRole) return remarkOf(food.form, figures != nullptr && figures->invented);
+  if (role == InStockRole) return figures == nullptr || figures->inStock;
   if (figures == nullptr) return QStringLiteral("…");
-  const auto figure = figureOf(*figures, index.column());
+  const auto figure = figureOf(figures->composition, index.column());
   return figure ? figureText(*figure, index.column()) : QStringLiteral("?");
 }
 

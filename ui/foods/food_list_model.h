@@ -22,9 +22,9 @@ class FoodListModel : public QAbstractTableModel {
   explicit FoodListModel(FoodDesk& desk, QObject* parent = nullptr);
 
   void look(const QString& text);
-  [[nodiscard]] FoodKey keyAt(int row) const;
+  [[nodiscard]] FoodId idAt(int row) const;
   /// -1 where it is not in the list.
-  [[nodiscard]] int rowOf(FoodKey key) const;
+  [[nodiscard]] int rowOf(FoodId id) const;
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
   [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -36,7 +36,7 @@ class FoodListModel : public QAbstractTableModel {
   void rebuild();
   void takeFigures();
   [[nodiscard]] std::vector<int> inOrder() const;
-  [[nodiscard]] const FoodListing& listing(int row) const;
+  [[nodiscard]] const food::FoodLine& line(int row) const;
 
   FoodDesk& desk_;
   QString text_;

@@ -125,7 +125,8 @@ void FoodPane::wire() {
     showButtons();
   });
   connect(editSample_, &QPushButton::clicked, this, [this] {
-    if (const auto sample = model_->sampleAt(view_->currentIndex())) emit sampleEditWanted(*sample);
+    if (const auto sample = model_->sampleAt(view_->currentIndex()))
+      emit sampleEditWanted(static_cast<qint64>(*sample));
   });
   connect(setAside_, &QPushButton::clicked, this, &FoodPane::turnSample);
   connect(byHand_, &QPushButton::clicked, this, [this] {
@@ -139,42 +140,45 @@ void FoodPane::setBasis(CompositionBasis basis) {
   showStrip();
 }
 
+const store::StoredSample* FoodPane::chosenSample() const {
+  const auto id = model_->sampleAt(view_->currentIndex());
+  return id ? desk_.sample(*id) : nullptr;
+}
+
 void FoodPane::turnSample() {
-  const auto sample = model_->sampleAt(view_->currentIndex());
-  if (!sample) return;
-  for (const KeptSample& kept : desk_.page()->samples)
-    if (kept.key == *sample) {
-      if (kept.sample.excluded) return desk_.takeBackIn(*sample);
-      emit setAsideWanted(*sample);
-    }
+  const store::StoredSample* chosen = chosenSample();
+  if (chosen == nullptr) return;
+  if (chosen->sample.excluded)
+    desk_.takeBackIn(chosen->id);
+  else
+    emit setAsideWanted(static_cast<qint64>(chosen->id));
 }
 
 void FoodPane::showButtons() {
-  const auto sample = model_->sampleAt(view_->currentIndex());
-  editSample_->setEnabled(sample.has_value());
-  setAside_->setEnabled(sample.has_value());
-  byHand_->setEnabled(model_->nutrientAt(view_->currentIndex()).has_value());
+  const store::StoredSample* chosen = chosenSample();
+  const bool any = chosen != nullptr;
+  const bool aside = any && chosen->sample.excluded.has_value();
   const QString open = tr("Open a nutrient's row and choose one of its samples first");
-  editSample_->setToolTip(sample ? tr("Change this sample") : open);
-  bool aside = false;
-  if (sample && desk_.page())
-    for (const KeptSample& kept : desk_.page()->samples)
-      if (kept.key == *sample) aside = kept.sample.excluded.has_value();
+  editSample_->setEnabled(any);
+  editSample_->setToolTip(any ? tr("Change this sample") : open);
+  setAside_->setEnabled(any);
   setAside_->setText(aside ? tr("Count it again") : tr("Set aside…"));
-  setAside_->setToolTip(sample ? tr("Leave this sample out of the composition, with a reason") : open);
+  setAside_->setToolTip(any ? tr("Leave this sample out of the composition, with a reason") : open);
+  byHand_->setEnabled(model_->nutrientAt(view_->currentIndex()).has_value());
   byHand_->setToolTip(tr("Put a value of your own before every sample, with a reason"));
 }
 
 void FoodPane::showPage() {
   const auto& page = desk_.page();
   setEnabled(page.has_value());
-  const QString name = page ? nameOf(page->food) : QString();
-  const QString remark = page ? remarkOf(page->food) : QString();
+  const food::Food food = page ? page->food.record.food : food::Food{};
+  const QString name = QString::fromStdString(food.name);
+  const QString remark = remarkOf(food.form, food.invented);
   title_->setText(remark.isEmpty() ? name : QStringLiteral("%1, %2").arg(name, remark));
   title_->setToolTip(title_->text());
-  subtitle_->setText(page ? subtitleOf(page->food) : QString());
-  subtitle_->setToolTip(page ? QString::fromStdString(page->food.note) : QString());
-  checks_->show(page ? checkSentences(*page, desk_.values()) : std::vector<CheckSentence>());
+  subtitle_->setText(page ? subtitleOf(food) : QString());
+  subtitle_->setToolTip(page ? QString::fromStdString(food.note) : QString());
+  checks_->show(page ? checkSentences(*page) : std::vector<CheckSentence>());
   showStrip();
   showButtons();
 }
@@ -185,20 +189,12 @@ void FoodPane::showStrip() {
     stripCard_->setVisible(false);
     return;
   }
-  // Energy and the proximates too: another basis than as fed needs them.
-  std::vector<food::NutrientId> needed{*nutrient};
-  if (model_->basis() != CompositionBasis::AsFed100g) {
-    namespace n = food::nutrients;
-    for (const auto id : {n::water(), n::energy(), n::protein(), n::fat(), n::ash(),
-                          n::carbohydrateByDifference(), n::crudeFibre(), n::totalDietaryFibre()})
-      needed.push_back(id);
-  }
   desk_.readCompositions(
-      desk_.foodsOfGroup(desk_.page()->food.group), needed,
-      [this, nutrient = *nutrient](const FoodDesk::Compositions& group) { takeGroup(nutrient, group); });
+      desk_.foodsOfGroup(desk_.page()->food.record.food.group),
+      [this, nutrient = *nutrient](const FoodDesk::Figures& group) { takeGroup(nutrient, group); });
 }
 
-void FoodPane::takeGroup(food::NutrientId nutrient, const FoodDesk::Compositions& group) {
+void FoodPane::takeGroup(food::NutrientId nutrient, const FoodDesk::Figures& group) {
   // An answer to an older question: another food or row is looked at by now.
   if (!desk_.page() || model_->nutrientAt(view_->currentIndex()) != nutrient) return;
   GroupStripState state = groupStripState(desk_, nutrient, model_->basis(), group);

@@ -35,8 +35,9 @@ class FoodPane : public QWidget {
  signals:
   void foodEditWanted();
   void sampleAddWanted();
-  void sampleEditWanted(tarebowl::ui::SampleKey key);
-  void setAsideWanted(tarebowl::ui::SampleKey key);
+  /// sample: a SampleId as Qt can carry it.
+  void sampleEditWanted(qint64 sample);
+  void setAsideWanted(qint64 sample);
   void setByHandWanted(tarebowl::food::NutrientId nutrient);
 
  private:
@@ -46,8 +47,9 @@ class FoodPane : public QWidget {
   void wire();
   void showPage();
   void showStrip();
-  void takeGroup(food::NutrientId nutrient, const FoodDesk::Compositions& group);
+  void takeGroup(food::NutrientId nutrient, const FoodDesk::Figures& group);
   void showButtons();
+  [[nodiscard]] const store::StoredSample* chosenSample() const;
   void turnSample();
 
   FoodDesk& desk_;

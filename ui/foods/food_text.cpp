@@ -118,26 +118,27 @@ QString dateText(quantity::Date date) {
   return QLocale().toString(day, QStringLiteral("d MMM yyyy"));
 }
 
-QString originText(const DerivedValue& value, const FoodPage& page) {
-  if (value.setByHand) return Foods::tr("set by hand: %1").arg(QString::fromStdString(*value.setByHand));
-  std::vector<const food::Sample*> counted;
-  int aside = 0;
-  for (const Statement& statement : value.statements)
-    for (const KeptSample& kept : page.samples) {
-      if (kept.key != statement.sample) continue;
-      if (statement.standing == Standing::Counted) counted.push_back(&kept.sample);
-      if (statement.standing == Standing::SetAside) ++aside;
-    }
-  const QString asideText = aside > 0 ? Foods::tr("%n set aside", nullptr, aside) : QString();
-  if (counted.empty()) return asideText.isEmpty() ? Foods::tr("never measured") : asideText;
+QString originText(const food::DerivedValue& value, std::span<const store::StoredSample> samples) {
+  if (value.by == food::DerivedBy::Override)
+    return Foods::tr("set by hand: %1").arg(QString::fromStdString(value.reason));
+  const auto aside = std::count_if(value.leftOut.begin(), value.leftOut.end(), [](const food::LeftOut& left) {
+    return left.because == food::LeftOutBecause::Excluded;
+  });
+  const QString asideText = aside > 0 ? Foods::tr("%1 set aside").arg(aside) : QString();
+  if (value.by == food::DerivedBy::Cooking)
+    return join({Foods::tr("worked out from the raw food"), asideText});
+  if (value.used.empty()) return asideText.isEmpty() ? Foods::tr("never measured") : asideText;
+  const food::Sample& first = samples[value.used.front()].sample;
   if (value.origin != food::SampleOrigin::OwnLab)
-    return join({QString::fromStdString(counted.front()->source), asideText});
-  QString text = counted.size() == 1
-                     ? Foods::tr("own laboratory, 1 sample")
-                     : Foods::tr("own laboratory, %1 samples").arg(static_cast<int>(counted.size()));
-  const auto newest = std::max_element(counted.begin(), counted.end(),
-                                       [](const auto* a, const auto* b) { return a->date < b->date; });
-  if ((*newest)->date) text = Foods::tr("%1, newest %2").arg(text, dateText(*(*newest)->date));
+    return join({value.by == food::DerivedBy::BoundOnly ? Foods::tr("a bound, not a mean") : QString(),
+                 QString::fromStdString(first.source), asideText});
+  const auto used = static_cast<int>(value.used.size());
+  QString text =
+      used == 1 ? Foods::tr("own laboratory, 1 sample") : Foods::tr("own laboratory, %1 samples").arg(used);
+  std::optional<quantity::Date> newest;
+  for (const std::size_t index : value.used)
+    if (const auto& date = samples[index].sample.date; date && (!newest || *date > *newest)) newest = date;
+  if (newest) text = Foods::tr("%1, newest %2").arg(text, dateText(*newest));
   return join({text, asideText});
 }
 
@@ -149,23 +150,29 @@ QString sampleText(const food::Sample& sample) {
        sample.batch.empty() ? QString() : Foods::tr("batch %1").arg(QString::fromStdString(sample.batch))});
 }
 
-QString standingText(Standing standing, const food::Sample& sample) {
-  switch (standing) {
-    case Standing::Counted:
-      return Foods::tr("counted");
-    case Standing::SetAside:
+QString leftOutText(food::LeftOutBecause because, const food::Sample& sample) {
+  switch (because) {
+    case food::LeftOutBecause::Excluded:
       return Foods::tr("set aside: %1").arg(QString::fromStdString(sample.excluded.value_or(std::string())));
-    case Standing::PassedOver:
-      return Foods::tr("passed over: another goes first");
-    case Standing::Unreadable:
-      return Foods::tr("not used: this food's water or energy is unknown");
+    case food::LeftOutBecause::LessTrusted:
+      return Foods::tr("passed over: a more trusted origin goes first");
+    case food::LeftOutBecause::Older:
+      return Foods::tr("passed over: a newer one goes first");
+    case food::LeftOutBecause::Undated:
+      return Foods::tr("passed over: others have a date");
+    case food::LeftOutBecause::BasisUnknown:
+      return Foods::tr("not used: the water or energy it rests on is unknown");
+    case food::LeftOutBecause::Guarantee:
+      return Foods::tr("not used: a guarantee is no mean");
+    case food::LeftOutBecause::NotMeasured:
+      return Foods::tr("not used: outside the range of the method");
   }
   return {};
 }
 
-QString remarkOf(const food::Food& food) {
-  const QString form = QString::fromStdString(food.form);
-  if (!food.invented) return form;
+QString remarkOf(const std::string& words, bool invented) {
+  const QString form = QString::fromStdString(words);
+  if (!invented) return form;
   return form.isEmpty() ? Foods::tr("(invented)") : Foods::tr("%1 (invented)").arg(form);
 }
 

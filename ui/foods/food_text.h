@@ -6,12 +6,14 @@
 #include "core/food/food.h"
 #include "core/food/sample.h"
 #include "core/food/stated_value.h"
-#include "ui/foods/derived_values.h"
+#include "core/store/food_reading.h"
 #include "ui/shared/nutrient_text.h"
 
 #include <QString>
 
 #include <optional>
+#include <span>
+#include <string>
 
 /// How foods and their values read.
 namespace tarebowl::ui {
@@ -38,14 +40,16 @@ enum class CompositionBasis { AsFed100g, DryMatterKg, Energy1000Kcal };
 /// "own laboratory", "publication", "label", "estimate".
 [[nodiscard]] QString textOf(food::SampleOrigin origin);
 /// "own laboratory, 5 samples, newest 3 Oct 2026", "Finke 2002", "set by hand: …", "never measured".
-[[nodiscard]] QString originText(const DerivedValue& value, const FoodPage& page);
+[[nodiscard]] QString originText(const food::DerivedValue& value,
+                                 std::span<const store::StoredSample> samples);
 /// "Field report 2026-114 · 3 Oct 2026 · batch 7".
 [[nodiscard]] QString sampleText(const food::Sample& sample);
-/// "counted", "set aside: dusted by mistake", "passed over: a better origin goes first" …
-[[nodiscard]] QString standingText(Standing standing, const food::Sample& sample);
+/// Why a sample's statement does not count: "set aside: dusted by mistake", "passed over: a better origin
+/// goes first" …
+[[nodiscard]] QString leftOutText(food::LeftOutBecause because, const food::Sample& sample);
 
 /// "live", "dry (invented)".
-[[nodiscard]] QString remarkOf(const food::Food& food);
+[[nodiscard]] QString remarkOf(const std::string& form, bool invented);
 [[nodiscard]] QString nameOf(const food::Food& food);
 [[nodiscard]] QString dateText(quantity::Date date);
 

@@ -2,16 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/foods_room.h"
 
+#include "ui/foods/comparison_pane.h"
+#include "ui/foods/conflict_text.h"
+#include "ui/foods/food_form.h"
 #include "ui/foods/food_list.h"
 #include "ui/foods/food_pane.h"
 #include "ui/foods/food_text.h"
-#include "ui/foods/memory_larder.h"
+#include "ui/foods/reason_bar.h"
 #include "ui/foods/sample_foods.h"
+#include "ui/foods/sample_form.h"
 #include "ui/foods/start_page.h"
+#include "ui/shared/format.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/room_actions.h"
 
 #include <QAction>
+#include <QDate>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSplitter>
@@ -19,9 +25,19 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace tarebowl::ui {
+namespace {
+
+quantity::Date today() {
+  const QDate day = QDate::currentDate();
+  return {std::chrono::year(day.year()), std::chrono::month(static_cast<unsigned>(day.month())),
+          std::chrono::day(static_cast<unsigned>(day.day()))};
+}
+
+}  // namespace
 
 FoodsRoom::FoodsRoom(Dialogs dialogs, QWidget* parent)
     : Room(parent),
@@ -29,11 +45,16 @@ FoodsRoom::FoodsRoom(Dialogs dialogs, QWidget* parent)
       dialogs_(std::move(dialogs)),
       list_(new FoodList(*desk_)),
       pane_(new FoodPane(*desk_)),
+      comparison_(new ComparisonPane(*desk_)),
+      foodForm_(new FoodForm(*desk_)),
+      sampleForm_(new SampleForm(*desk_)),
+      reason_(new ReasonBar),
       start_(new StartPage),
       right_(new QStackedWidget),
       banner_(new QLabel) {
   build();
   wire();
+  wireEditing();
   addActions();
   showRight();
 }
@@ -44,8 +65,8 @@ void FoodsRoom::build() {
   banner_->setTextFormat(Qt::PlainText);
   banner_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   banner_->hide();
-  right_->addWidget(start_);
-  right_->addWidget(pane_);
+  for (QWidget* page : std::initializer_list<QWidget*>{start_, pane_, comparison_, foodForm_, sampleForm_})
+    right_->addWidget(page);
   auto* rightSide = new QWidget;
   auto* rightLayout = new QVBoxLayout(rightSide);
   rightLayout->setContentsMargins(0, 0, 0, 0);
@@ -55,6 +76,10 @@ void FoodsRoom::build() {
   bannerRow->addWidget(banner_);
   rightLayout->addLayout(bannerRow);
   rightLayout->addWidget(right_, 1);
+  auto* reasonRow = new QHBoxLayout;
+  reasonRow->setContentsMargins(16, 0, 16, 0);
+  reasonRow->addWidget(reason_);
+  rightLayout->addLayout(reasonRow);
   auto* panes = new QSplitter(Qt::Horizontal);
   panes->setHandleWidth(1);
   panes->setChildrenCollapsible(false);
@@ -72,14 +97,91 @@ void FoodsRoom::build() {
 }
 
 void FoodsRoom::wire() {
-  connect(list_, &FoodList::chosen, desk_, &FoodDesk::show);
+  connect(list_, &FoodList::chosen, this, [this](qint64 id) {
+    desk_->show(FoodId{id});
+    showPane();
+  });
+  connect(list_, &FoodList::compareWanted, this, [this] {
+    comparison_->compare(list_->chosenFoods());
+    right_->setCurrentWidget(comparison_);
+  });
   connect(desk_, &FoodDesk::opened, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::listChanged, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::pageChanged, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::busyChanged, this, &Room::stateChanged);
-  connect(desk_, &FoodDesk::refused, this, [this](const Refusal& refusal) { complain(refusal.why()); });
-  connect(&desk_->undoStack(), &QUndoStack::indexChanged, banner_, &QWidget::hide);
+  connect(desk_, &FoodDesk::refused, this, &FoodsRoom::complain);
+  connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
+    if (desk_->undoStack().index() > 0) banner_->hide();  // an emptied way back comes with a refusal
+  });
   connect(start_, &StartPage::sampleWanted, this, &FoodsRoom::openSample);
+  connect(start_, &StartPage::openWanted, this, &FoodsRoom::openByDialog);
+  connect(start_, &StartPage::emptyWanted, this, &FoodsRoom::createByDialog);
+}
+
+void FoodsRoom::wireEditing() {
+  connect(list_, &FoodList::addWanted, this, &FoodsRoom::addFood);
+  connect(pane_, &FoodPane::foodEditWanted, this, [this] {
+    right_->setCurrentWidget(foodForm_);
+    foodForm_->focusName();
+  });
+  connect(pane_, &FoodPane::sampleAddWanted, this, [this] {
+    right_->setCurrentWidget(sampleForm_);
+    sampleForm_->startNew(today());
+  });
+  connect(pane_, &FoodPane::sampleEditWanted, this, [this](qint64 id) { editSample(SampleId{id}); });
+  connect(pane_, &FoodPane::setAsideWanted, this, [this](qint64 id) { askWhySetAside(SampleId{id}); });
+  connect(pane_, &FoodPane::setByHandWanted, this, &FoodsRoom::askForValue);
+  connect(foodForm_, &FoodForm::done, this, &FoodsRoom::showPane);
+  connect(sampleForm_, &SampleForm::done, this, &FoodsRoom::showPane);
+  connect(comparison_, &ComparisonPane::done, this, &FoodsRoom::showPane);
+}
+
+void FoodsRoom::showPane() {
+  reason_->dismiss();
+  right_->setCurrentWidget(pane_);
+}
+
+void FoodsRoom::addFood() {
+  int number = 1;
+  const auto taken = [&](const std::string& code) {
+    return std::any_of(desk_->foods().begin(), desk_->foods().end(),
+                       [&](const food::FoodLine& line) { return line.code == code; });
+  };
+  while (taken("food-" + std::to_string(number))) ++number;
+  desk_->addFood({.code = "food-" + std::to_string(number), .name = tr("New food").toStdString()});
+  right_->setCurrentWidget(foodForm_);
+  foodForm_->focusName();
+}
+
+void FoodsRoom::editSample(SampleId id) {
+  const store::StoredSample* stored = desk_->sample(id);
+  if (stored == nullptr) return;
+  right_->setCurrentWidget(sampleForm_);
+  sampleForm_->startEdit(*stored);
+}
+
+void FoodsRoom::askWhySetAside(SampleId id) {
+  const store::StoredSample* stored = desk_->sample(id);
+  if (stored == nullptr) return;
+  reason_->ask(tr("Leave the whole sample “%1” out of the composition?").arg(sampleText(stored->sample)), {},
+               tr("Set aside"),
+               [this, id](const ReasonBar::Answer& answer) { desk_->setAside(id, answer.reason); });
+}
+
+void FoodsRoom::askForValue(food::NutrientId nutrient) {
+  const QString unit = unitText(food::describe(nutrient).unit) + tr(" per 100 g as fed");
+  reason_->ask(tr("A value of %1 that goes before every sample:").arg(nutrientWithin(nutrient)), unit,
+               tr("Set"), [this, nutrient](const ReasonBar::Answer& answer) {
+                 food::Override value{.nutrient = nutrient,
+                                      .amount = quantity::AsFedContent(answer.amount.value()),
+                                      .reason = answer.reason.toStdString()};
+                 if (answer.sd) value.sd = quantity::AsFedContent(*answer.sd);
+                 desk_->setByHand(value);
+               });
+  const auto& hands = desk_->page()->food.record.overrides;
+  if (std::any_of(hands.begin(), hands.end(),
+                  [&](const food::Override& hand) { return hand.nutrient == nutrient; }))
+    reason_->offer(tr("Leave it to the samples"), [this, nutrient] { desk_->takeHandAway(nutrient); });
 }
 
 void FoodsRoom::addActions() {
@@ -91,18 +193,45 @@ void FoodsRoom::addActions() {
 }
 
 void FoodsRoom::openSample() {
-  const auto shelf = std::make_shared<std::shared_ptr<MemoryShelf>>();
-  desk_->open({.name = tr("Brackenmere foods"), .file = {}, .invented = true},
-              [shelf, folder = sampleFolder()]() -> std::unique_ptr<Larder> {
-                if (!*shelf) *shelf = std::make_shared<MemoryShelf>(sampleFoods(folder));
-                return std::make_unique<MemoryLarder>(*shelf);
-              });
+  openCollection(sampleCollection(), true);
+}
+
+void FoodsRoom::openCollection(const std::filesystem::path& file, bool invented) {
+  const std::string at = desk_->author().at;
+  if (invented)
+    return open(file, true, [=, folder = sampleFolder()] { return openOrMakeSample(file, folder, at); });
+  open(file, file == sampleCollection(), [=] { return store::Collection::open(file, at); });
+}
+
+void FoodsRoom::open(const std::filesystem::path& file, bool invented, CollectionOpener opener) {
+  banner_->hide();
+  desk_->open({.name = toText(file.stem()), .file = file, .invented = invented}, std::move(opener));
+}
+
+void FoodsRoom::openByDialog() {
+  if (!dialogs_.collectionToOpen) return;
+  if (const auto file = dialogs_.collectionToOpen(this, {})) openCollection(*file);
+}
+
+void FoodsRoom::createByDialog() {
+  if (!dialogs_.collectionToCreate) return;
+  const auto file = dialogs_.collectionToCreate(this, {});
+  if (!file) return;
+  open(*file, false,
+       [file = *file, author = desk_->author()] { return store::Collection::create(file, author); });
+}
+
+void FoodsRoom::restore(const std::filesystem::path& backup) {
+  if (desk_->collection()) desk_->restore(backup);
 }
 
 void FoodsRoom::showRight() {
-  const bool empty = !desk_->collection() || (desk_->foods().empty() && !desk_->isReading());
-  list_->setVisible(!empty);
-  right_->setCurrentWidget(empty ? static_cast<QWidget*>(start_) : pane_);
+  const bool closed = !desk_->collection();
+  const bool empty = closed || (desk_->foods().empty() && !desk_->isReading());
+  list_->setVisible(!closed);
+  const QWidget* now = right_->currentWidget();
+  if (empty && now == pane_) right_->setCurrentWidget(start_);
+  if (!empty && now == start_) right_->setCurrentWidget(pane_);
   emit stateChanged();
 }
 
@@ -115,10 +244,9 @@ RoomState FoodsRoom::state() const {
   }
   const OpenCollection& collection = *desk_->collection();
   state.title = collection.name;
-  state.file = collection.file.isEmpty() ? tr("not in a file") : collection.file;
+  state.file = toText(collection.file.filename());
   state.saved = !desk_->isBusy();
   state.savedText = desk_->isBusy() ? tr("working…") : tr("all saved");
-  if (collection.file.isEmpty()) state.savedText = tr("kept until the window closes");
   if (collection.invented) state.sampleText = tr("Brackenmere (invented sample)");
   if (desk_->isReading()) state.note = tr("reading the foods…");
   return state;
@@ -127,24 +255,24 @@ RoomState FoodsRoom::state() const {
 std::vector<FinderHit> FoodsRoom::find(const QString& partOfName, int most) const {
   std::vector<FinderHit> hits;
   if (partOfName.isEmpty()) return hits;
-  for (const int place : desk_->search().find(partOfName)) {
-    if (static_cast<int>(hits.size()) >= most) break;
-    const FoodListing& listing = desk_->foods()[static_cast<std::size_t>(place)];
-    const QString group = QString::fromStdString(listing.food.group);
-    const QString remark = remarkOf(listing.food);
-    hits.push_back({nameOf(listing.food), remark.isEmpty() ? group : remark + QStringLiteral(" · ") + group,
-                    static_cast<qint64>(listing.key)});
+  for (const int place : desk_->find(partOfName, static_cast<std::size_t>(most))) {
+    const food::FoodLine& line = desk_->foods()[static_cast<std::size_t>(place)];
+    QStringList remark{QString::fromStdString(line.form), QString::fromStdString(line.group)};
+    remark.removeAll(QString());
+    hits.push_back({nameOf(line), remark.join(QStringLiteral(" · ")), static_cast<qint64>(line.id)});
   }
   return hits;
 }
 
 void FoodsRoom::goTo(qint64 id) {
-  list_->choose(FoodKey{id});
+  list_->choose(FoodId{id});
   list_->table().setFocus();
 }
 
-void FoodsRoom::complain(const QString& what) {
-  banner_->setText(what);
+void FoodsRoom::complain(const Refusal& refusal) {
+  QString text = refusal.why;
+  if (!refusal.mine.isEmpty()) text += QLatin1Char('\n') + conflictText(refusal.mine, refusal.theirs);
+  banner_->setText(text);
   banner_->show();
 }
 

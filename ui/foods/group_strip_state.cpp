@@ -16,21 +16,22 @@ struct Strip {
 }  // namespace
 
 GroupStripState groupStripState(const FoodDesk& desk, food::NutrientId nutrient, CompositionBasis basis,
-                                const FoodDesk::Compositions& group) {
+                                const FoodDesk::Figures& group) {
   GroupStripState state;
   if (!desk.page()) return state;
-  const food::Food& food = desk.page()->food;
-  state.thisName = nameOf(food);
+  const food::Food& food = desk.page()->food.record.food;
+  state.thisName = QString::fromStdString(food.name);
   state.unit = unitText(food::describe(nutrient).unit) + QLatin1Char(' ') + textOf(basis);
-  for (const auto& [key, composition] : group) {
+  for (const auto& [id, figures] : group) {
+    const food::Composition& composition = figures.composition;
     const auto* value = composition.find(nutrient);
     const auto amount =
         value == nullptr ? std::nullopt : amountOn(basis, value->amount, factsOf(composition));
-    if (key == desk.page()->key)
+    if (id == desk.page()->food.id)
       state.thisFood = amount;
     else if (!amount)
       ++state.unknown;
-    else if (const auto other = desk.foodOf(key))
+    else if (const food::FoodLine* other = desk.lineOf(id))
       state.others.push_back({nameOf(*other), *amount});
   }
   const QString groupName = QString::fromStdString(food.group);

@@ -10,6 +10,6 @@ namespace tarebowl::ui {
 
 /// Where the shown food stands among those of its group, on a basis. group: what they are made of.
 [[nodiscard]] GroupStripState groupStripState(const FoodDesk& desk, food::NutrientId nutrient,
-                                              CompositionBasis basis, const FoodDesk::Compositions& group);
+                                              CompositionBasis basis, const FoodDesk::Figures& group);
 
 }  // namespace tarebowl::ui

@@ -4,8 +4,11 @@
 
 #include "core/exchange/problem_foods.h"
 #include "core/exchange/problem_json.h"
+#include "core/store/verbs.h"
+#include "ui/shared/paths.h"
 
 #include <QFile>
+#include <QStandardPaths>
 #include <QStringList>
 #include <QTextStream>
 
@@ -79,40 +82,59 @@ std::optional<food::SampleValue> valueOf(const QStringList& fields) {
   return std::nullopt;
 }
 
-void addReports(std::vector<FoodPage>& pages, const std::filesystem::path& table) {
-  QFile file(QString::fromStdU16String(table.generic_u16string()));
+void addReports(std::vector<exchange::ProblemFood>& foods, const std::filesystem::path& table) {
+  QFile file(toText(table));
   if (!file.open(QIODevice::ReadOnly)) return;
   QTextStream lines(&file);
   lines.readLine();  // the header
   for (QString line = lines.readLine(); !line.isNull(); line = lines.readLine()) {
     const QStringList fields = fieldsOf(line);
     if (fields.size() != FieldCount) continue;
-    const auto page = std::find_if(pages.begin(), pages.end(), [&](const FoodPage& known) {
+    const auto food = std::find_if(foods.begin(), foods.end(), [&](const exchange::ProblemFood& known) {
       return known.food.code == fields[Food].toStdString();
     });
     const auto value = valueOf(fields);
-    if (page == pages.end() || !value) continue;
+    if (food == foods.end() || !value) continue;
     const std::string code = fields[Report].toStdString();
-    auto sample = std::find_if(page->samples.begin(), page->samples.end(),
-                               [&](const KeptSample& kept) { return kept.sample.sourceCode == code; });
-    if (sample == page->samples.end())
-      sample = page->samples.insert(page->samples.end(), KeptSample{{}, sampleOf(fields)});
-    sample->sample.values.push_back(*value);
+    auto sample = std::find_if(food->samples.begin(), food->samples.end(),
+                               [&](const food::Sample& known) { return known.sourceCode == code; });
+    if (sample == food->samples.end()) sample = food->samples.insert(food->samples.end(), sampleOf(fields));
+    sample->values.push_back(*value);
+  }
+}
+
+void fill(store::Collection& collection, const std::filesystem::path& folder, const store::Author& author) {
+  const std::vector<diet::BalanceProblem> problems = problemsOf(folder);
+  std::vector<exchange::ProblemFood> foods = exchange::foodsOf(problems);
+  addReports(foods, folder / "laboratory.csv");
+  for (const exchange::ProblemFood& food : foods) {
+    const store::FoodId id{store::addFood(collection, {.food = food.food}, author).id};
+    for (const food::Sample& sample : food.samples) store::addSample(collection, id, sample, author);
   }
 }
 
 }  // namespace
 
-std::vector<FoodPage> sampleFoods(const std::filesystem::path& folder) {
-  const std::vector<diet::BalanceProblem> problems = problemsOf(folder);
-  std::vector<FoodPage> pages;
-  for (exchange::ProblemFood& food : exchange::foodsOf(problems)) {
-    FoodPage page{.food = std::move(food.food)};
-    for (food::Sample& sample : food.samples) page.samples.push_back({{}, std::move(sample)});
-    pages.push_back(std::move(page));
+store::Collection openOrMakeSample(const std::filesystem::path& file, const std::filesystem::path& folder,
+                                   const std::string& at) {
+  if (std::filesystem::exists(file)) return store::Collection::open(file, at);
+  std::filesystem::create_directories(file.parent_path());
+  // Made beside its place and moved there: a sample that was made by half is never opened.
+  std::filesystem::path half = file;
+  half += ".new";
+  for (const char* part : {"", "-wal", "-shm"}) std::filesystem::remove(half.string() + part);
+  const store::Author author{.who = "Tarebowl", .at = at};
+  {
+    store::Collection collection = store::Collection::create(half, author);
+    fill(collection, folder, author);
   }
-  addReports(pages, folder / "laboratory.csv");
-  return pages;
+  std::filesystem::rename(half, file);
+  return store::Collection::open(file, at);
+}
+
+std::filesystem::path sampleCollection() {
+  const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation);
+  return toPath(folder) / "brackenmere.tarebowl";
 }
 
 }  // namespace tarebowl::ui

@@ -2,17 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/foods/larder.h"
+#include "core/store/collection.h"
 
 #include <filesystem>
-#include <string_view>
-#include <vector>
+#include <string>
 
 namespace tarebowl::ui {
 
-/// The foods of the invented sample: those of its diets with their sources, and the invented reports of its
-/// own laboratory (laboratory.csv). Reads files: for a worker. Throws std::exception where one cannot be
-/// read.
-[[nodiscard]] std::vector<FoodPage> sampleFoods(const std::filesystem::path& folder);
+/// Opens the invented sample at `file`; where it is not there yet, makes it from the folder of the sample:
+/// the foods of its diets with their sources, and the invented reports of its own laboratory
+/// (laboratory.csv). For a worker. Throws std::exception where a file cannot be read or written.
+[[nodiscard]] store::Collection openOrMakeSample(const std::filesystem::path& file,
+                                                 const std::filesystem::path& folder, const std::string& at);
+
+/// Where a person's copy of the invented sample is kept.
+[[nodiscard]] std::filesystem::path sampleCollection();
 
 }  // namespace tarebowl::ui

@@ -32,12 +32,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   add(tr("Open the invented sample"),
       tr("Foods of the Brackenmere Animal Gardens, which do not exist. To look around and try things."),
       &StartPage::sampleWanted);
-  add(tr("Import a table…"),
-      tr("A laboratory's results, or a published table of foods, from a CSV file. You see line by line what "
-         "will happen before it happens."),
-      &StartPage::importWanted);
-  add(tr("Start empty…"), tr("A new collection file. Foods are added one by one, or imported later."),
-      &StartPage::emptyWanted);
+  add(tr("Open a collection…"), tr("A file that ends in .tarebowl."), &StartPage::openWanted);
+  add(tr("Start empty…"), tr("A new collection file. Foods are added one by one."), &StartPage::emptyWanted);
   auto* middle = new QHBoxLayout(this);
   middle->addStretch(1);
   auto* block = new QWidget;

@@ -4,12 +4,14 @@
 
 #include "ui/diets/diets_room.h"
 #include "ui/foods/foods_room.h"
+#include "ui/frame/collection_menu.h"
 #include "ui/frame/finder.h"
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QHBoxLayout>
 #include <QShortcut>
@@ -35,12 +37,14 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       stack_(new QStackedWidget),
       status_(new StatusLine),
       finder_(new Finder(this)),
+      menu_(new CollectionMenu),
       foods_(new FoodsRoom(dialogs)),
       diets_(new DietsRoom(std::move(solve), std::move(dialogs))) {
   setWindowIcon(programIcon());
   build();
   addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
   addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
+  wireCollection();
   goToRoom(kDietsNumber);
 }
 
@@ -76,6 +80,30 @@ void MainWindow::build() {
   });
 }
 
+void MainWindow::wireCollection() {
+  rail_->addFoot(menu_);
+  const auto inFoods = [this](auto verb) {
+    return [this, verb] {
+      goToRoom(kFoodsNumber);
+      (foods_->*verb)();
+    };
+  };
+  connect(menu_, &CollectionMenu::newWanted, this, inFoods(&FoodsRoom::createByDialog));
+  connect(menu_, &CollectionMenu::openWanted, this, inFoods(&FoodsRoom::openByDialog));
+  connect(menu_, &CollectionMenu::sampleWanted, this, inFoods(&FoodsRoom::openSample));
+  connect(menu_, &CollectionMenu::restoreWanted, this,
+          [this](const QString& backup) { foods_->restore(toPath(backup)); });
+  connect(menu_, &CollectionMenu::themeWanted, this, [this](ThemeChoice choice) {
+    preferences_.setTheme(choice);
+    applyTheme(*qApp, choice);
+  });
+  connect(&foods_->desk(), &FoodDesk::listChanged, this, [this] {
+    const auto& collection = foods_->desk().collection();
+    menu_->setCollection(collection ? collection->file : std::filesystem::path());
+    if (collection) preferences_.setLastCollection(collection->file);
+  });
+}
+
 void MainWindow::addRoom(int number, const QString& name, const QString& iconName, Room& room) {
   rail_->addRoom(number, name, iconName);
   stack_->addWidget(&room);
@@ -108,8 +136,11 @@ void MainWindow::openFinder() {
 }
 
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
-  foods_->openSample();
-  if (file)
+  const bool isCollection = file && file->extension() == ".tarebowl";
+  const auto last = isCollection ? file : preferences_.lastCollection();
+  if (last) foods_->openCollection(*last);
+  if (isCollection) goToRoom(kFoodsNumber);
+  if (file && !isCollection)
     diets_->openFile(*file);
   else
     diets_->openFolder(sampleFolder());

@@ -16,6 +16,7 @@ class QStackedWidget;
 
 namespace tarebowl::ui {
 
+class CollectionMenu;
 class DietsRoom;
 class Finder;
 class FoodsRoom;
@@ -31,7 +32,8 @@ class MainWindow : public QWidget {
              QWidget* parent = nullptr);
   ~MainWindow() override;
 
-  /// Opens the file, or the invented sample where none is given.
+  /// Opens a collection (*.tarebowl) or a problem file; where none is given, the problems of the invented
+  /// sample and the collection that was open last.
   void open(const std::optional<std::filesystem::path>& file);
   /// The rooms by their place on the rail: Ctrl+2 is Foods.
   void goToRoom(int number);
@@ -53,6 +55,7 @@ class MainWindow : public QWidget {
   void addRoom(int number, const QString& name, const QString& iconName, Room& room);
   [[nodiscard]] Room& current() const;
   void openFinder();
+  void wireCollection();
   void showState();
 
   Preferences preferences_;
@@ -60,6 +63,7 @@ class MainWindow : public QWidget {
   QStackedWidget* stack_;
   StatusLine* status_;
   Finder* finder_;
+  CollectionMenu* menu_;
   FoodsRoom* foods_;
   DietsRoom* diets_;
   std::vector<Place> rooms_;

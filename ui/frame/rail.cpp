@@ -55,8 +55,12 @@ void Rail::addRoom(int number, const QString& name, const QString& iconName) {
     emit chosen(number);
   });
   rooms_->addButton(button, number);
-  layout_->insertWidget(layout_->count() - 2, button);
+  layout_->insertWidget(places_++, button);
   inkIcons();
+}
+
+void Rail::addFoot(QWidget* foot) {
+  layout_->insertWidget(layout_->count() - 1, foot);
 }
 
 void Rail::setCurrent(int number) {

@@ -18,6 +18,8 @@ class Rail : public QWidget {
   /// number: Ctrl+number goes there.
   void addRoom(int number, const QString& name, const QString& iconName);
   void setCurrent(int number);
+  /// At the foot of the rail.
+  void addFoot(QWidget* foot);
 
  signals:
   void chosen(int number);
@@ -29,6 +31,7 @@ class Rail : public QWidget {
   void inkIcons();
 
   QVBoxLayout* layout_;
+  int places_ = 0;
   QButtonGroup* rooms_;
 };
 

@@ -36,6 +36,23 @@ std::optional<std::filesystem::path> askToSave(QWidget* parent, const std::files
   return chosen(name);
 }
 
+QString collectionFilter() {
+  return Ask::tr("Collections (*.tarebowl);;All files (*)");
+}
+
+std::optional<std::filesystem::path> askForCollection(QWidget* parent, const std::filesystem::path& start) {
+  return chosen(
+      QFileDialog::getOpenFileName(parent, Ask::tr("Open a collection"), toText(start), collectionFilter()));
+}
+
+std::optional<std::filesystem::path> askForNewCollection(QWidget* parent,
+                                                         const std::filesystem::path& start) {
+  QString name =
+      QFileDialog::getSaveFileName(parent, Ask::tr("A new collection"), toText(start), collectionFilter());
+  if (!name.isEmpty() && !name.endsWith(QLatin1String(".tarebowl"))) name += QStringLiteral(".tarebowl");
+  return chosen(name);
+}
+
 UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
   QMessageBox box(QMessageBox::Question, Ask::tr("Not saved"),
                   Ask::tr("%1 has changes that are not saved.").arg(title),
@@ -54,7 +71,7 @@ UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen, askToSave, askAboutChanges};
+  return {askToOpen, askToSave, askAboutChanges, askForCollection, askForNewCollection};
 }
 
 }  // namespace tarebowl::ui

@@ -21,6 +21,8 @@ struct Dialogs {
   AskForFile fileToOpen;
   AskForFile fileToSave;
   std::function<UnsavedAnswer(QWidget* parent, const QString& title)> unsavedChanges;
+  AskForFile collectionToOpen{};
+  AskForFile collectionToCreate{};
 };
 
 /// The system's own dialogs.

@@ -19,7 +19,14 @@ QLineEdit { background: @card; color: @ink; border: 1px solid @line; border-radi
 QLineEdit:focus { border: 1px solid @accent; }
 QAbstractSpinBox QLineEdit { border: none; padding: 0px; background: transparent; }
 
+QComboBox { background: @card; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 3px 7px; }
+QComboBox:focus { border: 1px solid @accent; }
+QComboBox QLineEdit { border: none; padding: 0px; background: transparent; }
+QComboBox::drop-down { border: none; width: 20px; }
+QComboBox QAbstractItemView { background: @card; border: 1px solid @line; selection-background-color: @selected; selection-color: @ink; }
+QCheckBox { color: @ink; spacing: 7px; }
 QPushButton, QToolButton[plain="true"] { background: @card; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 9px; }
+QPushButton#primary { background: @accent; color: @onAccent; border: 1px solid @accent; }
 QPushButton:hover, QToolButton[plain="true"]:hover { background: @selected; }
 QPushButton:focus, QToolButton[plain="true"]:focus { border: 1px solid @accent; }
 QPushButton:disabled, QToolButton[plain="true"]:disabled { color: @soft; background: @paper; }

@@ -1,0 +1,135 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/foods/food_desk.h"
+
+#include "tests/ui/foods/example_foods.h"
+
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace tarebowl::ui {
+namespace {
+
+class FoodDeskTest : public ::testing::Test {
+ protected:
+  FoodDeskTest() {
+    example.openOn(desk);
+    showFood(desk, "Crickets");
+    QObject::connect(&desk, &FoodDesk::refused, [this](const Refusal& refusal) { refused = refusal.why; });
+  }
+  ExampleCollection example;
+  FoodDesk desk;
+  QString refused;
+};
+
+TEST_F(FoodDeskTest, SettingASampleAsideMovesTheMeanAndUndoTakesItBack) {
+  EXPECT_EQ(amountOf(desk, "CA"), 45.0);
+  desk.setAside(sampleOf(desk, "Report 1"), QStringLiteral("dusted by mistake"));
+  settle(desk);
+  EXPECT_EQ(amountOf(desk, "CA"), 50.0) << "the other report alone";
+  desk.undoStack().undo();
+  settle(desk);
+  EXPECT_EQ(amountOf(desk, "CA"), 45.0);
+  desk.undoStack().redo();
+  settle(desk);
+  EXPECT_EQ(amountOf(desk, "CA"), 50.0);
+}
+
+TEST_F(FoodDeskTest, NothingIsSetAsideWithoutAReason) {
+  desk.setAside(sampleOf(desk, "Report 1"), QStringLiteral("  "));
+  settle(desk);
+  EXPECT_EQ(amountOf(desk, "CA"), 45.0);
+  EXPECT_FALSE(desk.undoStack().canUndo());
+}
+
+TEST_F(FoodDeskTest, ANewSampleCountsAtOnce) {
+  desk.addSample(report(food::SampleOrigin::OwnLab, "Report 3", "2026-11-01", {valueOf("CA", 60)}));
+  settle(desk);
+  EXPECT_EQ(amountOf(desk, "CA"), 50.0) << "(40 + 50 + 60) / 3";
+  desk.undoStack().undo();
+  settle(desk);
+  EXPECT_EQ(desk.page()->samples.size(), 3U);
+}
+
+TEST_F(FoodDeskTest, AValueSetByHandIsTakenAwayAgainByUndo) {
+  desk.setByHand({.nutrient = nutrient("CA"), .amount = quantity::AsFedContent(47.0), .reason = "repeated"});
+  settle(desk);
+  EXPECT_EQ(amountOf(desk, "CA"), 47.0);
+  desk.undoStack().undo();
+  settle(desk);
+  EXPECT_EQ(amountOf(desk, "CA"), 45.0);
+}
+
+TEST_F(FoodDeskTest, AFoodThatWasAddedIsShownAndUndoTakesItAway) {
+  desk.addFood({.code = "new", .name = "New"});
+  settle(desk);
+  EXPECT_EQ(desk.page()->food.record.food.name, "New");
+  desk.undoStack().undo();
+  settle(desk);
+  EXPECT_EQ(desk.foods().size(), 3U);
+}
+
+TEST_F(FoodDeskTest, AFoodWithSamplesIsNotRemovedAndTheRoomSaysWhy) {
+  desk.removeFood();
+  settle(desk);
+  EXPECT_EQ(desk.foods().size(), 3U);
+  EXPECT_FALSE(refused.isEmpty());
+}
+
+TEST_F(FoodDeskTest, AChangedFoodIsListedAnew) {
+  food::Food food = desk.page()->food.record.food;
+  food.name = "House crickets";
+  desk.changeFood(food);
+  settle(desk);
+  EXPECT_EQ(idOf(desk, "House crickets"), desk.page()->food.id);
+}
+
+TEST(FoodDeskOfTwoWindows, AnEditOfWhatWasChangedElsewhereIsRefusedWithBothVersions) {
+  const ExampleCollection example;
+  FoodDesk mine;
+  FoodDesk theirs;
+  Refusal refused;
+  QObject::connect(&mine, &FoodDesk::refused, [&](const Refusal& refusal) { refused = refusal; });
+  for (FoodDesk* desk : {&mine, &theirs}) {
+    example.openOn(*desk);
+    showFood(*desk, "Crickets");
+  }
+  const SampleId sample = sampleOf(mine, "Report 1");
+  theirs.setAside(sample, QStringLiteral("spilt"));
+  settle(theirs);
+  mine.setAside(sample, QStringLiteral("dusted"));
+  settle(mine);
+  EXPECT_FALSE(refused.why.isEmpty());
+  EXPECT_NE(refused.theirs.toStdString().find("spilt"), std::string::npos) << refused.theirs.toStdString();
+  ASSERT_NE(mine.sample(sample), nullptr);
+  EXPECT_EQ(mine.sample(sample)->sample.excluded, "spilt") << "what is there now is shown";
+  EXPECT_FALSE(mine.undoStack().canUndo());
+}
+
+TEST(FoodDeskOfTwoWindows, AChangeMadeElsewhereComesIntoSight) {
+  const ExampleCollection example;
+  FoodDesk mine;
+  FoodDesk theirs;
+  for (FoodDesk* desk : {&mine, &theirs}) {
+    example.openOn(*desk);
+    showFood(*desk, "Crickets");
+  }
+  theirs.setAside(sampleOf(theirs, "Report 1"), QStringLiteral("spilt"));
+  settle(theirs);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return amountOf(mine, "CA") == 50.0; }, 20'000));
+}
+
+TEST(FoodDeskWithoutACollection, SaysThatAFileIsNone) {
+  FoodDesk desk;
+  Refusal refused;
+  QObject::connect(&desk, &FoodDesk::refused, [&](const Refusal& refusal) { refused = refusal; });
+  desk.open({.name = QStringLiteral("none"), .file = "none"},
+            [] { return store::Collection::open("/no/such/file.tarebowl", "2026-11-25T07:30:00Z"); });
+  settle(desk);
+  EXPECT_TRUE(refused.cannotOpen);
+  EXPECT_FALSE(desk.collection().has_value());
+}
+
+}  // namespace
+}  // namespace tarebowl::ui

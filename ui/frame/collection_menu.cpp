@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/frame/collection_menu.h"
+
+#include "core/store/backup.h"
+#include "ui/shared/icons.h"
+#include "ui/shared/paths.h"
+
+#include <QDateTime>
+#include <QEvent>
+#include <QLocale>
+#include <QMenu>
+#include <QTimeZone>
+
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+constexpr int kIconSide = 22;
+
+/// "20261125T073000Z" as the person's clock says it.
+QString whenText(const std::string& at) {
+  QDateTime when = QDateTime::fromString(QString::fromStdString(at), QStringLiteral("yyyyMMdd'T'HHmmss'Z'"));
+  when.setTimeZone(QTimeZone::utc());
+  if (!when.isValid()) return QString::fromStdString(at);
+  return QLocale().toString(when.toLocalTime(), QStringLiteral("d MMM yyyy, HH:mm"));
+}
+
+}  // namespace
+
+CollectionMenu::CollectionMenu(QWidget* parent) : QToolButton(parent) {
+  setText(tr("File"));
+  setAccessibleName(tr("Collection file and theme"));
+  setToolTip(tr("New, open, restore a collection; theme"));
+  setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
+  setIconSize({kIconSide, kIconSide});
+  setPopupMode(QToolButton::InstantPopup);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setFocusPolicy(Qt::StrongFocus);
+  auto* menu = new QMenu(this);
+  menu->addAction(tr("New collection…"), this, &CollectionMenu::newWanted);
+  menu->addAction(tr("Open a collection…"), this, &CollectionMenu::openWanted);
+  menu->addAction(tr("Open the invented sample"), this, &CollectionMenu::sampleWanted);
+  menu->addSeparator();
+  backups_ = menu->addMenu(tr("Restore a backup"));
+  connect(backups_, &QMenu::aboutToShow, this, &CollectionMenu::fillBackups);
+  QMenu* themes = menu->addMenu(tr("Theme"));
+  for (const auto& [name, choice] :
+       {std::pair{tr("As the desktop"), ThemeChoice::System}, std::pair{tr("Light"), ThemeChoice::Light},
+        std::pair{tr("Dark"), ThemeChoice::Dark}})
+    themes->addAction(name, this, [this, choice = choice] { emit themeWanted(choice); });
+  setMenu(menu);
+  inkIcon();
+}
+
+void CollectionMenu::fillBackups() {
+  backups_->clear();
+  const auto backups = file_.empty() ? std::vector<store::Backup>() : store::listBackups(file_);
+  for (const store::Backup& backup : backups)
+    backups_->addAction(tr("%1 (%2)").arg(whenText(backup.at), QString::fromStdString(backup.reason)), this,
+                        [this, file = toText(backup.file)] { emit restoreWanted(file); });
+  if (!backups.empty()) return;
+  backups_->addAction(tr("There is none yet: one is made every day"))->setEnabled(false);
+}
+
+void CollectionMenu::inkIcon() {
+  setIcon(ui::icon(QStringLiteral("open"), currentTheme().onRail, kIconSide));
+}
+
+void CollectionMenu::changeEvent(QEvent* event) {
+  QToolButton::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) inkIcon();
+}
+
+}  // namespace tarebowl::ui

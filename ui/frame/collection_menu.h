@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/shared/theme.h"
+
+#include <QToolButton>
+
+#include <filesystem>
+#include <functional>
+
+class QMenu;
+
+namespace tarebowl::ui {
+
+/// The button at the foot of the rail: which collection is open, and what holds for the whole window.
+class CollectionMenu : public QToolButton {
+  Q_OBJECT
+ public:
+  explicit CollectionMenu(QWidget* parent = nullptr);
+
+  /// The open collection's file, whose backups are offered; empty where none is open.
+  void setCollection(const std::filesystem::path& file) { file_ = file; }
+
+ signals:
+  void newWanted();
+  void openWanted();
+  void sampleWanted();
+  void restoreWanted(const QString& backup);
+  void themeWanted(tarebowl::ui::ThemeChoice choice);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void fillBackups();
+  void inkIcon();
+
+  QMenu* backups_;
+  std::filesystem::path file_;
+};
+
+}  // namespace tarebowl::ui
