@@ -75,6 +75,42 @@ void addGuarantees(std::vector<CheckSentence>& sentences, const food::Derivation
                        Checks::tr("A laboratory's value would settle it.")});
 }
 
+/// What only other foods or the calendar can show.
+CheckSentence comparedSentence(const food::Finding& finding, Mark mark, const QString& name) {
+  const QString found = measured(finding.found);
+  const QString against = measured(finding.against);
+  switch (finding.code) {
+    case food::CheckCode::MineralsOverAsh:
+      return {mark,
+              Checks::tr("The minerals add up to more than the ash: %1 g over %2 g.").arg(found, against),
+              Checks::tr("Check the unit of the largest, then the ash.")};
+    case food::CheckCode::GuaranteeAsMean:
+      return {mark, Checks::tr("A guaranteed bound stands for a mean: %1.").arg(name),
+              Checks::tr("A laboratory's value would settle it.")};
+    case food::CheckCode::UnitSlip:
+      return {
+          mark,
+          Checks::tr("%1 is about a thousand times off its group: %2 beside %3.").arg(name, found, against),
+          Checks::tr("Look for a slip of the unit.")};
+    case food::CheckCode::FarFromGroup:
+      return {mark, Checks::tr("%1 is far from its group: %2 beside %3.").arg(name, found, against),
+              Checks::tr("Check the value, and whether the food is in the right group.")};
+    case food::CheckCode::RatioFarFromGroup:
+      return {mark, Checks::tr("Ca:P is far from its group: %1 beside %2.").arg(found, against),
+              Checks::tr("Check both values.")};
+    case food::CheckCode::SameName:
+      return {mark, Checks::tr("Another food has the same name and form."), Checks::tr("Keep one of them.")};
+    case food::CheckCode::SameComposition:
+      return {mark, Checks::tr("Another food has the same composition."),
+              Checks::tr("One of them was probably copied.")};
+    case food::CheckCode::Stale:
+      return {mark, Checks::tr("The newest sample is %1 years old.").arg(found),
+              Checks::tr("Sample it again.")};
+    default:
+      return {};
+  }
+}
+
 }  // namespace
 
 CheckSentence sentenceOf(const food::Finding& finding) {
@@ -107,8 +143,9 @@ CheckSentence sentenceOf(const food::Finding& finding) {
     case food::CheckCode::ScatterWiderThanValue:
       return {mark, Checks::tr("%1 scatters more than it is: ± %2.").arg(nutrientName(first), found),
               Checks::tr("One of its samples is probably wrong; open the row and look at each.")};
+    default:
+      return comparedSentence(finding, mark, nutrientName(first));
   }
-  return {};
 }
 
 std::vector<CheckSentence> checkSentences(const store::KnownFood& food) {
