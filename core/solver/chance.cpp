@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/chance.h"
 
+#include "core/solver/choice_search.h"
 #include "core/solver/cone_stages.h"
 #include "core/solver/one_sided.h"
 #include "core/solver/tangent_rounds.h"
@@ -10,6 +11,12 @@ namespace tarebowl::solver {
 namespace {
 
 using Clock = std::chrono::steady_clock;
+
+Solution ended(Status status) {
+  Solution solution;
+  solution.status = status;
+  return solution;
+}
 
 bool hasGrid(const Program& program) {
   return (program.step.array() > 0).any();
@@ -64,6 +71,38 @@ Solution solveSmoothly(const Program& program, const Limits& limits, Clock::time
   }
 }
 
+std::vector<Eigen::Index> elasticRowsOfTwoBounds(const Program& program) {
+  std::vector<Eigen::Index> rows;
+  for (Eigen::Index i = 0; i < program.rowCount(); ++i) {
+    if (program.price[i] < kInfinity && program.rowLower[i] > -kInfinity && program.rowUpper[i] < kInfinity)
+      rows.push_back(i);
+  }
+  return rows;
+}
+
+/// Continuous amounts with choices. A search compares many answers, so every violation of two bounds gets its
+/// column at once.
+Solution solveChoices(const Program& program, const Limits& limits, Clock::time_point deadline) {
+  const OneSided split(program, elasticRowsOfTwoBounds(program));
+  const ScaledProgram scaled(split.program);
+  if (scaled.isEmptyBox()) return ended(Status::Infeasible);
+  const ConeRows rows(scaled);
+  ConeStages stages(rows, [&] { return limits.stop.stop_requested() || Clock::now() >= deadline; });
+  const Asker ask = [&](Question question, const Box& box, double least) {
+    if (question == Question::AllHold) return stages.allHold(box);
+    if (question == Question::LeastViolation) return stages.leastViolation(box);
+    ContinuousAnswer here = stages.leastViolation(box);
+    if (here.status == Status::Optimal && here.violation > violationBudget(least))
+      here.status = Status::Infeasible;
+    return here.status == Status::Optimal ? stages.leastObjective(box, least) : here;
+  };
+  const ChoiceAnswer answer = searchChoices(scaled, ask, limits, deadline);
+  Solution solution = toSource(program, split, scaled, answer.best);
+  solution.gap = answer.gap;
+  solution.nodes = answer.nodes;
+  return solution;
+}
+
 }  // namespace
 
 bool hasScatter(const Program& program) {
@@ -72,9 +111,13 @@ bool hasScatter(const Program& program) {
 
 Solution solveWithChance(const Program& program, const Limits& limits) {
   const auto deadline = Clock::now() + limits.deadline;
+  const bool isPlain = program.choices.empty() && !hasGrid(program);
+  if (!hasGrid(program) && !program.choices.empty()) {
+    Solution solution = solveChoices(program, limits, deadline);
+    if (solution.status != Status::Failed) return solution;
+  }
   Solution smooth = solveSmoothly(program, limits, deadline);
-  const bool isAnswered = smooth.status != Status::Failed;
-  if (isAnswered && program.choices.empty() && !hasGrid(program)) return smooth;
+  if (smooth.status != Status::Failed && isPlain) return smooth;
   if (smooth.status == Status::Infeasible || smooth.status == Status::Stopped) return smooth;
   std::vector<Eigen::VectorXd> touching;
   if (smooth.status == Status::Optimal) touching.push_back(smooth.x);

@@ -4,6 +4,9 @@
 
 #include "core/solver/choice_rules.h"
 
+#include <queue>
+
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -14,106 +17,188 @@ using Clock = std::chrono::steady_clock;
 
 constexpr double kUsed = 1e-9;
 
-/// A member whose amount breaks its choice, or nothing where all choices hold.
+/// The open member on which to part, or nothing where all choices hold: one whose amount lies between 0 and
+/// its least, else of a choice whose count is wrong the one of which there is most.
 std::optional<Eigen::Index> undecided(const ScaledProgram& program, const Box& box,
                                       const Eigen::VectorXd& z) {
+  std::optional<Eigen::Index> chosen;
+  const auto consider = [&](Eigen::Index j) {
+    if (!chosen || z[j] > z[*chosen]) chosen = j;
+  };
   for (const Choice& choice : program.source->choices) {
     int used = 0;
-    std::optional<Eigen::Index> open;
+    for (const Eigen::Index j : choice.members) used += z[j] > kUsed || box.lower[j] > 0 ? 1 : 0;
+    const bool isWrong = used < choice.atLeast || used > choice.atMost;
     for (const Eigen::Index j : choice.members) {
-      const bool isOpen = box.lower[j] <= 0 && box.upper[j] > 0;
-      if (isOpen && z[j] > kUsed && z[j] < program.threshold[j] * (1 - 1e-9)) return j;
-      used += z[j] > kUsed || box.lower[j] > 0 ? 1 : 0;
-      if (isOpen && (!open || z[j] > z[*open])) open = j;
+      if (box.lower[j] > 0 || !(box.upper[j] > 0)) continue;
+      if (isWrong || (z[j] > kUsed && z[j] < program.threshold[j] * (1 - 1e-9))) consider(j);
     }
-    if ((used < choice.atLeast || used > choice.atMost) && open) return open;
   }
-  return std::nullopt;
+  return chosen;
 }
 
-class ChoiceSearch {
- public:
-  ChoiceSearch(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline)
-      : program_(program), limits_(limits), deadline_(deadline) {}
-
-  ChoiceAnswer run() {
-    ChoiceAnswer answer;
-    explore({program_.lower, program_.upper}, std::nullopt);
-    if (best_) {
-      least_ = best_->violation;
-      if (!stopped_) {
-        best_.reset();
-        explore({program_.lower, program_.upper}, least_);
-      }
+/// The box in which every member is used or left out as it is at z.
+Box decided(const ScaledProgram& program, Box box, const Eigen::VectorXd& z) {
+  for (const Choice& choice : program.source->choices) {
+    for (const Eigen::Index j : choice.members) {
+      if (z[j] > kUsed)
+        box.lower[j] = std::max(box.lower[j], program.threshold[j]);
+      else if (!(box.lower[j] > 0))
+        box.upper[j] = 0.0;
     }
-    answer.nodes = nodes_;
-    if (best_) {
-      answer.best = *best_;
-      if (stopped_) answer.gap = 1.0;  // what was left unexplored is not bounded here
-    } else {
-      answer.best.status = stopped_           ? Status::Stopped
-                           : failure_.empty() ? Status::Infeasible
-                                              : Status::Failed;
-      answer.best.reason = failure_;
-    }
-    return answer;
   }
+  return box;
+}
+
+/// A place to look: nothing below it is better than its bound.
+struct Place {
+  double bound;
+  std::int64_t order;
+  Box box;
+
+  friend bool operator<(const Place& a, const Place& b) {  // the queue's last is the best
+    return a.bound != b.bound ? a.bound > b.bound : a.order > b.order;
+  }
+};
+
+struct Found {
+  std::optional<ContinuousAnswer> best;
+  Box box;  ///< where best was found
+  double bound = -kInfinity;
+  bool isClosed = true;
+
+  [[nodiscard]] double gap(double value) const {
+    return isClosed ? 0.0 : std::max(0.0, value - bound) / std::max(1e-12, std::abs(value));
+  }
+};
+
+/// The search for the answer to one question.
+class ChoiceTree {
+ public:
+  ChoiceTree(const ScaledProgram& program, const Asker& ask, Question question, double least,
+             std::function<bool()> isOver)
+      : program_(program), ask_(ask), question_(question), least_(least), isOver_(std::move(isOver)) {}
+
+  void start(ContinuousAnswer answer, Box box) {
+    found_.best = std::move(answer);
+    found_.box = std::move(box);
+  }
+
+  Found run() {
+    push(-kInfinity, {program_.lower, program_.upper});
+    while (!open_.empty() && open_.top().bound < cutoff()) {
+      Place place = open_.top();
+      open_.pop();
+      descend(place.bound, std::move(place.box));
+      if (!isStopped_) continue;
+      found_.isClosed = false;
+      break;
+    }
+    if (!open_.empty()) unfinished_ = std::min(unfinished_, open_.top().bound);
+    found_.isClosed = found_.isClosed && unfinished_ >= cutoff();
+    found_.bound = unfinished_;
+    return std::move(found_);
+  }
+
+  [[nodiscard]] const std::string& failure() const { return failure_; }
 
  private:
   [[nodiscard]] double valueOf(const ContinuousAnswer& answer) const {
-    return least_ ? answer.objective : answer.violation;
+    return question_ == Question::LeastViolation ? answer.violation : answer.objective;
+  }
+  /// What is not below this is not better by more than rounding.
+  [[nodiscard]] double cutoff() const {
+    if (!found_.best) return kInfinity;
+    const double value = valueOf(*found_.best);
+    return question_ == Question::LeastViolation && value <= 0.0 ? -kInfinity
+                                                                 : value - 1e-12 * (1 + std::abs(value));
   }
 
-  ContinuousAnswer relax(const Box& box, const std::optional<double>& least) const {
-    ContinuousAnswer first = leastViolation(program_, box);
-    if (first.status != Status::Optimal || !least) return first;
-    if (first.violation > violationBudget(*least)) {
-      first.status = Status::Infeasible;
-      return first;
-    }
-    return leastObjective(program_, box, *least);
-  }
+  void push(double bound, Box box) { open_.push({bound, ++pushed_, std::move(box)}); }
 
-  void explore(Box box, const std::optional<double>& least) {
-    least_ = least;
-    ++nodes_;
-    stopped_ =
-        stopped_ || limits_.stop.stop_requested() || nodes_ > limits_.nodes || Clock::now() >= deadline_;
-    narrowed_.clear();
-    if (stopped_ || !settleChoices(program_, box.lower, box.upper, narrowed_)) return;
-    const ContinuousAnswer answer = relax(box, least);
-    if (answer.status == Status::Failed) failure_ = answer.reason;
-    if (answer.status != Status::Optimal) return;
-    if (best_ && valueOf(answer) >= valueOf(*best_) - 1e-12 * (1 + std::abs(valueOf(*best_)))) return;
-    const std::optional<Eigen::Index> column = undecided(program_, box, answer.z);
-    if (!column) {
-      best_ = answer;
-      return;
+  /// From a place down, one decision after the other, until nothing better can lie below.
+  void descend(double bound, Box box) {
+    for (;;) {
+      isStopped_ = isOver_();
+      if (isStopped_) break;
+      narrowed_.clear();
+      if (!settleChoices(program_, box.lower, box.upper, narrowed_)) return;
+      ContinuousAnswer answer = ask_(question_, box, least_);
+      if (answer.status == Status::Infeasible) return;
+      if (answer.status != Status::Optimal) {  // not known: it counts as unfinished
+        failure_ = answer.reason;
+        break;
+      }
+      bound = std::max(bound, valueOf(answer));
+      if (bound >= cutoff()) return;
+      const std::optional<Eigen::Index> column = undecided(program_, box, answer.z);
+      if (!column) {
+        start(std::move(answer), std::move(box));
+        return;
+      }
+      Box other = box;
+      const bool useFirst = answer.z[*column] > 0.5 * program_.threshold[*column];
+      Box& used = useFirst ? box : other;
+      Box& unused = useFirst ? other : box;
+      used.lower[*column] = program_.threshold[*column];
+      unused.upper[*column] = 0.0;
+      push(bound, std::move(other));
     }
-    Box used = box;
-    used.lower[*column] = program_.threshold[*column];
-    Box unused = std::move(box);
-    unused.upper[*column] = 0.0;
-    const bool usedFirst = answer.z[*column] > 0.5 * program_.threshold[*column];
-    explore(usedFirst ? used : unused, least);
-    explore(usedFirst ? unused : used, least);
+    unfinished_ = std::min(unfinished_, bound);
   }
 
   const ScaledProgram& program_;
-  const Limits& limits_;
-  Clock::time_point deadline_;
-  std::optional<ContinuousAnswer> best_;
-  std::optional<double> least_;
-  std::string failure_;
+  const Asker& ask_;
+  Question question_;
+  double least_;
+  std::function<bool()> isOver_;
+  std::priority_queue<Place> open_;
+  Found found_;
   std::vector<Eigen::Index> narrowed_;
-  std::int64_t nodes_ = 0;
-  bool stopped_ = false;
+  std::string failure_;
+  std::int64_t pushed_ = 0;
+  double unfinished_ = kInfinity;
+  bool isStopped_ = false;
 };
+
+ChoiceAnswer without(const Found& found, const std::string& failure) {
+  ChoiceAnswer answer;
+  answer.best.status = found.isClosed    ? Status::Infeasible
+                       : failure.empty() ? Status::Stopped
+                                         : Status::Failed;
+  answer.best.reason = failure;
+  return answer;
+}
 
 }  // namespace
 
-ChoiceAnswer searchChoices(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline) {
-  return ChoiceSearch(program, limits, deadline).run();
+ChoiceAnswer searchChoices(const ScaledProgram& program, const Asker& ask, const Limits& limits,
+                           Clock::time_point deadline) {
+  std::int64_t nodes = 0;
+  const auto isOver = [&] {
+    return ++nodes > limits.nodes || limits.stop.stop_requested() || Clock::now() >= deadline;
+  };
+  Found hard = ChoiceTree(program, ask, Question::AllHold, 0.0, isOver).run();
+  if (hard.best) {
+    const double gap = hard.gap(hard.best->objective);
+    return {std::move(*hard.best), gap, nodes};
+  }
+  ChoiceTree first(program, ask, Question::LeastViolation, 0.0, isOver);
+  Found least = first.run();
+  if (!least.best) {
+    ChoiceAnswer answer = without(least, first.failure());
+    answer.nodes = nodes;
+    return answer;
+  }
+  const double violation = least.best->violation;
+  Box box = decided(program, std::move(least.box), least.best->z);
+  ContinuousAnswer start = ask(Question::WithinBudget, box, violation);
+  ChoiceTree second(program, ask, Question::WithinBudget, violation, isOver);
+  if (start.status == Status::Optimal) second.start(std::move(start), std::move(box));
+  Found best = second.run();
+  if (!best.best) return {std::move(*least.best), 1.0, nodes};
+  const double gap = least.isClosed ? best.gap(best.best->objective) : least.gap(violation);
+  return {std::move(*best.best), gap, nodes};
 }
 
 }  // namespace tarebowl::solver

@@ -33,7 +33,9 @@ ConeNewton::ConeNewton(const ConeRows& rows, const Box& box, const SmoothObjecti
       objective_(objective),
       isOver_(std::move(isOver)),
       face_(rows, box, objective),
-      isCurved_((objective.hessian.array() > 0).all()) {}
+      isCurved_((objective.hessian.array() > 0).all()) {
+  set_.reserve(rows.program().rows.rows(), rows.program().rows.cols());
+}
 
 double ConeNewton::merit(const Eigen::VectorXd& price, const Eigen::VectorXd& z) const {
   double sum = objective_.value(z);
@@ -63,15 +65,21 @@ bool ConeNewton::model(const Eigen::VectorXd& price, ConePoint& point, Eigen::Ve
   const double typical = std::max(gradient.cwiseAbs().maxCoeff(), 1.0);
   hessian.array() += damping_ * typical;
   hessian = hessian.cwiseMax(kLeastDamping * typical);
-  const Eigen::VectorXd centre = point.z - gradient.cwiseQuotient(hessian);
-  const Eigen::VectorXd curvature = 0.5 * hessian;
-  const Eigen::VectorXd none = Eigen::VectorXd::Zero(hessian.size());
-  model_.assign({face_.tangents(), program.rowLower, program.rowUpper, price, box_.lower, box_.upper, centre,
-                 curvature, none});
-  if (model_.solveAtPrice(1.0) == Status::Infeasible) return false;
-  point.multipliers = model_.rowMultipliers();
-  to = model_.x().cwiseMax(box_.lower).cwiseMin(box_.upper);
+  set_.assign(face_.tangents(), hessian);
   for (Eigen::Index i = 0; i < price.size(); ++i) {
+    set_.setRow(i, program.rowLower[i], program.rowUpper[i]);
+    set_.setCap(i, price[i] < kInfinity ? TwoLevel{0.0, price[i]} : kWithoutEnd);
+  }
+  for (Eigen::Index j = 0; j < to.size(); ++j) {
+    set_.setColumn(j, box_.lower[j], box_.upper[j]);
+    set_.setCentre(j, point.z[j] - gradient[j] / hessian[j]);
+  }
+  set_.forget();
+  if (set_.run() == DualActiveSet::Outcome::Infeasible) return false;
+  set_.point(to);
+  to = to.cwiseMax(box_.lower).cwiseMin(box_.upper);
+  for (Eigen::Index i = 0; i < price.size(); ++i) {
+    point.multipliers[i] = set_.multiplier(i).low;
     if (!(price[i] < kInfinity)) hardPrice_ = std::max(hardPrice_, 2.0 * std::abs(point.multipliers[i]));
   }
   return true;
@@ -110,7 +118,7 @@ ConePoint ConeNewton::minimise(const Eigen::VectorXd& price, const ConePoint& st
   for (int round = 1; round <= kMostRounds && best.error > kDone; ++round) {
     if (best.error <= kVerified && round - gained > kPatience) break;
     if (isOver_()) return ended(Status::Stopped, "time");
-    Eigen::VectorXd to;
+    Eigen::VectorXd to(point.z.size());
     if (!model(price, point, to)) return ended(Status::Infeasible, "");
     const bool isStalled = round - gained > kStalled;
     if (isStalled) goDown();

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/solver/cone_face.h"
-#include "core/solver/continuous_solver.h"
+#include "core/solver/dual_active_set.h"
 
 #include <functional>
 
@@ -39,7 +39,7 @@ class ConeNewton {
   const SmoothObjective& objective_;
   std::function<bool()> isOver_;
   ConeFace face_;
-  ContinuousSolver model_;
+  DualActiveSet set_;
   bool isCurved_;
   double damping_ = 0.0;
   double hardPrice_ = 1.0;      ///< of the merit, above every hard row's multiplier

@@ -15,6 +15,8 @@ class ConeStages {
   /// Both in turn: the best point that needs no violation at all where there is one, which spares the first
   /// question.
   [[nodiscard]] ContinuousAnswer both(const Box& box);
+  /// The best objective with every row holding.
+  [[nodiscard]] ContinuousAnswer allHold(const Box& box);
   [[nodiscard]] ContinuousAnswer leastViolation(const Box& box);
   [[nodiscard]] ContinuousAnswer leastObjective(const Box& box, double least);
 
@@ -41,7 +43,6 @@ class ConeStages {
   [[nodiscard]] ContinuousAnswer solve(const Box& box, const SmoothObjective& objective,
                                        const Eigen::VectorXd& price);
   [[nodiscard]] ContinuousAnswer at(const Box& box, double lambda);
-  [[nodiscard]] ContinuousAnswer allHold(const Box& box);
   [[nodiscard]] bool isImpossible(const Box& box);
   [[nodiscard]] ContinuousAnswer spend(const Box& box, const Bracket& bracket, double& lambda);
   [[nodiscard]] ContinuousAnswer withinBudget(const Box& box, double least);

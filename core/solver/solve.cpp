@@ -55,7 +55,7 @@ Solution solveContinuous(const ScaledProgram& program) {
 
 /// Continuous amounts with choices: who is used is searched for, the amounts are then solved exactly.
 Solution solveChoices(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline) {
-  const ChoiceAnswer answer = searchChoices(program, limits, deadline);
+  const ChoiceAnswer answer = searchChoices(program, continuousAsker(program), limits, deadline);
   Solution solution = fromContinuous(program, answer.best);
   solution.gap = answer.gap;
   solution.nodes = answer.nodes;
