@@ -134,7 +134,9 @@ ActivePath::Passed ActivePath::pass(DualActiveSet& set) {
   }
   set.set_.sign[event_.constraint] = event_.sign;
   set.iterations_ = 0;
-  return set.resolve(event_.constraint) ? Passed::On : Passed::Ended;
+  const DualActiveSet::State before = set.state(event_.constraint);
+  const bool isResolved = set.resolve(event_.constraint);
+  return isResolved && set.state(event_.constraint) != before ? Passed::On : Passed::Ended;
 }
 
 double ActivePath::leastLambda(const DualActiveSet& set) {

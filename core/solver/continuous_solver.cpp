@@ -202,24 +202,30 @@ Status ContinuousSolver::attemptAtPrice() {
                                  : end(Status::Failed, "nearest stage: not verified");
 }
 
+/// Reads and verifies the answer at V* itself, multipliers as at the least lambda that leaves it so.
+bool ContinuousSolver::readAtLeastViolation() {
+  error_ = 0.0;
+  double lambda = ActivePath::leastLambda(set_);
+  take(lambda);
+  if (!isLeastViolation()) return false;
+  least_ = violation_;
+  if (least_ <= kNoViolation) {
+    least_ = violation_ = 0.0;
+    if (!set_.isPriced()) lambda = kInfinity;
+  }
+  lambda_ = lambda / scale_;
+  return isVerified(lambda_);
+}
+
 Status ContinuousSolver::attempt(Budget budget, double within) {
   error_ = 0.0;
   if (const Status status = runOn(); status != Status::Optimal) return status;
   if (mode_ == Mode::Priced) return attemptAtPrice();
-  double lambda = ActivePath::leastLambda(set_);
-  take(lambda);
-  if (!isLeastViolation()) return end(Status::Failed, "first stage: not verified");
-  least_ = violation_;
+  if (!readAtLeastViolation()) return end(Status::Failed, "not verified");
   const double most = within >= 0 ? within : violationBudget(least_);
   if (least_ > most) return end(Status::Infeasible, "no answer within the given violation");
-  if (least_ <= kNoViolation && within < 0) {
-    least_ = violation_ = 0.0;
-    if (!set_.isPriced()) lambda = kInfinity;
-  } else if (budget == Budget::Spent) {
-    return spend(lambda, least_ + (1.0 - kSpare) * (most - least_));
-  }
-  lambda_ = lambda / scale_;
-  return isVerified(lambda_) ? end(Status::Optimal, "") : end(Status::Failed, "nearest stage: not verified");
+  if (budget == Budget::Exact || (least_ <= 0 && within < 0)) return end(Status::Optimal, "");
+  return spend(ActivePath::leastLambda(set_), least_ + (1.0 - kSpare) * (most - least_));
 }
 
 /// The second stage within a budget: the path as lambda comes down; where rounding led that astray, by trial.
@@ -315,7 +321,8 @@ void ContinuousSolver::take(double lambda) {
       number = std::clamp(number, -price_[k] * lambda / scale_, price_[k] * lambda / scale_);
     if (k < rowCount()) {
       rowMultipliers_[k] = number;
-      violationMultipliers_[k] = multiplier.high;
+      const bool isNone = price_[k] < kInfinity && std::abs(multiplier.high) <= kNoMultiplier * price_[k];
+      violationMultipliers_[k] = isNone ? 0.0 : multiplier.high;
     } else {
       columnMultipliers_[k - rowCount()] = number;
     }

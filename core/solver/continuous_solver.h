@@ -99,7 +99,7 @@ class ContinuousSolver {
   [[nodiscard]] Eigen::Index columnCount() const { return rows_.cols(); }
 
  private:
-  friend class ParametricPath;
+  friend class PathFollower;
   enum class Mode { None, Lexicographic, Priced };
 
   void reserve(Eigen::Index rows, Eigen::Index columns);
@@ -118,6 +118,7 @@ class ContinuousSolver {
   Status spend(double lambda, double budget);
   [[nodiscard]] double lowerLambda(double lambda, double budget);
   [[nodiscard]] double tryLambdas(double within, double budget);
+  [[nodiscard]] bool readAtLeastViolation();
   [[nodiscard]] bool isLeastViolation();
   [[nodiscard]] bool isVerified(double priceFactor);
 

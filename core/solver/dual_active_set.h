@@ -101,6 +101,7 @@ class DualActiveSet {
   [[nodiscard]] bool isRounding(Eigen::Index p, double direction);
   void settle();
   void settlePrices();
+  void clampActive();
   void pointFromMultipliers();
   void rebuildFactor();
 

@@ -26,9 +26,20 @@ void DualActiveSet::pointFromMultipliers() {
   }
 }
 
+/// Brings active multipliers back into their range where ties of parts times lambda led them out.
+void DualActiveSet::clampActive() {
+  for (const Eigen::Index k : set_.active) {
+    TwoLevel& own = set_.multiplier[std::size_t(k)];
+    const TwoLevel& cap = set_.cap[std::size_t(k)];
+    if (own.high <= 0) own.low = std::max(0.0, own.low);
+    if (own.high >= cap.high) own.low = std::min(own.low, cap.low);
+  }
+}
+
 /// y anew from the multipliers; then the active constraints' residuals are removed, letting go those whose
 /// multipliers come to an end of their range on the way: every such step raises the dual value.
 void DualActiveSet::settle() {
+  clampActive();
   pointFromMultipliers();
   const Eigen::Index m = form_.rowCount();
   for (int round = 0; round < 4 + int(form_.count()); ++round) {
@@ -69,10 +80,8 @@ void DualActiveSet::settle() {
     else if (round > 3)
       break;
   }
+  clampActive();
   for (const Eigen::Index k : set_.active) {
-    TwoLevel& own = set_.multiplier[std::size_t(k)];
-    if (own.high <= 0) own.low = std::max(0.0, own.low);
-    if (own.high >= set_.cap[std::size_t(k)].high) own.low = std::min(own.low, set_.cap[std::size_t(k)].low);
     if (k >= m) y()[k - m] = set_.sign[k] * limit(k);
   }
   form_.products(y(), set_.at.data());
