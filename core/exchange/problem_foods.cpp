@@ -14,8 +14,8 @@ using food::SampleOrigin;
 /// "Kale, raw" is a name with its form; the form stands beside it.
 std::string nameWithoutForm(const diet::DietFood& from) {
   std::string name = from.name;
-  const std::string_view remark = " (invented)";
-  if (name.ends_with(remark)) name.resize(name.size() - remark.size());
+  for (const std::string_view remark : {" (invented)", " (invented product)"})
+    if (name.ends_with(remark)) name.resize(name.size() - remark.size());
   const std::string tail = ", " + from.form;
   if (!from.form.empty() && name.ends_with(tail)) name.resize(name.size() - tail.size());
   return name;

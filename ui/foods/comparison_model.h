@@ -19,7 +19,7 @@ class ComparisonModel : public QAbstractTableModel {
   enum Role { UnknownRole = Qt::UserRole + 1, HighestRole };
 
   struct Compared {
-    QString name;  ///< with its form
+    QString name;  ///< and its form on a line below
     food::Composition composition;
   };
   void show(std::vector<Compared> foods);

@@ -63,8 +63,7 @@ ComparisonPane::ComparisonPane(FoodDesk& desk, QWidget* parent)
   table_->verticalHeader()->hide();
   table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9);
   table_->horizontalHeader()->setHighlightSections(false);
-  table_->horizontalHeader()->setDefaultAlignment(
-      static_cast<Qt::Alignment>(Qt::AlignVCenter | Qt::TextWordWrap));
+  table_->horizontalHeader()->setTextElideMode(Qt::ElideRight);
   table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   addCopyAction(*table_);
   auto* head = new QHBoxLayout;
@@ -103,7 +102,7 @@ void ComparisonPane::compare(const std::vector<FoodId>& foods) {
     for (const auto& [id, figures] : read)
       if (const food::FoodLine* line = desk_.lineOf(id)) {
         const QString remark = remarkOf(line->form, figures.invented);
-        compared.push_back({remark.isEmpty() ? nameOf(*line) : tr("%1, %2").arg(nameOf(*line), remark),
+        compared.push_back({remark.isEmpty() ? nameOf(*line) : nameOf(*line) + QLatin1Char('\n') + remark,
                             figures.composition});
       }
     model_->show(std::move(compared));
@@ -113,7 +112,7 @@ void ComparisonPane::compare(const std::vector<FoodId>& foods) {
 void ComparisonPane::fitColumns() {
   const int foods = std::max(1, model_->columnCount() - 1);
   const int width = table_->viewport()->width();
-  const int least = fontMetrics().averageCharWidth() * 13;
+  const int least = fontMetrics().averageCharWidth() * 12;
   const int names = std::min(width * 3 / 10, fontMetrics().averageCharWidth() * 30);
   table_->horizontalHeader()->resizeSection(0, names);
   for (int column = 1; column < model_->columnCount(); ++column)

@@ -145,10 +145,10 @@ void FoodList::fitColumns() {
   header->setSectionResizeMode(QHeaderView::Fixed);
   header->setSectionResizeMode(FoodListModel::Name, QHeaderView::Stretch);
   const int width = table_->viewport()->width();
-  header->resizeSection(FoodListModel::Group, std::clamp(width / 5, 13 * unit, 26 * unit));
+  header->resizeSection(FoodListModel::Group, std::clamp(width / 5, 13 * unit, 22 * unit));
   for (const int column : {FoodListModel::Water, FoodListModel::Protein, FoodListModel::Calcium})
-    header->resizeSection(column, 11 * unit);
-  header->resizeSection(FoodListModel::CalciumToPhosphorus, 9 * unit);
+    header->resizeSection(column, 10 * unit);
+  header->resizeSection(FoodListModel::CalciumToPhosphorus, 8 * unit);
 }
 
 void FoodList::resizeEvent(QResizeEvent* event) {
