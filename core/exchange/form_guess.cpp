@@ -65,7 +65,9 @@ TextTableForm guessForm(const TableInput& input) {
   double bestLikeness = 0.0;
   for (const TextTableForm& candidate : kCandidates) {
     const double likeness = likenessBy(candidate, head);
-    if (likeness <= bestLikeness + kAsGood) continue;
+    // Where one form parts all records alike, nearly alike is not as good: names may hold the other's mark.
+    const bool better = likeness == 1.0 ? bestLikeness < 1.0 : likeness > bestLikeness + kAsGood;
+    if (!better) continue;
     best = candidate;
     bestLikeness = likeness;
   }

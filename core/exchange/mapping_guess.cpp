@@ -46,9 +46,9 @@ std::optional<std::size_t> headerIn(const std::vector<TableRow>& rows) {
   const std::size_t width = commonWidth(rows);
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const std::size_t filled = rows[i].filledCells();
-    if (rows[i].size() != width || filled * 2 < width) continue;
+    if (rows[i].size() < width || filled * 2 < rows[i].size()) continue;
     std::size_t numbers = 0;
-    for (std::size_t c = 0; c < width; ++c) numbers += isNumber(rows[i][c]) ? 1 : 0;
+    for (std::size_t c = 0; c < rows[i].size(); ++c) numbers += isNumber(rows[i][c]) ? 1 : 0;
     return numbers * 2 < filled ? std::optional(i) : std::nullopt;
   }
   return std::nullopt;
