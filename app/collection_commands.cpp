@@ -2,34 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/collection_commands.h"
 
+#include "app/author.h"
 #include "app/text_table.h"
 #include "core/food/food_index.h"
 #include "core/store/food_reading.h"
 
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <chrono>
-#include <cstdlib>
 #include <memory>
 #include <ostream>
 
 namespace tarebowl::app {
 
 namespace {
-
-std::string nowInUtc() {
-  const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
-  return fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", fmt::gmtime(std::chrono::system_clock::to_time_t(now)));
-}
-
-/// Who is at the keyboard, as the system names them.
-std::string whoIsThere() {
-  for (const char* variable : {"USER", "LOGNAME", "USERNAME"})
-    if (const char* name = std::getenv(variable); name != nullptr && *name != '\0') return name;
-  return "command line";
-}
 
 store::Collection openForReading(const std::string& file) {
   return store::Collection::open(file, nowInUtc(), {.access = store::OpenOptions::Access::ReadOnly});

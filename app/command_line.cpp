@@ -23,6 +23,10 @@ struct Words {
   std::string collection;
   std::string sought;
   std::size_t most = 50;
+  std::string tableFile;
+  std::string mapping;
+  bool dryRun = false;
+  bool wide = false;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -54,6 +58,27 @@ void defineCollectionCommands(CLI::App& app, Words& words) {
   foods.add_option("--find", words.sought, "Words of the name, form, group or code, in any order");
   foods.add_option("--most", words.most, "How many to list")->capture_default_str();
   addTableOrJson(foods, words);
+}
+
+void defineTableCommands(CLI::App& app, Words& words) {
+  const auto addSubcommand = [&](const char* name, const char* what) {
+    CLI::App* command = app.add_subcommand(name, what);
+    command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+    return command;
+  };
+  CLI::App& import = *addSubcommand(
+      "import", "Import a table of foods; all of it or, where anything is wrong with it, nothing");
+  import.add_option("TABLE", words.tableFile, "CSV in any common form, or XLSX")->required();
+  import.add_option("--map", words.mapping, "How the table is read (tarebowl-mapping/1); guessed without it");
+  import.add_flag("--dry-run", words.dryRun, "Say what would happen and write nothing");
+  CLI::App& exported = *addSubcommand("export", "Write the foods of a collection to a table");
+  exported.add_option("FILE", words.tableFile, "NAME.csv or NAME.xlsx")->required();
+  exported.add_flag("--wide", words.wide,
+                    "A row a food rather than a row a value; leaves out sd, n and source");
+  CLI::App& check = *addSubcommand("check", "Name what a careful analyst would doubt");
+  for (CLI::App* command : {&import, &check}) {
+    addTableOrJson(*command, words);
+  }
 }
 
 /// CLI11 explains some slips over several lines; the first one says it.
@@ -95,6 +120,7 @@ void define(CLI::App& app, Words& words) {
       *app.add_subcommand("nutrients", "List the nutrients known here, with their tagnames and units");
   addTableOrJson(nutrients, words);
   defineCollectionCommands(app, words);
+  defineTableCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -103,6 +129,9 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("nutrients")) return Command::Kind::Nutrients;
   if (app.got_subcommand("new")) return Command::Kind::NewCollection;
   if (app.got_subcommand("foods")) return Command::Kind::Foods;
+  if (app.got_subcommand("import")) return Command::Kind::Import;
+  if (app.got_subcommand("export")) return Command::Kind::Export;
+  if (app.got_subcommand("check")) return Command::Kind::Check;
   return Command::Kind::OpenWindow;
 }
 
@@ -134,6 +163,10 @@ Command parseCommandLine(int argc, const char* const* argv) {
   if (!words.collection.empty()) command.collection = words.collection;
   command.sought = words.sought;
   command.most = words.most;
+  command.tableFile = words.tableFile;
+  if (!words.mapping.empty()) command.mapping = words.mapping;
+  command.dryRun = words.dryRun;
+  command.wide = words.wide;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

@@ -19,6 +19,9 @@ struct Command {
     Nutrients,
     NewCollection,  ///< at file
     Foods,          ///< of the collection at file
+    Import,         ///< tableFile into the collection at file
+    Export,         ///< the collection at file into tableFile
+    Check,          ///< the collection at file
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -28,6 +31,10 @@ struct Command {
   std::optional<std::string> collection{};  ///< where a problem's foods come from
   std::string sought{};                     ///< part of a food's name
   std::size_t most = 50;                    ///< foods to list
+  std::string tableFile{};                  ///< CSV or XLSX
+  std::optional<std::string> mapping{};     ///< how the table is read; guessed where it is not given
+  bool dryRun = false;                      ///< say what an import would do, and do not do it
+  bool wide = false;                        ///< export a row a food
   std::string text;
 };
 

@@ -4,6 +4,7 @@
 
 #include "app/collection_commands.h"
 #include "app/result_table.h"
+#include "app/table_commands.h"
 #include "core/diet/objective.h"
 #include "core/diet/solve.h"
 #include "core/exchange/nutrients_json.h"
@@ -83,6 +84,12 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return makeCollection(command, streams);
     case Command::Kind::Foods:
       return listFoods(command, streams);
+    case Command::Kind::Import:
+      return importTableFile(command, streams);
+    case Command::Kind::Export:
+      return exportFoods(command, streams);
+    case Command::Kind::Check:
+      return checkCollection(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -125,7 +125,7 @@ std::string unitTextOf(food::NutrientId id) {
   return fmt::format("{}/100 g as fed", symbolOf(food::describe(id).unit));
 }
 
-std::size_t writeLong(const FoodSource& foods, RowWriter& writer) {
+std::size_t writeLong(const ExportSource& foods, RowWriter& writer) {
   writer.write(
       {"Code", "Food", "Form", "Group", "Nutrient", "Value", "Unit", "SD", "n", "Qualifier", "Source"});
   std::size_t count = 0;
@@ -167,7 +167,7 @@ Cell wideCell(const food::NutrientValue& value) {
 }
 
 /// All nutrients get a column: which ones the foods have is known only when all were read.
-std::size_t writeWide(const FoodSource& foods, RowWriter& writer) {
+std::size_t writeWide(const ExportSource& foods, RowWriter& writer) {
   std::vector<Cell> titles{"Code", "Food", "Form", "Group"};
   const std::size_t nutrients = food::allNutrients().size();
   for (std::size_t n = 0; n < nutrients; ++n)
@@ -187,25 +187,25 @@ std::size_t writeWide(const FoodSource& foods, RowWriter& writer) {
   return count;
 }
 
-std::size_t write(const FoodSource& foods, TableLayout layout, RowWriter& writer) {
+std::size_t write(const ExportSource& foods, TableLayout layout, RowWriter& writer) {
   return layout == TableLayout::Long ? writeLong(foods, writer) : writeWide(foods, writer);
 }
 
 }  // namespace
 
-std::size_t writeCsv(const FoodSource& foods, TableLayout layout, std::ostream& out) {
+std::size_t writeCsv(const ExportSource& foods, TableLayout layout, std::ostream& out) {
   CsvWriter writer(out);
   return write(foods, layout, writer);
 }
 
-std::size_t writeXlsx(const FoodSource& foods, TableLayout layout, const std::filesystem::path& file) {
+std::size_t writeXlsx(const ExportSource& foods, TableLayout layout, const std::filesystem::path& file) {
   XlsxWriter writer(file);
   const std::size_t count = write(foods, layout, writer);
   writer.close();
   return count;
 }
 
-FoodSource eachOf(const std::vector<ExportedFood>& foods) {
+ExportSource eachOf(const std::vector<ExportedFood>& foods) {
   return [&foods, next = std::size_t{0}]() mutable -> std::optional<ExportedFood> {
     if (next == foods.size()) return std::nullopt;
     return foods[next++];

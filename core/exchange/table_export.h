@@ -24,7 +24,7 @@ struct ExportedFood {
 };
 
 /// The next food; nothing at the end. So that a collection need not be in memory.
-using FoodSource = std::function<std::optional<ExportedFood>()>;
+using ExportSource = std::function<std::optional<ExportedFood>()>;
 
 /// Long: a row a value, with unit, sd, n, qualifier and source; what importTable reads back without loss by
 /// the mapping that it guesses. Wide: a row a food and a column a nutrient, for people and for calculations;
@@ -32,11 +32,11 @@ using FoodSource = std::function<std::optional<ExportedFood>()>;
 enum class TableLayout { Long, Wide };
 
 /// Comma-separated text in UTF-8 (RFC 4180). Returns how many values were written.
-std::size_t writeCsv(const FoodSource& foods, TableLayout layout, std::ostream& out);
+std::size_t writeCsv(const ExportSource& foods, TableLayout layout, std::ostream& out);
 /// A spreadsheet (XLSX, ECMA-376). Throws FormatError where the file cannot be written.
-std::size_t writeXlsx(const FoodSource& foods, TableLayout layout, const std::filesystem::path& file);
+std::size_t writeXlsx(const ExportSource& foods, TableLayout layout, const std::filesystem::path& file);
 
-/// The foods of a list, for a FoodSource.
-[[nodiscard]] FoodSource eachOf(const std::vector<ExportedFood>& foods);
+/// The foods of a list, for a ExportSource.
+[[nodiscard]] ExportSource eachOf(const std::vector<ExportedFood>& foods);
 
 }  // namespace tarebowl::exchange

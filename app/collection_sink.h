@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/import_plan.h"
+#include "core/store/food_import.h"
+
+#include <unordered_map>
+
+namespace tarebowl::app {
+
+/// An import into a collection: one transaction, taken back unless it is committed.
+class CollectionSink : public exchange::ImportSink {
+ public:
+  CollectionSink(store::Collection& collection, store::ImportSource source, store::Author author);
+
+  exchange::FoodOutcome put(const exchange::ImportedFood& food) override;
+  void commit() { (void)import_.commit(); }
+
+ private:
+  void putValue(store::SampleId sample, const exchange::ImportedValue& value, std::size_t place,
+                exchange::FoodOutcome& outcome);
+
+  std::string sourceName_;
+  store::FoodImport import_;
+  std::unordered_map<std::size_t, store::ComponentId> components_;  ///< by nutrient
+};
+
+}  // namespace tarebowl::app

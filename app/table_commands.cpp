@@ -1,0 +1,141 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/table_commands.h"
+
+#include "app/author.h"
+#include "app/check_sentences.h"
+#include "app/collection_sink.h"
+#include "core/exchange/mapping_guess.h"
+#include "core/exchange/problem_json.h"
+#include "core/exchange/table_export.h"
+#include "core/exchange/table_reports.h"
+#include "core/store/food_reading.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <ostream>
+
+namespace tarebowl::app {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+store::Collection openForReading(const std::string& file) {
+  return store::Collection::open(file, nowInUtc(), {.access = store::OpenOptions::Access::ReadOnly});
+}
+
+exchange::TableMapping mappingAt(const std::string& file) {
+  std::ifstream stream(file, std::ios::binary);
+  if (!stream) throw exchange::FormatError(file, "", "a readable mapping (tarebowl-mapping/1), found none");
+  return exchange::parseMapping(std::string(std::istreambuf_iterator<char>(stream), {}), file);
+}
+
+exchange::MappingGuess mappingFor(const Command& command, const exchange::TableInput& table) {
+  if (command.mapping) return {mappingAt(*command.mapping), {}};
+  exchange::MappingGuess guess = exchange::guessMapping(table);
+  for (const exchange::GuessNote& note : guess.notes)
+    if (note.doubt == exchange::GuessDoubt::DecimalMarkOpen)
+      throw exchange::FormatError(
+          table.name, fmt::format("line {}", note.line),
+          "a mapping (--map) that says whether the decimal mark is a point or a comma");
+  return guess;
+}
+
+std::string planText(const exchange::ImportPlan& plan, bool kept) {
+  return fmt::format(
+      "{}: {} foods new, {} changed, {} as they were; {} values new, {} changed, {} as they were; {} cells "
+      "say that nothing is known\n",
+      kept ? "imported" : "planned, nothing written", plan.foods[0], plan.foods[1], plan.foods[2],
+      plan.valuesNew, plan.valuesChanged, plan.valuesUnchanged, plan.nothingKnown + plan.zerosUnknown);
+}
+
+/// All foods, one after the other, as the collection derives them.
+template <class Visit>
+void forEachFood(const store::Collection& collection, Visit visit) {
+  for (const food::FoodLine& line : store::listFoods(collection))
+    if (auto known = store::knowFood(collection, store::FoodId(line.id))) visit(line, *known);
+}
+
+}  // namespace
+
+int importTableFile(const Command& command, const Streams& streams) {
+  const exchange::TableInput table = exchange::tableFile(command.tableFile);
+  exchange::MappingGuess guess = mappingFor(command, table);
+  const std::string stem = fs::path(command.tableFile).stem().string();
+  store::Collection collection = store::Collection::open(command.file.value(), nowInUtc());
+  const store::ImportSource source{.name = guess.mapping.source.empty() ? stem : guess.mapping.source,
+                                   .fileName = fs::path(command.tableFile).filename().string()};
+  CollectionSink sink(collection, source, {whoIsThere(), nowInUtc()});
+  const exchange::ImportPlan plan = exchange::importTable(table, guess.mapping, sink);
+  if (!plan.mayBeWritten()) exchange::throwFirstRefusal(plan, table.name);
+  const bool keep = !command.dryRun;
+  if (keep) sink.commit();
+  const auto stage = keep ? exchange::ImportStage::Imported : exchange::ImportStage::Planned;
+  streams.out << (command.table ? planText(plan, keep)
+                                : exchange::writeImportPlan(plan, stage, guess.mapping, guess.notes));
+  return kDone;
+}
+
+int exportFoods(const Command& command, const Streams& streams) {
+  const store::Collection collection = openForReading(command.file.value());
+  const auto foods = store::listFoods(collection);
+  const exchange::ExportSource each =
+      [&, next = std::size_t{0}]() mutable -> std::optional<exchange::ExportedFood> {
+    while (next < foods.size()) {
+      const food::FoodLine& line = foods[next++];
+      const auto known = store::knowFood(collection, store::FoodId(line.id));
+      if (known)
+        return exchange::ExportedFood{line.code, line.name, line.form, line.group, known->composition};
+    }
+    return std::nullopt;
+  };
+  const auto layout = command.wide ? exchange::TableLayout::Wide : exchange::TableLayout::Long;
+  const fs::path file(command.tableFile);
+  std::size_t values = 0;
+  if (file.extension() == ".xlsx") {
+    values = exchange::writeXlsx(each, layout, file);
+  } else if (file.extension() == ".csv") {
+    std::ofstream out(file, std::ios::binary);
+    values = exchange::writeCsv(each, layout, out);
+    out.close();
+    if (!out) throw exchange::FormatError(file.string(), "", "a file that can be written");
+  } else {
+    throw UsageError(file.string() + ": expected a name that ends with .csv or .xlsx (see tarebowl --help)");
+  }
+  streams.out << fmt::format("{} foods with {} values in {}\n", foods.size(), values, file.string());
+  return kDone;
+}
+
+int checkCollection(const Command& command, const Streams& streams) {
+  const store::Collection collection = openForReading(command.file.value());
+  std::vector<food::CheckedFood> foods;
+  std::vector<exchange::CheckedName> names;
+  forEachFood(collection, [&](const food::FoodLine& line, store::KnownFood& known) {
+    food::CheckedFood checked{.name = line.name,
+                              .form = line.form,
+                              .group = line.group,
+                              .composition = std::move(known.composition)};
+    for (const store::StoredSample& sample : known.samples) {
+      if (sample.sample.excluded || !sample.sample.date) continue;
+      if (!checked.newestSample || *sample.sample.date > *checked.newestSample)
+        checked.newestSample = sample.sample.date;
+    }
+    foods.push_back(std::move(checked));
+    names.push_back({line.code, line.name, line.form});
+  });
+  const auto findings = food::checkFoods(foods, today());
+  if (command.table) {
+    for (const food::FoodFinding& finding : findings) streams.out << sentenceOf(finding, names) << '\n';
+    streams.out << fmt::format("{} doubts about {} foods\n", findings.size(), foods.size());
+  } else {
+    streams.out << exchange::writeFindings(findings, names);
+  }
+  return kDone;
+}
+
+}  // namespace tarebowl::app
