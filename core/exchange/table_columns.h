@@ -16,8 +16,8 @@ namespace tarebowl::exchange {
 /// A nutrient in a unit, with what it takes to judge an amount of it.
 struct ValueReading {
   food::NutrientId nutrient{0};
-  UnitText unit{};       ///< with the table's defaults for what its text leaves open
-  bool fits = true;      ///< the nutrient has this unit
+  UnitText unit{};             ///< with the table's defaults for what its text leaves open
+  bool fits = true;            ///< the nutrient has this unit
   double toGramsPer100 = 0.0;  ///< grams in 100 g = amount as written times this; 0 where it is no mass
 };
 

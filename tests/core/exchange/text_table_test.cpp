@@ -136,7 +136,10 @@ INSTANTIATE_TEST_SUITE_P(
         Slip{"MixedEncodings", "a,b\n\u00e9,1\n\xE9,2\n", "line 3, column 1", "one encoding throughout"},
         Slip{"Utf8ThatBreaksLater", "\u00e9,b\n" + std::string(100'000, ' ') + "\n1,\xC3(\n",
              "line 3, column 2", "UTF-8"},
-        Slip{"Utf8CutOffAtTheEnd", "\xEF\xBB\xBF" "a,b\n1,\xE2\x82", "line 2, column 2", "UTF-8"},
+        Slip{"Utf8CutOffAtTheEnd",
+             "\xEF\xBB\xBF"
+             "a,b\n1,\xE2\x82",
+             "line 2, column 2", "UTF-8"},
         Slip{"LoneSurrogate",
              "\xFF\xFE" + utf16(u"a,b\n1,", false) + std::string("\x00\xD8", 2) + utf16(u"x\n", false),
              "line 2, column 2", "utf-16le"},
