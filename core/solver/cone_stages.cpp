@@ -13,6 +13,8 @@ constexpr double kContradiction = 1e-8;  // hard rows that miss by less together
 constexpr double kLambdaMost = 1e13;
 constexpr int kMostPrices = 100;
 constexpr double kUnspent = 1e-4;  // of what the second stage may spend, this much need not be spent
+constexpr int kMostUnjudged = 12;  // prices without a verified answer between two that have one
+constexpr double kAsGood = 1e-7;   // how far above its bound a mixed answer may lie, relative
 
 ContinuousAnswer ended(Status status, std::string reason) {
   ContinuousAnswer answer;
@@ -145,6 +147,10 @@ ContinuousAnswer ConeStages::spend(const Box& box, const Bracket& bracket, doubl
   return answer;
 }
 
+bool ConeStages::Bracket::isFound() const {
+  return within.lambda < kInfinity && beyond.lambda >= 0;
+}
+
 bool ConeStages::Bracket::isClosed() const {
   if (within.answer.violation >= budget - kUnspent * (budget - least)) return true;
   const double saved = within.answer.objective - beyond.answer.objective;
@@ -174,12 +180,25 @@ double ConeStages::nextLambda(const Bracket& bracket, int round, double proposed
   return 1.0 / ((1.0 - share) / within.lambda + share / beyond.lambda);
 }
 
+/// A price beside one whose answer could not be verified.
+double ConeStages::beside(const Bracket& bracket, double lambda, int time) {
+  if (bracket.isFound())
+    return 0.5 * (lambda + (time % 2 == 1 ? bracket.within.lambda : bracket.beyond.lambda));
+  return bracket.within.lambda < kInfinity ? 0.5 * lambda : 2.0 * lambda;
+}
+
 ContinuousAnswer ConeStages::withinBudget(const Box& box, double least) {
   Bracket bracket{{{}, kInfinity}, {{}, -1.0}, least, violationBudget(least)};
   auto& [within, beyond, leastAgain, budget] = bracket;
   double lambda = firstLambda();
+  int unjudged = 0;
   for (int round = 0; round < kMostPrices; ++round) {
     ContinuousAnswer answer = at(box, lambda);
+    if (answer.status == Status::Failed && unjudged < kMostUnjudged) {
+      lambda = beside(bracket, lambda, ++unjudged);
+      continue;
+    }
+    if (answer.status == Status::Failed && bracket.isFound()) break;
     if (answer.status != Status::Optimal) return answer;
     const bool isWithin = answer.violation <= budget;
     if (isWithin && lambda <= 0) return answer;
@@ -206,7 +225,20 @@ ContinuousAnswer ConeStages::withinBudget(const Box& box, double least) {
     }
   }
   lastLambda_ = within.lambda;
-  return isCurved_ ? within.answer : mixed(bracket);
+  if (!isCurved_) return mixed(bracket);
+  return bracket.isClosed() ? within.answer : mixedAndJudged(bracket);
+}
+
+/// Between two answers of which no price in the middle could be judged. Either answer bounds from below what
+/// the budget allows, by its price (weak duality); a mix that comes near enough to that is as good.
+ContinuousAnswer ConeStages::mixedAndJudged(const Bracket& bracket) const {
+  const auto boundOf = [&](const Priced& priced) {
+    return priced.answer.objective + priced.lambda * (priced.answer.violation - bracket.budget);
+  };
+  const double bound = std::max(boundOf(bracket.within), boundOf(bracket.beyond));
+  ContinuousAnswer answer = mixed(bracket);
+  if (answer.objective <= bound + kAsGood * (1.0 + std::abs(bound))) return answer;
+  return ended(Status::Failed, "chance rows: second stage not verified");
 }
 
 /// Between two corners that cost the same, as far as the budget goes.

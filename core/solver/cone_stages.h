@@ -37,6 +37,7 @@ class ConeStages {
     double least = 0.0;
     double budget = 0.0;
 
+    [[nodiscard]] bool isFound() const;
     [[nodiscard]] bool isClosed() const;
   };
 
@@ -47,8 +48,10 @@ class ConeStages {
   [[nodiscard]] ContinuousAnswer spend(const Box& box, const Bracket& bracket, double& lambda);
   [[nodiscard]] ContinuousAnswer withinBudget(const Box& box, double least);
   [[nodiscard]] double firstLambda() const;
+  [[nodiscard]] static double beside(const Bracket& bracket, double lambda, int time);
   [[nodiscard]] double nextLambda(const Bracket& bracket, int round, double proposed) const;
   [[nodiscard]] ContinuousAnswer mixed(const Bracket& bracket) const;
+  [[nodiscard]] ContinuousAnswer mixedAndJudged(const Bracket& bracket) const;
   [[nodiscard]] ContinuousAnswer measured(const ConePoint& point) const;
 
   const ConeRows& rows_;

@@ -94,8 +94,7 @@ def chance_in_two_stages(program, answer, grams):
     complaints = differs("shortfall", program.shortfall(grams), least, 3e-6, 1e-8)
     nearest = {more: others.conic(program, budget=budget_of(least) + more * least) for more in (-5e-9, 5e-9, 2e-6, 2e-5)}
     tight = nearest[-5e-9]
-    # Where the budget of the shortfall is not spent to the last, the nearest diet may lie a few millionths too far.
-    if tight is not None and answer["objective"] > tight[0] * (1 + 1e-5) + 1e-8:
+    if tight is not None and answer["objective"] > tight[0] * (1 + 1e-6) + 1e-8:
         complaints.append(f"objective {answer['objective']:.12g} is above the other solver's {tight[0]:.12g}")
     loose = next((nearest[more] for more in (5e-9, 2e-6, 2e-5) if nearest[more] is not None), None)
     if loose is not None and answer["objective"] < loose[0] * (1 - 1e-7) - 1e-9:
