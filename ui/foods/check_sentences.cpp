@@ -59,7 +59,7 @@ void addRatio(std::vector<CheckSentence>& sentences, const food::Composition& co
   sentences.push_back(
       {Mark::AtLimit,
        Checks::tr("Ca:P %1 is below 1.").arg(QLocale().toString(*calcium / *phosphorus, 'f', 2)),
-       Checks::tr("Calcium must come from another food, from dusting or from gut-loading.")});
+       Checks::tr("Calcium must come from elsewhere; insects can be dusted or gut-loaded.")});
 }
 
 void addGuarantees(std::vector<CheckSentence>& sentences, const food::Derivation& derivation) {

@@ -65,6 +65,8 @@ ComparisonPane::ComparisonPane(FoodDesk& desk, QWidget* parent)
   table_->horizontalHeader()->setHighlightSections(false);
   table_->horizontalHeader()->setTextElideMode(Qt::ElideRight);
   table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  // there are always more nutrients than lines; a bar that came later would narrow the columns once fitted
+  table_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   addCopyAction(*table_);
   auto* head = new QHBoxLayout;
   head->setSpacing(7);

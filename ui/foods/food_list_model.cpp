@@ -168,11 +168,16 @@ QVariant FoodListModel::data(const QModelIndex& index, int role) const {
   const food::FoodLine& food = line(index.row());
   if (role == Qt::TextAlignmentRole)
     return static_cast<int>((index.column() <= Group ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-  if (role == Qt::ToolTipRole && index.column() == Name) return nameOf(food);
   if (role == Qt::DisplayRole && index.column() == Name) return nameOf(food);
   if (role == Qt::DisplayRole && index.column() == Group) return QString::fromStdString(food.group);
-  if (role != Qt::DisplayRole && role != RemarkRole && role != InStockRole) return {};
+  if (role == Qt::ToolTipRole && index.column() == Group) return QString::fromStdString(food.group);
+  const bool isNameTip = role == Qt::ToolTipRole && index.column() == Name;  // what a narrow column cuts off
+  if (role != Qt::DisplayRole && role != RemarkRole && role != InStockRole && !isNameTip) return {};
   const FoodFigures* figures = desk_.figures(FoodId{food.id});
+  if (isNameTip)
+    return QStringLiteral("%1 %2")
+        .arg(nameOf(food), remarkOf(food.form, figures != nullptr && figures->invented))
+        .trimmed();
   if (role == RemarkRole) return remarkOf(food.form, figures != nullptr && figures->invented);
   if (role == InStockRole) return figures == nullptr || figures->inStock;
   if (figures == nullptr) return QStringLiteral("…");

@@ -19,6 +19,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   heading->setWordWrap(true);
   column->addWidget(heading);
   column->addSpacing(10);
+  column->insertStretch(0, 1);
   const auto add = [&](const QString& name, const QString& what, void (StartPage::*wanted)()) {
     auto* button = new QPushButton(name);
     auto* text = new QLabel(what);
@@ -33,7 +34,10 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
       tr("Foods of the Brackenmere Animal Gardens, which do not exist. To look around and try things."),
       &StartPage::sampleWanted);
   add(tr("Open a collection…"), tr("A file that ends in .tarebowl."), &StartPage::openWanted);
-  add(tr("Start empty…"), tr("A new collection file. Foods are added one by one."), &StartPage::emptyWanted);
+  add(tr("Start empty…"),
+      tr("A new collection file. Add foods one by one, or a whole table with the command “tarebowl import”."),
+      &StartPage::emptyWanted);
+  column->addStretch(2);
   auto* middle = new QHBoxLayout(this);
   middle->addStretch(1);
   auto* block = new QWidget;
