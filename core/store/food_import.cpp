@@ -32,21 +32,6 @@ bool isSound(const ImportedValue& value) {
          value.count.value_or(1) > 0;
 }
 
-ValueRow rowOf(const ImportedValue& value) {
-  ValueRow row{.component = static_cast<long long>(value.component),
-               .amount = food::amountOf(value.amount),
-               .basis = basisNumber(value.amount),
-               .qualifier = qualifierNumber(value.qualifier),
-               .sd = value.sd,
-               .count = value.count};
-  if (value.reported) {
-    row.reportedAmount = value.reported->amount;
-    row.reportedUnit = quantity::symbolOf(value.reported->unit);
-    row.reportedPer = value.reported->per;
-  }
-  return row;
-}
-
 }  // namespace
 
 class FoodImport::Inner {
@@ -218,7 +203,7 @@ FoodImport::Outcome FoodImport::add(SampleId sample, const ImportedValue& value)
     refuse(inner.store, "a value must be a number of 0 or more, of 1 determination or more");
   return guarded(inner.store.file(), [&] {
     const auto id = static_cast<long long>(sample);
-    const ValueRow row = rowOf(value);
+    const ValueRow row = valueRow(static_cast<long long>(value.component), value);
     Outcome outcome = Outcome::Added;
     if (id < inner.range.firstSample) {
       inner.recall(id);

@@ -41,6 +41,22 @@ struct SampleRows {
 [[nodiscard]] int basisNumber(const food::SampleContent& content);
 [[nodiscard]] std::optional<food::SampleContent> contentOf(int basis, double amount);
 [[nodiscard]] int qualifierNumber(food::Qualifier qualifier);
+/// A stated value, a food::SampleValue or an ImportedValue, as the row of a component.
+template <class Stated>
+[[nodiscard]] ValueRow valueRow(long long component, const Stated& value) {
+  ValueRow row{.component = component,
+               .amount = food::amountOf(value.amount),
+               .basis = basisNumber(value.amount),
+               .qualifier = qualifierNumber(value.qualifier),
+               .sd = value.sd,
+               .count = value.count};
+  if (value.reported) {
+    row.reportedAmount = value.reported->amount;
+    row.reportedUnit = quantity::symbolOf(value.reported->unit);
+    row.reportedPer = value.reported->per;
+  }
+  return row;
+}
 [[nodiscard]] food::Qualifier qualifierOf(int number);
 
 [[nodiscard]] ValueRow toRow(Collection::Inner& inner, const food::SampleValue& value);

@@ -89,18 +89,7 @@ Qualifier qualifierOf(int number) {
 }
 
 ValueRow toRow(Collection::Inner& inner, const food::SampleValue& value) {
-  ValueRow row{.component = inner.components.numberOf(inner.sql(), value.nutrient),
-               .amount = food::amountOf(value.amount),
-               .basis = basisNumber(value.amount),
-               .qualifier = qualifierNumber(value.qualifier),
-               .sd = value.sd,
-               .count = value.count};
-  if (value.reported) {
-    row.reportedAmount = value.reported->amount;
-    row.reportedUnit = quantity::symbolOf(value.reported->unit);
-    row.reportedPer = value.reported->per;
-  }
-  return row;
+  return valueRow(inner.components.numberOf(inner.sql(), value.nutrient), value);
 }
 
 std::optional<food::SampleValue> fromRow(Collection::Inner& inner, const ValueRow& row) {

@@ -9,9 +9,7 @@
 #include <QChart>
 #include <QEvent>
 #include <QFontMetricsF>
-#include <QGraphicsLayout>
 #include <QGraphicsSimpleTextItem>
-#include <QLegend>
 #include <QScatterSeries>
 #include <QToolTip>
 #include <QValueAxis>
@@ -48,21 +46,7 @@ QScatterSeries* dots(double side, const QColor& color) {
 
 }  // namespace
 
-GroupStrip::GroupStrip(QWidget* parent) : QChartView(new QChart, parent) {
-  setFrameShape(NoFrame);
-  setRenderHint(QPainter::Antialiasing);
-  setBackgroundBrush(Qt::NoBrush);
-  setStyleSheet(QStringLiteral("background: transparent"));
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  setFocusPolicy(Qt::NoFocus);
-  viewport()->setFocusPolicy(Qt::NoFocus);
-  chart()->setBackgroundVisible(false);
-  chart()->setMargins({});
-  chart()->layout()->setContentsMargins(0, 0, 0, 0);
-  chart()->legend()->hide();
-}
+GroupStrip::GroupStrip(QWidget* parent) : BareChart(parent) {}
 
 void GroupStrip::show(GroupStripState state) {
   state_ = std::move(state);

@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QChartView>
+#include "ui/shared/bare_chart.h"
+
 #include <QString>
 
 #include <optional>
@@ -27,7 +28,7 @@ struct GroupStripState {
 };
 
 /// A dot for every food of the group, this one marked: a strip, because groups are small.
-class GroupStrip : public QChartView {
+class GroupStrip : public BareChart {
   Q_OBJECT
  public:
   explicit GroupStrip(QWidget* parent = nullptr);

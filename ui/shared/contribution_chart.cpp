@@ -10,7 +10,6 @@
 #include <QChart>
 #include <QEvent>
 #include <QFontMetricsF>
-#include <QGraphicsLayout>
 #include <QGraphicsSimpleTextItem>
 #include <QHorizontalBarSeries>
 #include <QLegend>
@@ -48,21 +47,7 @@ QString spoken(const ContributionChartState& state) {
 
 }  // namespace
 
-ContributionChart::ContributionChart(QWidget* parent) : QChartView(new QChart, parent) {
-  setFrameShape(NoFrame);
-  setRenderHint(QPainter::Antialiasing);
-  setBackgroundBrush(Qt::NoBrush);
-  setStyleSheet(QStringLiteral("background: transparent"));
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  setFocusPolicy(Qt::NoFocus);
-  viewport()->setFocusPolicy(Qt::NoFocus);
-  chart()->setBackgroundVisible(false);
-  chart()->setMargins({});
-  chart()->layout()->setContentsMargins(0, 0, 0, 0);
-  chart()->legend()->hide();
-}
+ContributionChart::ContributionChart(QWidget* parent) : BareChart(parent) {}
 
 void ContributionChart::show(const ContributionChartState& state) {
   state_ = state;

@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QChartView>
+#include "ui/shared/bare_chart.h"
+
 #include <QString>
 #include <QStringList>
 
@@ -29,7 +30,7 @@ struct ContributionChartState {
 };
 
 /// Horizontal bars, the greatest first. Foods beyond the first few are summed up by whoever made the state.
-class ContributionChart : public QChartView {
+class ContributionChart : public BareChart {
   Q_OBJECT
  public:
   explicit ContributionChart(QWidget* parent = nullptr);
