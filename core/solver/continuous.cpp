@@ -157,6 +157,10 @@ bool isQuadratic(const ScaledProgram& program) {
   return (program.source->curvature.array() > 0).all();
 }
 
+bool hasNoObjective(const ScaledProgram& program) {
+  return (program.source->curvature.array() == 0).all() && (program.source->cost.array() == 0).all();
+}
+
 }  // namespace
 
 ContinuousAnswer leastViolation(const ScaledProgram& program, const Box& box) {
@@ -189,6 +193,16 @@ ContinuousAnswer leastObjective(const ScaledProgram& program, const Box& box, do
       return answer;
   }
   return cheapestWithinBudget(program, box, budget);
+}
+
+ContinuousAnswer leastOfBoth(const ScaledProgram& program, const Box& box) {
+  if (isQuadratic(program)) {
+    ContinuousSolver solver = quadraticSolver(program, box);
+    if (solver.solve() == Status::Optimal) return answerOf(program, solver);
+  }
+  ContinuousAnswer first = leastViolation(program, box);
+  if (first.status != Status::Optimal || hasNoObjective(program)) return first;
+  return leastObjective(program, box, first.violation);
 }
 
 }  // namespace tarebowl::solver

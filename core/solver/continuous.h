@@ -31,5 +31,7 @@ struct ContinuousAnswer {
 /// Stage 2 over the box within the budget of leastViolation: the quadratic or the linear objective.
 [[nodiscard]] ContinuousAnswer leastObjective(const ScaledProgram& program, const Box& box,
                                               double leastViolation);
+/// Both stages, in one run where the objective is quadratic.
+[[nodiscard]] ContinuousAnswer leastOfBoth(const ScaledProgram& program, const Box& box);
 
 }  // namespace tarebowl::solver

@@ -47,10 +47,7 @@ Solution fromContinuous(const ScaledProgram& program, const ContinuousAnswer& an
 }
 
 Solution solveContinuous(const ScaledProgram& program) {
-  const Box box{program.lower, program.upper};
-  const ContinuousAnswer first = leastViolation(program, box);
-  if (first.status != Status::Optimal) return ended(first.status, first.reason);
-  return fromContinuous(program, leastObjective(program, box, first.violation));
+  return fromContinuous(program, leastOfBoth(program, {program.lower, program.upper}));
 }
 
 /// Continuous amounts with choices: who is used is searched for, the amounts are then solved exactly.
