@@ -31,6 +31,7 @@ import random_problems
 from judge import judge, judge_conflict
 
 
+MOST_UNPROVED = 0.25  # of the conflicts named, those whose proof ran out of time
 PATIENCE = 30  # seconds the program may take for one problem: under the sanitizers it is ten times slower
 
 
@@ -65,6 +66,8 @@ def one(arguments, name, document, path, counts):
     verdict = judge(document, result, exit_status, answer)
     if arguments.conflicts and exit_status in (0, 3):
         verdict.wrong += judge_conflict(document, result, arguments.seconds)
+        counts["conflicts named"] += bool(result.get("conflict"))
+        counts["conflicts not proved smallest"] += not result.get("conflict_is_smallest", True)
     kind = "whole" if document.get("whole_steps", True) else "continuous"
     kind += " with a chance" if "confidence" in document else ""
     sure = how_sure(answer)
@@ -122,6 +125,9 @@ def main():
                     print(f"{name}: MISMATCH: {line[:600]}", flush=True)
     for key, number in sorted(counts.items()):
         print(f"{number:6d}  {key}")
+    if counts["conflicts not proved smallest"] > MOST_UNPROVED * counts["conflicts named"]:
+        failures += 1
+        print("MISMATCH: too many conflicts were not proved smallest")
     print(f"{failures} mismatches" + (f", kept in {arguments.keep}" if failures else ""))
     return 1 if failures else 0
 
