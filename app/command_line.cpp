@@ -27,6 +27,8 @@ struct Words {
   std::string mapping;
   bool dryRun = false;
   bool wide = false;
+  std::string larder;
+  bool explain = false;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -110,6 +112,11 @@ void define(CLI::App& app, Words& words) {
       ->check(CLI::Range(0.001, kLongestSeconds))
       ->capture_default_str();
 
+  solve.add_option("--larder", words.larder,
+                   "Foods on hand (tarebowl-larder/1): name those that would close the gap");
+  solve.add_flag("--explain", words.explain,
+                 "Say what binds, what a unit of it costs, over what range, and the least changes");
+
   CLI::App& balance =
       *app.add_subcommand("balance", "Judge the diet as it is now (\"reference\") without solving");
   addFile(balance, words);
@@ -141,7 +148,10 @@ Command answerTo(const CLI::App& app, const CLI::ParseError& request) {
   std::ostringstream err;
   if (app.exit(request, out, err) != 0)
     throw UsageError(firstLine(request.what()) + " (see tarebowl --help)");
-  return {.kind = Command::Kind::ShowText, .file = {}, .text = out.str()};
+  Command command;
+  command.kind = Command::Kind::ShowText;
+  command.text = out.str();
+  return command;
 }
 
 }  // namespace
@@ -157,7 +167,9 @@ Command parseCommandLine(int argc, const char* const* argv) {
   }
   if (!std::isfinite(words.seconds))
     throw UsageError("--seconds: expected a number of seconds (see tarebowl --help)");
-  Command command{.kind = kindOf(app), .file = {}, .table = words.table, .text = {}};
+  Command command;
+  command.kind = kindOf(app);
+  command.table = words.table;
   const bool opensSample = command.kind == Command::Kind::OpenWindow && words.file.empty();
   if (!opensSample) command.file = words.file;
   if (!words.collection.empty()) command.collection = words.collection;
@@ -167,6 +179,8 @@ Command parseCommandLine(int argc, const char* const* argv) {
   if (!words.mapping.empty()) command.mapping = words.mapping;
   command.dryRun = words.dryRun;
   command.wide = words.wide;
+  if (!words.larder.empty()) command.larder = words.larder;
+  command.explain = words.explain;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

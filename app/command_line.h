@@ -35,6 +35,8 @@ struct Command {
   std::optional<std::string> mapping{};     ///< how the table is read; guessed where it is not given
   bool dryRun = false;                      ///< say what an import would do, and do not do it
   bool wide = false;                        ///< export a row a food
+  std::optional<std::string> larder{};      ///< foods on hand, for remedies
+  bool explain = false;
   std::string text;
 };
 

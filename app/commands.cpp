@@ -7,12 +7,15 @@
 #include "app/table_commands.h"
 #include "core/diet/objective.h"
 #include "core/diet/solve.h"
+#include "core/exchange/larder_json.h"
 #include "core/exchange/nutrients_json.h"
 #include "core/exchange/problem_json.h"
 
 #include <algorithm>
 #include <istream>
+#include <optional>
 #include <ostream>
+#include <vector>
 
 namespace tarebowl::app {
 
@@ -54,11 +57,33 @@ int exitStatusOf(diet::DietStatus status) {
   return kInternalFailure;
 }
 
+/// Why the answer is as it is, as far as it was asked for; a table for people names the least changes of a
+/// conflict unasked.
+std::optional<diet::Explanation> explanationOf(const Command& command, const diet::BalanceProblem& problem,
+                                               const diet::DietSolution& solution) {
+  if (!command.explain && !(command.table && !solution.conflict.empty())) return std::nullopt;
+  diet::ExplainOptions options;
+  options.ranges = command.explain;
+  diet::Explanation explanation = diet::explain(problem, solution, options);
+  if (!command.explain) {  // prices were not asked for
+    explanation.bounds.clear();
+    explanation.foods.clear();
+  }
+  return explanation;
+}
+
 int solveFile(const Command& command, const Streams& streams) {
   const diet::BalanceProblem problem = read(command, streams);
-  const diet::DietSolution solution = diet::solve(problem, {.deadline = command.deadline, .stop = {}});
-  streams.out << (command.table ? solutionTable(problem, solution)
-                                : exchange::writeResult(problem, solution));
+  const exchange::Larder larder =
+      command.larder ? exchange::readLarder(std::filesystem::path(*command.larder)) : exchange::Larder{};
+  diet::SolveOptions options;
+  options.deadline = command.deadline;
+  const diet::DietSolution solution = diet::solve(problem, options);
+  const std::optional<diet::Explanation> explanation = explanationOf(command, problem, solution);
+  const std::vector<diet::Remedy> remedies = diet::findRemedies(problem, solution, larder.foods);
+  const exchange::Reasons reasons{explanation ? &*explanation : nullptr, remedies, larder.foods};
+  streams.out << (command.table ? solutionTable(problem, solution, reasons)
+                                : exchange::writeResult(problem, solution, reasons));
   return exitStatusOf(solution.status);
 }
 

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/result_table.h"
 
+#include "app/line_words.h"
 #include "app/text_table.h"
+#include "app/why_text.h"
 #include "app/wording.h"
 #include "core/food/nutrient.h"
 
@@ -52,13 +54,6 @@ std::string verdict(const DietSolution& solution) {
   return fmt::format("No answer that passed its own checks ({}).", solution.reason);
 }
 
-/// Says which food it is where form matters: "House crickets, adult (live)".
-std::string nameOf(const diet::DietFood& food) {
-  const auto says = [&](std::string_view word) { return food.name.find(word) != std::string::npos; };
-  const std::string form = food.form.empty() || says(food.form) ? "" : fmt::format(" ({})", food.form);
-  return food.name + form + (food.invented && !says("invented") ? " [invented]" : "");
-}
-
 std::string gramsTable(const BalanceProblem& problem, const diet::Diet& diet) {
   const int count = problem.eater.count;
   std::vector<TextTable::Column> columns{
@@ -90,31 +85,6 @@ std::string unused(const BalanceProblem& problem, const diet::Diet& diet) {
     if (diet[i].value() == 0.0) names += (names.empty() ? "" : "; ") + problem.foods[i].name;
   }
   return names.empty() ? names : "Not used: " + names + ".\n";
-}
-
-/// What a line of the balance speaks of, and what its numbers count.
-struct LineWords {
-  std::string subject;
-  std::string unit;
-  double scale = 1.0;  ///< shares are shown in percent
-};
-
-LineWords wordsOf(const BalanceProblem& problem, const TargetBalance& line) {
-  if (line.kind == TargetKind::Ratio) {
-    const animal::RatioTarget& ratio = problem.ratios.at(line.index);
-    return {food::describe(ratio.of).name + " : " + food::describe(ratio.to).name,
-            food::describe(ratio.of).tagname + ":" + food::describe(ratio.to).tagname};
-  }
-  if (line.kind == TargetKind::Share) {
-    const diet::ShareRule& share = problem.shares.at(line.index);
-    const std::string_view of = share.basis == quantity::Basis::AsFed    ? "as fed"
-                                : share.basis == quantity::Basis::Energy ? "ME"
-                                                                         : "DM";
-    return {"Group: " + share.group, fmt::format("% of {}", of), 100.0};
-  }
-  const animal::Target& target = problem.targets.at(line.index);
-  return {food::describe(target.nutrient).name,
-          fmt::format("{} {}", quantity::symbolOf(target.unit), basisText(target.basis))};
 }
 
 bool isHard(const BalanceProblem& problem, const TargetBalance& line) {
@@ -168,11 +138,6 @@ std::string balanceTable(const BalanceProblem& problem, const diet::Balance& bal
   return table.text();
 }
 
-std::string conflictText(const DietSolution& solution) {
-  if (solution.conflict.empty()) return {};
-  return fmt::format("These cannot all hold together: {}.\n", fmt::join(solution.conflict, ", "));
-}
-
 std::string gapText(const DietSolution& solution) {
   if (solution.provenGap <= 0.0) return {};
   return fmt::format("Not proven the best: it may be off by up to {}; allow more time with --seconds.\n",
@@ -214,8 +179,10 @@ std::string wholeTable(const BalanceProblem& problem, const DietSolution& soluti
 
 }  // namespace
 
-std::string solutionTable(const BalanceProblem& problem, const DietSolution& solution) {
-  return wholeTable(problem, solution, verdict(solution) + '\n' + gapText(solution) + conflictText(solution));
+std::string solutionTable(const BalanceProblem& problem, const DietSolution& solution,
+                          const exchange::Reasons& reasons) {
+  return wholeTable(problem, solution,
+                    verdict(solution) + '\n' + gapText(solution) + whyText(problem, solution, reasons));
 }
 
 std::string judgementTable(const BalanceProblem& problem, const DietSolution& judged) {

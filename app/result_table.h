@@ -4,6 +4,7 @@
 
 #include "core/diet/problem.h"
 #include "core/diet/solve.h"
+#include "core/exchange/problem_json.h"
 
 #include <string>
 #include <string_view>
@@ -17,9 +18,10 @@ inline constexpr std::string_view kCaution =
     "hygiene, live prey and medicines come first. Published requirements of a model species are a starting "
     "point.\n";
 
-/// The answer for people: what it is, grams per food, how each target stands, what is in conflict.
+/// The answer for people: what it is and why, grams per food, how each target stands.
 [[nodiscard]] std::string solutionTable(const diet::BalanceProblem& problem,
-                                        const diet::DietSolution& solution);
+                                        const diet::DietSolution& solution,
+                                        const exchange::Reasons& reasons = {});
 
 /// The same of a diet that was judged and not sought.
 [[nodiscard]] std::string judgementTable(const diet::BalanceProblem& problem,

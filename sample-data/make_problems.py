@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 # SPDX-FileCopyrightText: 2026 The Tarebowl authors
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Writes the balance problems of the invented Brackenmere Animal Gardens from published tables.
+"""Writes the balance problems and the larder of the invented Brackenmere Animal Gardens from published tables.
 
     make_problems.py [--reference FOLDER]    FOLDER holds sr28/, insects.csv, prey.csv and targets.csv
     make_problems.py --check                 exit status 1 if a committed file would change, 77 without the tables
@@ -15,6 +15,7 @@ import os
 import pathlib
 import sys
 
+from generator import larder as larder_file
 from generator import primates, reptiles, small_mammals
 from generator.foods import Larder
 from generator.problem import text_of
@@ -24,7 +25,8 @@ from generator.tables import Insects, Prey, Sr28, Targets
 HERE = pathlib.Path(__file__).resolve().parent
 TABLES_ABSENT = 77  # what a test runner reads as "skipped"
 
-PROBLEMS = {
+FILES = {
+    "larder/larder.json": larder_file.larder,
     "tenrec-hedgehog.json": small_mammals.hedgehog_tenrecs,
     "tenrec-streaked.json": small_mammals.streaked_tenrecs,
     "fox-fennec.json": small_mammals.fennec_foxes,
@@ -49,7 +51,7 @@ def main():
     larder = Larder(Sr28(tables / "sr28"), Insects(tables / "insects.csv"), Prey(tables / "prey.csv"))
     rules = Rules(Targets(tables / "targets.csv"))
     changed = []
-    for name, make in PROBLEMS.items():
+    for name, make in FILES.items():
         path = arguments.out / name
         before = path.read_text(encoding="utf-8") if path.exists() else ""
         problem = make(larder, rules)

@@ -37,18 +37,6 @@ Eigen::VectorXd excessPerGram(const Measure& measure, double bound) {
   return (excess.abs() > kRounding * (part.abs() + allowed.abs())).select(excess, 0.0).matrix();
 }
 
-/// The excess over the shortfall unit, against 0; what does not depend on the grams goes to the other side.
-void writeRow(solver::Program& program, Eigen::Index row, const Measure& measure, BoundSide side) {
-  const double bound = *measure.bound(side);
-  const double unit = measure.shortfallUnit(bound);
-  program.rows.row(row) = excessPerGram(measure, bound).transpose() / unit;
-  const double limit = (bound * measure.whole.constant - measure.part.constant) / unit;
-  program.rowLower[row] = side == BoundSide::Min ? limit : -solver::kInfinity;
-  program.rowUpper[row] = side == BoundSide::Max ? limit : solver::kInfinity;
-  program.price[row] = measure.hard ? solver::kInfinity : measure.weight;
-  if (program.scatter) program.scatter->row(row) = measure.guard * measure.partSd.transpose() / unit;
-}
-
 void writeRows(Formulation& formulation, std::span<const Measure> measures, Eigen::Index foods) {
   solver::Program& program = formulation.program;
   formulation.rows = rowsOf(measures);
@@ -122,6 +110,18 @@ void writeObjective(solver::Program& program, const BalanceProblem& problem, con
 
 Eigen::VectorXd distanceUnits(const Eigen::VectorXd& reference) {
   return reference.cwiseMax(kLeastDistanceShare * reference.sum());
+}
+
+/// The excess over the shortfall unit, against 0; what does not depend on the grams goes to the other side.
+void writeRow(solver::Program& program, Eigen::Index row, const Measure& measure, BoundSide side) {
+  const double bound = *measure.bound(side);
+  const double unit = measure.shortfallUnit(bound);
+  program.rows.row(row) = excessPerGram(measure, bound).transpose() / unit;
+  const double limit = (bound * measure.whole.constant - measure.part.constant) / unit;
+  program.rowLower[row] = side == BoundSide::Min ? limit : -solver::kInfinity;
+  program.rowUpper[row] = side == BoundSide::Max ? limit : solver::kInfinity;
+  program.price[row] = measure.hard ? solver::kInfinity : measure.weight;
+  if (program.scatter) program.scatter->row(row) = measure.guard * measure.partSd.transpose() / unit;
 }
 
 Columns columnsOf(const Formulation& formulation, std::span<const Measure> over, std::size_t foods) {

@@ -32,6 +32,10 @@ struct Formulation {
 [[nodiscard]] Formulation formulate(const BalanceProblem& problem, std::span<const Measure> measures,
                                     const Diet& reference);
 
+/// Writes the row of one bound of a measure anew, where the bound has another value than it was formulated
+/// with.
+void writeRow(solver::Program& program, Eigen::Index row, const Measure& measure, BoundSide side);
+
 /// What one gram of other foods would add to each row: the columns that they would be. over are the problem's
 /// measures over those foods, as measuresOver() gives them.
 struct Columns {

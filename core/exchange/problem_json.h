@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/diet/explanation.h"
 #include "core/diet/problem.h"
+#include "core/diet/remedies.h"
 #include "core/diet/solve.h"
 
 #include <cstddef>
@@ -10,6 +12,7 @@
 #include <functional>
 #include <iosfwd>
 #include <optional>
+#include <span>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -51,8 +54,16 @@ using FoodSource = std::function<std::optional<diet::DietFood>(const std::string
 /// Writes the problem so that reading it back gives the same problem.
 [[nodiscard]] std::string writeProblem(const diet::BalanceProblem& problem);
 
-/// "tarebowl-result/1", indented.
-[[nodiscard]] std::string writeResult(const diet::BalanceProblem& problem,
-                                      const diet::DietSolution& solution);
+/// What a result says beyond the answer, where it was asked for.
+struct Reasons {
+  const diet::Explanation* explanation = nullptr;
+  std::span<const diet::Remedy> remedies{};
+  std::span<const diet::DietFood> larder{};  ///< that the remedies speak of
+};
+
+/// "tarebowl-result/1", indented. A target's "multiplier" is what its bound adds to what is sought if it is
+/// raised by all of itself, at the present rate; "per_unit" of "explain" is the same per unit.
+[[nodiscard]] std::string writeResult(const diet::BalanceProblem& problem, const diet::DietSolution& solution,
+                                      const Reasons& reasons = {});
 
 }  // namespace tarebowl::exchange

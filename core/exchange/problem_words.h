@@ -14,6 +14,7 @@
 namespace tarebowl::exchange {
 
 inline constexpr std::string_view kProblemFormat = "tarebowl-problem/1";
+inline constexpr std::string_view kLarderFormat = "tarebowl-larder/1";
 inline constexpr std::string_view kResultFormat = "tarebowl-result/1";
 
 inline constexpr std::array<std::string_view, 6> kEnergyMethodWords{

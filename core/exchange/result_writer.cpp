@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/explanation_json.h"
 #include "core/exchange/numbers.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/problem_words.h"
@@ -73,7 +74,7 @@ Json writeLines(const BalanceProblem& problem, const DietSolution& solution) {
 
 }  // namespace
 
-std::string writeResult(const BalanceProblem& problem, const DietSolution& solution) {
+std::string writeResult(const BalanceProblem& problem, const DietSolution& solution, const Reasons& reasons) {
   Json json{{"format", kResultFormat}, {"status", symbolOf(solution.status)}};
   if (!solution.reason.empty()) json["reason"] = solution.reason;
   json["grams"] = writeGrams(problem, solution.grams);
@@ -84,7 +85,8 @@ std::string writeResult(const BalanceProblem& problem, const DietSolution& solut
   json["conflict"] = solution.conflict;
   if (!solution.conflictIsSmallest) json["conflict_is_smallest"] = false;
   if (solution.conflictOnlyOnGrid) json["conflict_only_on_grid"] = true;
-  json["remedies"] = Json::array();
+  json["remedies"] = remediesToJson(problem, reasons.remedies, reasons.larder);
+  if (reasons.explanation != nullptr) json["explain"] = explanationToJson(problem, *reasons.explanation);
   json["solve_us"] = solution.solveTime.count();
   return toText(json);
 }

@@ -69,6 +69,27 @@ TEST(Program, EndsWith3WhereTheHardRulesContradictEachOther) {
   EXPECT_EQ(result["conflict"], json::array({"ca"}));
 }
 
+TEST(Program, NamesRemediesFromALarderAndExplainsWhenAsked) {
+  const std::string larder = fileWith("larder.json", R"({"format": "tarebowl-larder/1", "foods": [
+      {"id": "chalk", "per_100_g": {"WATER": 0, "CA": 40000}, "scale_step_g": 0.1}]})")
+                                 .string();
+  const Outcome outcome = tarebowl({"solve", "-", "--larder", larder, "--explain"}, calciumOfAtLeast("4000"));
+  EXPECT_EQ(outcome.status, 3);
+  const json result = json::parse(outcome.out);
+  ASSERT_FALSE(result["remedies"].empty());
+  EXPECT_EQ(result["remedies"][0]["shortfall"], 0.0);
+  ASSERT_EQ(result["explain"]["least_changes"].size(), 1U);
+  EXPECT_NEAR(result["explain"]["least_changes"][0]["to"].get<double>(), 3800.0, 1e-6);  // 10 g of 380 mg
+  EXPECT_FALSE(json::parse(tarebowl({"solve", "-"}, calciumOfAtLeast("4000")).out).contains("explain"));
+}
+
+TEST(Program, EndsWith2AndOneLineForALarderThatCannotBeRead) {
+  const Outcome outcome = tarebowl({"solve", "-", "--larder", "no-such-file"}, calciumOfAtLeast("700"));
+  EXPECT_EQ(outcome.status, 2);
+  EXPECT_TRUE(isOneLine(outcome.err)) << outcome.err;
+  EXPECT_THAT(outcome.err, HasSubstr("no-such-file"));
+}
+
 TEST(Program, EndsWith2AndOneLineForAFileThatCannotBeRead) {
   const std::string file = fileWith("bad.json", calciumOfAtLeast("-1")).string();
   for (const char* command : {"solve", "balance"}) {

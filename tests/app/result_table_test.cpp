@@ -105,7 +105,8 @@ TEST(ResultTable, NamesConflictModelSpeciesAndMemory) {
   solution.conflict = {"ca", "leaf"};
   solution.provenGap = 0.03;
   const std::string text = solutionTable(problem, solution);
-  EXPECT_THAT(text, HasSubstr("These cannot all hold together: ca, leaf.\n"));
+  EXPECT_THAT(text, HasSubstr("with these foods and limits the calcium range and the maximum share of leaf "
+                              "cannot hold together.\n"));
   EXPECT_THAT(text, HasSubstr("off by up to 3 %"));
   EXPECT_THAT(text, HasSubstr("Model species that stand in: cat.\n"));
   EXPECT_THAT(text, HasSubstr("from memory, to be checked at the source: 1.\n"));

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/line_words.h"
+
+#include "app/wording.h"
+#include "core/food/nutrient.h"
+
+#include <fmt/format.h>
+
+namespace tarebowl::app {
+
+LineWords wordsOf(const diet::BalanceProblem& problem, const diet::TargetBalance& line) {
+  if (line.kind == diet::TargetKind::Ratio) {
+    const animal::RatioTarget& ratio = problem.ratios.at(line.index);
+    return {food::describe(ratio.of).name + " : " + food::describe(ratio.to).name,
+            food::describe(ratio.of).tagname + ":" + food::describe(ratio.to).tagname};
+  }
+  if (line.kind == diet::TargetKind::Share) {
+    const diet::ShareRule& share = problem.shares.at(line.index);
+    const std::string_view of = share.basis == quantity::Basis::AsFed    ? "as fed"
+                                : share.basis == quantity::Basis::Energy ? "ME"
+                                                                         : "DM";
+    return {"Group: " + share.group, fmt::format("% of {}", of), 100.0};
+  }
+  const animal::Target& target = problem.targets.at(line.index);
+  return {food::describe(target.nutrient).name,
+          fmt::format("{} {}", quantity::symbolOf(target.unit), basisText(target.basis))};
+}
+
+std::string nameOf(const diet::DietFood& food) {
+  const auto says = [&](std::string_view word) { return food.name.find(word) != std::string::npos; };
+  const std::string form = food.form.empty() || says(food.form) ? "" : fmt::format(" ({})", food.form);
+  return food.name + form + (food.invented && !says("invented") ? " [invented]" : "");
+}
+
+}  // namespace tarebowl::app
