@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/animal/house_rule.h"
 #include "core/animal/target.h"
 #include "core/food/composition.h"
 #include "core/food/energy.h"
@@ -41,28 +42,8 @@ struct DietFood {
   bool operator==(const DietFood&) const = default;
 };
 
-/// "At most 10 % of the dry matter from fruit." Shares are 0 … 1 of the whole on the stated basis.
-struct ShareRule {
-  std::string id;
-  std::string group;
-  std::optional<double> min;
-  std::optional<double> max;
-  quantity::Basis basis = quantity::Basis::DryMatter;  ///< AsFed, DryMatter or Energy
-  bool hard = false;
-  double weight = 1.0;
-  animal::TargetOrigin origin;
-  bool operator==(const ShareRule&) const = default;
-};
-
-/// "Two cooked vegetables, at least 5 g of each." Always hard. A food of the group is either 0 or at least
-/// minEach.
-struct ChoiceRule {
-  std::string group;
-  int atLeast = 0;
-  std::optional<int> atMost;
-  quantity::Grams minEach{0};
-  bool operator==(const ChoiceRule&) const = default;
-};
+using animal::ChoiceRule;
+using animal::ShareRule;
 
 /// What is sought among the diets with the least shortfall.
 struct Objective {

@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/animal/energy_need.h"
+#include "core/animal/target.h"
+#include "core/quantity/quantity.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace tarebowl::animal {
+
+/// One thing that multiplies the energy at rest: life stage, activity, season, the aim for body condition.
+/// low
+/// == high where the source gives one number.
+struct EnergyFactor {
+  enum class Kind { Maintenance, LifeStage, Activity, Season, ConditionAim, House };
+  Kind kind = Kind::Maintenance;
+  std::string words{};  ///< "maintenance", "lactation", "winter", "lose a half point"
+  double low = 1.0;     ///< above 0, at most high
+  double high = 1.0;
+  TargetOrigin origin{};
+  bool operator==(const EnergyFactor&) const = default;
+};
+
+/// How the energy need of an animal or a group is worked out: every number is a choice that can be edited.
+struct EnergyPlan {
+  std::string group{};  ///< of Allometry: "placental mammals"
+  EnergyLevel level = EnergyLevel::Resting;
+  double coefficient = 70.0;  ///< kcal per day at 1 kg; above 0
+  double exponent = 0.75;     ///< above 0, at most 1.5
+  std::string validity{};
+  TargetOrigin origin{};
+  std::vector<EnergyFactor> factors{};
+  bool operator==(const EnergyPlan&) const = default;
+};
+
+/// A published choice as the beginning of a plan, its numbers turned into kcal and kg.
+[[nodiscard]] EnergyPlan planFrom(const Allometry& allometry);
+
+enum class EnergyCaution {
+  NotAFeedingRate,  ///< reptiles and others whose need follows temperature
+  FreeLivingLevel,  ///< no animal in human care spends as much
+  OutsideValidity,  ///< the source sets limits that this animal is outside of
+  SourceFromMemory,
+  FactorsDoubleCount  ///< two factors of one kind, or a factor on top of a level that holds it already
+};
+
+/// A line of the derivation that a person can check by hand: value = what stands above, times or to the power
+/// of what is named here.
+struct EnergyStep {
+  enum class Kind { BodyMass, MetabolicMass, Level, Factor, PerAnimal, Headcount, Group };
+  Kind kind = Kind::BodyMass;
+  std::string words{};  ///< of a factor
+  double by = 1.0;      ///< exponent, coefficient, factor (its low) or number of animals
+  double byHigh = 1.0;
+  double low = 0.0;  ///< kg, kg^exponent or kcal per day, as the kind says
+  double high = 0.0;
+  TargetOrigin origin{};
+};
+
+struct EnergyDerivation {
+  std::vector<EnergyStep> steps{};
+  quantity::Kilocalories low{};  ///< per animal and day
+  quantity::Kilocalories high{};
+  std::vector<EnergyCaution> cautions{};
+};
+
+/// Throws std::domain_error when the mass is not above 0 and finite or the plan is outside its ranges.
+[[nodiscard]] EnergyDerivation deriveEnergy(const EnergyPlan& plan, quantity::Kilograms bodyMass,
+                                            std::optional<int> headcount = std::nullopt);
+
+}  // namespace tarebowl::animal
