@@ -4,12 +4,12 @@
 
 #include "app/author.h"
 #include "app/check_sentences.h"
-#include "app/collection_sink.h"
 #include "core/exchange/mapping_guess.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/table_export.h"
 #include "core/exchange/table_reports.h"
 #include "core/store/food_reading.h"
+#include "core/transfer/table_import.h"
 
 #include <fmt/format.h>
 
@@ -65,16 +65,14 @@ void forEachFood(const store::Collection& collection, Visit visit) {
 
 int importTableFile(const Command& command, const Streams& streams) {
   const exchange::TableInput table = exchange::tableFile(command.tableFile);
-  exchange::MappingGuess guess = mappingFor(command, table);
-  const std::string stem = fs::path(command.tableFile).stem().string();
+  const exchange::MappingGuess guess = mappingFor(command, table);
   store::Collection collection = store::Collection::open(command.file.value(), nowInUtc());
-  const store::ImportSource source{.name = guess.mapping.source.empty() ? stem : guess.mapping.source,
-                                   .fileName = fs::path(command.tableFile).filename().string()};
-  CollectionSink sink(collection, source, {whoIsThere(), nowInUtc()});
-  const exchange::ImportPlan plan = exchange::importTable(table, guess.mapping, sink);
-  if (!plan.mayBeWritten()) exchange::throwFirstRefusal(plan, table.name);
   const bool keep = !command.dryRun;
-  if (keep) sink.commit();
+  const transfer::Imported imported = transfer::importTable(
+      collection, {.input = table, .mapping = guess.mapping, .file = command.tableFile},
+      {whoIsThere(), nowInUtc()}, keep ? transfer::Keep::WhereItMay : transfer::Keep::Nothing);
+  const exchange::ImportPlan& plan = imported.plan;
+  if (!plan.mayBeWritten()) exchange::throwFirstRefusal(plan, table.name);
   const auto stage = keep ? exchange::ImportStage::Imported : exchange::ImportStage::Planned;
   streams.out << (command.table ? planText(plan, keep)
                                 : exchange::writeImportPlan(plan, stage, guess.mapping, guess.notes));

@@ -73,6 +73,8 @@ class FoodImport::Inner {
   std::unordered_map<long long, bool> settled;    // whether it was changed
   std::string lastCode;
   long long lastSample = 0;
+  std::optional<std::int64_t> firstEdit;  // the entry for the first sample of an earlier import it changed
+  std::optional<std::int64_t> change;
   ValueInsert insert;
 };
 
@@ -128,8 +130,9 @@ void FoodImport::Inner::settle(const Former& former) {
   SampleRows after = former.after;
   ++after.revision;
   updateSample(store, after);
-  record(store, {0, author, "edit sample by import", "sample", after.id, toJson(store, former.before),
-                 toJson(store, after)});
+  const auto edit = record(store, {0, author, "edit sample by import", "sample", after.id,
+                                   toJson(store, former.before), toJson(store, after)});
+  if (!firstEdit) firstEdit = edit;
 }
 
 void FoodImport::Inner::settleAll() {
@@ -146,6 +149,7 @@ std::string FoodImport::Inner::summary() const {
                                     {"samples_changed", counts.samplesChanged},
                                     {"values_added", counts.valuesAdded},
                                     {"values_changed", counts.valuesChanged},
+                                    {"first_edit", firstEdit ? nlohmann::json(*firstEdit) : nlohmann::json()},
                                     {"first_food", range.firstFood},
                                     {"last_food", range.lastFood},
                                     {"first_sample", range.firstSample},
@@ -155,7 +159,11 @@ std::string FoodImport::Inner::summary() const {
 
 ImportedRange importedRange(const std::string& text) {
   const auto json = nlohmann::json::parse(text);
-  return {json.at("first_food"), json.at("last_food"), json.at("first_sample"), json.at("last_sample")};
+  ImportedRange range{json.at("first_food"), json.at("last_food"), json.at("first_sample"),
+                      json.at("last_sample"), std::nullopt};
+  if (const auto first = json.find("first_edit"); first != json.end() && first->is_number_integer())
+    range.firstEdit = first->get<std::int64_t>();
+  return range;
 }
 
 FoodImport::FoodImport(Collection& collection, ImportSource source, Author author)
@@ -229,10 +237,15 @@ ImportCounts FoodImport::commit() {
     const ImportCounts& counts = inner_->counts;
     // The same table again changes nothing, not even the log.
     if (counts.samplesAdded + counts.samplesChanged + counts.foodsAdded > 0)
-      record(inner_->store, {0, inner_->author, "import table", "table", {}, {}, inner_->summary()});
+      inner_->change =
+          record(inner_->store, {0, inner_->author, "import table", "table", {}, {}, inner_->summary()});
     inner_->transaction.commit();
     return counts;
   });
+}
+
+std::optional<std::int64_t> FoodImport::change() const {
+  return inner_->change;
 }
 
 }  // namespace tarebowl::store

@@ -10,6 +10,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -82,6 +83,8 @@ class FoodImport {
   /// As far as it got; samplesUnchanged and samplesChanged are complete only at the end.
   [[nodiscard]] ImportCounts counts() const;
   ImportCounts commit();
+  /// The entry that commit() left in the change log; nothing before it, or where it changed nothing.
+  [[nodiscard]] std::optional<std::int64_t> change() const;
 
  private:
   class Inner;

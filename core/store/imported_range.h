@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace tarebowl::store {
@@ -14,6 +15,9 @@ struct ImportedRange {
   std::int64_t lastFood = 0;
   std::int64_t firstSample = 1;
   std::int64_t lastSample = 0;
+  /// Samples of an earlier import that it changed have entries of their own in the log, from this one up to
+  /// the import's; nothing where it changed none.
+  std::optional<std::int64_t> firstEdit{};
 };
 
 /// Reads it from an import's entry in the change log.

@@ -7,6 +7,10 @@
 
 #include <fmt/format.h>
 
+#include <optional>
+#include <string>
+#include <vector>
+
 namespace tarebowl::store {
 
 namespace {
@@ -94,11 +98,43 @@ void removeBetween(Collection::Inner& inner, const std::string& query, std::int6
   inner.sql() << "DELETE FROM " + query, soci::use(from, "first"), soci::use(to, "last");
 }
 
-void refuseTouched(Collection::Inner& inner, const ImportedRange& range) {
-  const auto samples = countBetween(inner, "sample WHERE id BETWEEN :first AND :last AND revision = 1",
-                                    range.firstSample, range.lastSample);
-  const auto foods = countBetween(inner, "food WHERE id BETWEEN :first AND :last AND revision = 1",
-                                  range.firstFood, range.lastFood);
+[[noreturn]] void refuseAsTouched(Collection::Inner& inner) {
+  throw ConflictError(inner.file(), "what was imported", "", "{}");
+}
+
+/// Those of the range that were written again since the import, by their numbers.
+std::vector<long long> editedBetween(Collection::Inner& inner, const std::string& table, std::int64_t first,
+                                     std::int64_t last) {
+  const long long from = first;
+  const long long to = last;
+  const soci::rowset<soci::row> rows =
+      (inner.sql().prepare << "SELECT id FROM " + table + " WHERE id BETWEEN :first AND :last AND revision > 1",
+       soci::use(from, "first"), soci::use(to, "last"));
+  std::vector<long long> ids;
+  for (const soci::row& row : rows) ids.push_back(row.get<long long>(0));
+  return ids;
+}
+
+/// An edit that was itself taken back leaves a thing as the import made it: as it was before the first edit.
+template <class Subject>
+void refuseEdited(Collection::Inner& inner, const Change& import, const std::string& subject,
+                  std::int64_t first, std::int64_t last) {
+  const long long number = import.number;
+  for (const long long id : editedBetween(inner, subject, first, last)) {
+    std::optional<std::string> imported;
+    inner.sql() << "SELECT state_before FROM change_log WHERE id = (SELECT MIN(id) FROM change_log WHERE "
+                   "id > :number AND subject = :subject AND subject_id = :id)",
+        soci::use(number, "number"), soci::use(subject, "subject"), soci::use(id, "id"),
+        soci::into(imported);
+    if (Subject{inner, id}.state() != imported) refuseAsTouched(inner);
+  }
+}
+
+void refuseTouched(Collection::Inner& inner, const Change& import, const ImportedRange& range) {
+  const auto samples = countBetween(inner, "sample WHERE id BETWEEN :first AND :last", range.firstSample,
+                                    range.lastSample);
+  const auto foods =
+      countBetween(inner, "food WHERE id BETWEEN :first AND :last", range.firstFood, range.lastFood);
   const auto ofOthers = countBetween(inner,
                                      fmt::format("sample WHERE food_id BETWEEN :first AND :last "
                                                  "AND NOT id BETWEEN {} AND {}",
@@ -108,13 +144,27 @@ void refuseTouched(Collection::Inner& inner, const ImportedRange& range) {
                                    range.firstFood, range.lastFood);
   if (samples != range.lastSample - range.firstSample + 1 || foods != range.lastFood - range.firstFood + 1 ||
       ofOthers + cooked > 0)
-    throw ConflictError(inner.file(), "what was imported", "", "{}");
+    refuseAsTouched(inner);
+  refuseEdited<SampleSubject>(inner, import, "sample", range.firstSample, range.lastSample);
+  refuseEdited<FoodSubject>(inner, import, "food", range.firstFood, range.lastFood);
 }
 
-Written takeBackImport(Collection::Inner& inner, const Change& change, const Author& author) {
+/// What the import changed in samples of earlier ones, the last first.
+void takeBackEdits(const Collection& collection, const Change& import, const ImportedRange& range,
+                   const Author& author) {
+  if (!range.firstEdit) return;
+  for (std::int64_t number = import.number - 1; number >= *range.firstEdit; --number) {
+    const auto edit = findChange(collection, number);
+    takeBack(SampleSubject{collection.inner(), edit.value().subjectId.value()}, *edit, author);
+  }
+}
+
+Written takeBackImport(const Collection& collection, const Change& change, const Author& author) {
+  Collection::Inner& inner = collection.inner();
   if (!change.after) refuse(inner, "an import that was taken back is redone by importing the table again");
   const ImportedRange range = importedRange(*change.after);
-  refuseTouched(inner, range);
+  refuseTouched(inner, change, range);
+  takeBackEdits(collection, change, range, author);
   removeBetween(inner, "sample_value WHERE sample_id BETWEEN :first AND :last", range.firstSample,
                 range.lastSample);
   removeBetween(inner, "sample WHERE id BETWEEN :first AND :last", range.firstSample, range.lastSample);
@@ -130,7 +180,7 @@ Written undo(Collection& collection, std::int64_t number, const Author& author) 
   return write(collection, [&](Collection::Inner& inner) -> Written {
     const auto change = findChange(collection, number);
     if (!change) refuse(inner, fmt::format("there is no change {}", number));
-    if (change->subject == "table") return takeBackImport(inner, *change, author);
+    if (change->subject == "table") return takeBackImport(collection, *change, author);
     if (change->subject == "food")
       return takeBack(FoodSubject{inner, change->subjectId.value()}, *change, author);
     if (change->subject == "sample")

@@ -20,16 +20,17 @@ struct Room {
   int distance;  ///< from app: a room includes only rooms farther away, and itself
 };
 
-constexpr std::array<Room, 10> kTrade = {{{"app/", 0},
+constexpr std::array<Room, 11> kTrade = {{{"app/", 0},
                                           {"ui/", 1},
-                                          {"core/store/", 2},
-                                          {"core/exchange/", 2},
-                                          {"core/health/", 3},
-                                          {"core/intake/", 4},
-                                          {"core/diet/", 5},
-                                          {"core/animal/", 6},
-                                          {"core/food/", 7},
-                                          {"core/quantity/", 8}}};
+                                          {"core/transfer/", 2},
+                                          {"core/store/", 3},
+                                          {"core/exchange/", 3},
+                                          {"core/health/", 4},
+                                          {"core/intake/", 5},
+                                          {"core/diet/", 6},
+                                          {"core/animal/", 7},
+                                          {"core/food/", 8},
+                                          {"core/quantity/", 9}}};
 constexpr std::string_view kSolver = "core/solver/";
 constexpr std::string_view kDiet = "core/diet/";
 constexpr std::string_view kResources = "resources/";

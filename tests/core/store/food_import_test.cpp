@@ -132,6 +132,43 @@ TEST_F(Import, AnImportThatWasBuiltUponIsNotTakenBack) {
   EXPECT_EQ(countFoods(collection), 3U);
 }
 
+TEST_F(Import, TakingACorrectionBackRestoresWhatItCorrectedToo) {
+  imported(kTable);
+  Table corrected = kTable;
+  corrected["kale"] = 150;
+  corrected["dandelion"] = 1870;
+  corrected["carrot"] = 33;
+  imported(corrected);
+  undo(collection, newestChanges(collection, 1).at(0).number, kKeeper);
+  EXPECT_EQ(calciumOf("kale"), 254.0);
+  EXPECT_EQ(calciumOf("dandelion"), 187.0);
+  EXPECT_FALSE(findFood(collection, "carrot").has_value());
+  EXPECT_EQ(imported(kTable).samplesUnchanged, 3U) << "all of it is as the first import left it";
+}
+
+TEST_F(Import, AnEditThatWasTakenBackDoesNotStandInTheWay) {
+  imported(kTable);
+  const auto number = newestChanges(collection, 1).at(0).number;
+  const StoredFood kale = findFood(collection, "kale").value();
+  FoodRecord renamed = kale.record;
+  renamed.food.name = "Curly kale";
+  const Written edit = editFood(collection, kale.id, kale.revision, renamed, kKeeper);
+  EXPECT_EQ(codeOf([&] { undo(collection, number, kKeeper); }), StoreErrorCode::Conflict);
+  undo(collection, edit.change, kKeeper);
+  undo(collection, number, kKeeper);
+  EXPECT_EQ(countFoods(collection), 0U);
+}
+
+TEST_F(Import, NamesTheEntryByWhichItIsTakenBack) {
+  FoodImport import(collection, {.name = "table"}, kKeeper);
+  fill(import, kTable);
+  EXPECT_EQ(import.change(), std::nullopt);
+  import.commit();
+  ASSERT_TRUE(import.change().has_value());
+  undo(collection, *import.change(), kKeeper);
+  EXPECT_EQ(countFoods(collection), 0U);
+}
+
 TEST_F(Import, RowsInAnyOrderAreAsGood) {
   imported(kTable);
   FoodImport import(collection, {.name = "table"}, kKeeper);

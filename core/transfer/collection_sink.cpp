@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/collection_sink.h"
+#include "core/transfer/collection_sink.h"
 
 #include "core/food/sample.h"
 
@@ -10,7 +10,7 @@
 #include <utility>
 #include <variant>
 
-namespace tarebowl::app {
+namespace tarebowl::transfer {
 
 namespace {
 
@@ -42,6 +42,11 @@ std::string codeOf(const exchange::ImportedFood& food) {
 CollectionSink::CollectionSink(store::Collection& collection, store::ImportSource source,
                                store::Author author)
     : sourceName_(source.name), import_(collection, std::move(source), std::move(author)) {}
+
+std::optional<std::int64_t> CollectionSink::commit() {
+  (void)import_.commit();
+  return import_.change();
+}
 
 exchange::FoodOutcome CollectionSink::put(const exchange::ImportedFood& food) {
   exchange::FoodOutcome outcome;
@@ -95,4 +100,4 @@ void CollectionSink::putValue(store::SampleId sample, const exchange::ImportedVa
   }
 }
 
-}  // namespace tarebowl::app
+}  // namespace tarebowl::transfer

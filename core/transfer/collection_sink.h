@@ -5,9 +5,11 @@
 #include "core/exchange/import_plan.h"
 #include "core/store/food_import.h"
 
+#include <cstdint>
+#include <optional>
 #include <unordered_map>
 
-namespace tarebowl::app {
+namespace tarebowl::transfer {
 
 /// An import into a collection: one transaction, taken back unless it is committed.
 class CollectionSink : public exchange::ImportSink {
@@ -15,7 +17,8 @@ class CollectionSink : public exchange::ImportSink {
   CollectionSink(store::Collection& collection, store::ImportSource source, store::Author author);
 
   exchange::FoodOutcome put(const exchange::ImportedFood& food) override;
-  void commit() { (void)import_.commit(); }
+  /// The entry in the change log, by which it is undone; nothing where the table changed nothing.
+  std::optional<std::int64_t> commit();
 
  private:
   void putValue(store::SampleId sample, const exchange::ImportedValue& value, std::size_t place,
@@ -26,4 +29,4 @@ class CollectionSink : public exchange::ImportSink {
   std::unordered_map<std::size_t, store::ComponentId> components_;  ///< by nutrient
 };
 
-}  // namespace tarebowl::app
+}  // namespace tarebowl::transfer
