@@ -41,7 +41,7 @@ std::string codeOf(const exchange::ImportedFood& food) {
 
 CollectionSink::CollectionSink(store::Collection& collection, store::ImportSource source,
                                store::Author author)
-    : sourceName_(source.name), import_(collection, std::move(source), std::move(author)) {}
+    : import_(collection, std::move(source), std::move(author)) {}
 
 std::optional<std::int64_t> CollectionSink::commit() {
   (void)import_.commit();

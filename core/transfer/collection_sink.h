@@ -24,7 +24,6 @@ class CollectionSink : public exchange::ImportSink {
   void putValue(store::SampleId sample, const exchange::ImportedValue& value, std::size_t place,
                 exchange::FoodOutcome& outcome);
 
-  std::string sourceName_;
   store::FoodImport import_;
   std::unordered_map<std::size_t, store::ComponentId> components_;  ///< by nutrient
 };

@@ -1,165 +1,103 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The collection file with all of SR28 in it (8,789 foods, 679,045 values), beside the sqlite3 shell's own
-// .import of the same values into one indexed table. Without the table (TAREBOWL_REFERENCE_DIR) or the shell
-// nothing is measured.
+// A collection that has grown: opening it to the first readable page, and finding a food as its name is
+// typed. The foods are made up, 9,000 of them; the file grows by their samples, 60 values each.
 #include "core/food/food_index.h"
 #include "core/store/food_import.h"
 #include "core/store/food_reading.h"
+#include "tests/bench/bench_files.h"
 
 #include <benchmark/benchmark.h>
+#include <fmt/format.h>
 
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
-#include <iostream>
-#include <map>
-#include <string>
+#include <array>
 #include <vector>
 
+namespace tarebowl::bench {
 namespace {
 
 namespace fs = std::filesystem;
-using namespace tarebowl;
-using namespace tarebowl::store;
 
-const Author kBench{"bench", "2026-01-01T00:00:00Z"};
+constexpr std::size_t kFoods = 9'000;
+constexpr std::size_t kValuesOfSample = 60;
 
-fs::path workFolder() {
-  const fs::path folder = fs::temp_directory_path() / "tarebowl-bench";
-  fs::create_directories(folder);
-  return folder;
+std::string nameOf(std::size_t food) {
+  constexpr std::array<const char*, 9> kWhat{"kale",   "chicory", "cricket", "mealworm", "sweet potato",
+                                             "turnip", "rabbit",  "herring", "apple"};
+  constexpr std::array<const char*, 7> kHow{"whole",  "leaves",    "young", "dark",
+                                            "breast", "with skin", "tops"};
+  constexpr std::array<const char*, 5> kForm{"raw", "steamed", "boiled", "dried", "frozen-thawed"};
+  return fmt::format("Invented {}, {}, {} {}", kWhat[food % 9], kHow[food / 9 % 7], kForm[food / 63 % 5],
+                     food);
 }
 
-fs::path referenceFolder() {
-  const char* given = std::getenv("TAREBOWL_REFERENCE_DIR");
-  return given != nullptr ? fs::path(given) : fs::path(TAREBOWL_SOURCE_DIR "/../shared/reference");
+store::ImportedFood foodNumber(std::size_t food, std::size_t round) {
+  store::ImportedFood made{
+      .food = {.code = fmt::format("f{:05}", food), .name = nameOf(food), .group = "made"}};
+  made.sample.sourceCode = fmt::format("{}-{}", food, round);
+  return made;
 }
 
-bool runs(const std::string& command) {
-  return std::system(command.c_str()) == 0;
-}
-
-/// food,nutrient,value,n,se,source,derivation without the heading; made once.
-fs::path valuesCsv() {
-  static const fs::path kFile = [] {
-    const fs::path csv = workFolder() / "values.csv";
-    const bool made = runs("gunzip -c '" + (referenceFolder() / "sr28/nut_data.csv.gz").string() +
-                           "' 2>/dev/null | tail -n +2 >'" + csv.string() + "'");
-    return made && fs::file_size(csv) > 0 ? csv : fs::path();
-  }();
-  return kFile;
-}
-
-std::vector<std::string> fieldsOf(const std::string& line) {
-  std::vector<std::string> fields(1);
-  for (const char c : line) {
-    if (c == ',')
-      fields.emplace_back();
-    else
-      fields.back() += c;
-  }
-  return fields;
-}
-
-void removeCollection(const fs::path& file) {
-  for (const char* tail : {"", "-wal", "-shm"}) fs::remove(file.string() + tail);
-}
-
-std::size_t importAll(Collection& collection) {
-  FoodImport import(collection, {.name = "SR28"}, kBench);
-  std::map<std::string, ComponentId> components;
-  std::ifstream csv(valuesCsv());
-  ImportedFood food;
-  for (std::string line; std::getline(csv, line);) {
-    const auto fields = fieldsOf(line);
-    if (food.sample.sourceCode != fields[0]) {
-      food.food.code = food.food.name = food.sample.sourceCode = fields[0];
+/// Of so many megabytes or more, or of one food; made once.
+fs::path collectionOf(double size) {
+  const fs::path file = workFile(fmt::format("grown-{:.0f}.tarebowl", size));
+  if (fs::exists(file)) return file;
+  const fs::path growing = workFile("growing.tarebowl");
+  {
+    store::Collection collection = newCollection(growing);
+    for (std::size_t round = 0; round == 0 || megabytes(growing) < size; ++round) {
+      store::FoodImport import(collection, {.name = "made"}, kBench);
+      for (std::size_t f = 0; f < (size > 0.0 ? kFoods : 1); ++f) {
+        const store::SampleId sample = import.sample(foodNumber(f, round));
+        for (std::size_t n = 0; n < kValuesOfSample; ++n)
+          (void)import.add(sample,
+                           {.component = import.component(food::NutrientId(n)),
+                            .amount = quantity::AsFedContent(0.01 * static_cast<double>(f % 97 + n))});
+      }
+      import.commit();
     }
-    const auto [known, isNew] = components.try_emplace(fields[1]);
-    if (isNew) known->second = import.component("SR28-" + fields[1], "?");
-    ImportedValue value{.component = known->second, .amount = quantity::AsFedContent(std::stod(fields[2]))};
-    if (const int count = std::atoi(fields[3].c_str()); count > 0) value.count = count;
-    import.add(import.sample(food), value);
   }
-  return import.commit().valuesAdded;
+  fs::rename(growing, file);
+  return file;
 }
 
-void importSr28(benchmark::State& state) {
-  const fs::path file = workFolder() / "sr28.tarebowl";
-  if (valuesCsv().empty()) return state.SkipWithError("SR28 is not here");
+/// What stands between a double click and the first food on the screen: the file open, the list of foods, the
+/// food that is shown first with all its samples.
+void openToFirstPage(benchmark::State& state) {
+  const fs::path file = collectionOf(static_cast<double>(state.range(0)));
   for (auto step : state) {
-    state.PauseTiming();
-    removeCollection(file);
-    Collection collection = Collection::create(file, kBench);
-    state.ResumeTiming();
-    state.counters["values"] = static_cast<double>(importAll(collection));
+    const store::Collection collection = store::Collection::open(file, kBench.at);
+    const auto foods = store::listFoods(collection);
+    benchmark::DoNotOptimize(store::knowFood(collection, store::FoodId(foods.front().id)));
   }
-  state.counters["MB"] = static_cast<double>(fs::file_size(file)) / 1e6;
+  state.counters["MB"] = megabytes(file);
 }
 
-void importWithTheShell(benchmark::State& state) {
-  const fs::path file = workFolder() / "shell.db";
-  if (valuesCsv().empty() || !runs("sqlite3 --version >/dev/null"))
-    return state.SkipWithError("SR28 or the sqlite3 shell is not here");
-  const std::string command =
-      "sqlite3 -csv '" + file.string() +
-      "' 'CREATE TABLE v (food INTEGER, nutrient INTEGER, value REAL, n INTEGER, se REAL, source INTEGER, "
-      "derivation TEXT, PRIMARY KEY (food, nutrient))' \".import '" +
-      valuesCsv().string() + "' v\"";
-  for (auto step : state) {
-    state.PauseTiming();
-    fs::remove(file);
-    state.ResumeTiming();
-    if (!runs(command)) state.SkipWithError("the shell failed");
-  }
-  state.counters["MB"] = static_cast<double>(fs::file_size(file)) / 1e6;
-}
-
-std::vector<food::FoodLine> names() {
-  std::ifstream csv(referenceFolder() / "sr28/food_des.csv");
-  std::vector<food::FoodLine> foods;
-  std::string line;
-  std::getline(csv, line);
-  while (std::getline(csv, line)) {
-    const auto id = static_cast<std::int64_t>(foods.size());
-    foods.push_back({id, line.substr(0, 5), line.substr(6, 80), "raw", "food"});
-  }
-  return foods;
+void openOnly(benchmark::State& state) {
+  const fs::path file = collectionOf(static_cast<double>(state.range(0)));
+  for (auto step : state) benchmark::DoNotOptimize(store::Collection::open(file, kBench.at).schemaVersion());
+  state.counters["MB"] = megabytes(file);
 }
 
 /// One keystroke: the search for what has been typed so far.
 void search(benchmark::State& state, const std::string& typed) {
-  const food::FoodIndex index(names());
-  if (index.size() == 0) return state.SkipWithError("SR28 is not here");
+  std::vector<food::FoodLine> lines;
+  for (std::size_t f = 0; f < kFoods; ++f)
+    lines.push_back({static_cast<std::int64_t>(f), fmt::format("f{:05}", f), nameOf(f), "raw", "made"});
+  const food::FoodIndex index(std::move(lines));
   for (auto step : state) benchmark::DoNotOptimize(index.find(typed, 100));
   state.counters["foods"] = static_cast<double>(index.size());
 }
 
-/// What a window needs for its first paint: the file open and its list of foods.
-void openAndList(benchmark::State& state) {
-  const fs::path file = workFolder() / "sr28.tarebowl";
-  if (!fs::exists(file)) return state.SkipWithError("importSr28 was not run before");
-  for (auto step : state) {
-    const Collection collection = Collection::open(file, kBench.at);
-    benchmark::DoNotOptimize(listFoods(collection));
-  }
-}
-
-void openOnly(benchmark::State& state) {
-  const fs::path file = workFolder() / "sr28.tarebowl";
-  if (!fs::exists(file)) return state.SkipWithError("importSr28 was not run before");
-  for (auto step : state) benchmark::DoNotOptimize(Collection::open(file, kBench.at).schemaVersion());
-}
-
-BENCHMARK(importWithTheShell)->Iterations(3)->Unit(benchmark::kMillisecond)->UseRealTime();
-BENCHMARK(importSr28)->Iterations(3)->Unit(benchmark::kMillisecond)->UseRealTime();
-BENCHMARK(openOnly)->Unit(benchmark::kMillisecond);
-BENCHMARK(openAndList)->Unit(benchmark::kMillisecond);
+// In megabytes: a collection of one food, one of 9,000 foods with a sample each, and one that has grown.
+BENCHMARK(openOnly)->Arg(0)->Arg(1)->Arg(200)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(openToFirstPage)->Arg(0)->Arg(1)->Arg(200)->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK_CAPTURE(search, k, std::string("k"))->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(search, kale, std::string("kale"))->Unit(benchmark::kMillisecond);
-BENCHMARK_CAPTURE(search, three_words, std::string("raw chick bre"))->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(search, three_words, std::string("raw kale bre"))->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(search, all, std::string())->Unit(benchmark::kMillisecond);
 
 }  // namespace
+}  // namespace tarebowl::bench
 
 BENCHMARK_MAIN();
