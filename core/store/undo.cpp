@@ -107,11 +107,13 @@ std::vector<long long> editedBetween(Collection::Inner& inner, const std::string
                                      std::int64_t last) {
   const long long from = first;
   const long long to = last;
-  const soci::rowset<soci::row> rows =
-      (inner.sql().prepare << "SELECT id FROM " + table + " WHERE id BETWEEN :first AND :last AND revision > 1",
-       soci::use(from, "first"), soci::use(to, "last"));
+  long long id = 0;
+  soci::statement rows = (inner.sql().prepare << "SELECT id FROM " + table +
+                                                     " WHERE id BETWEEN :first AND :last AND revision > 1",
+                          soci::use(from, "first"), soci::use(to, "last"), soci::into(id));
+  rows.execute();
   std::vector<long long> ids;
-  for (const soci::row& row : rows) ids.push_back(row.get<long long>(0));
+  while (rows.fetch()) ids.push_back(id);
   return ids;
 }
 
@@ -124,15 +126,14 @@ void refuseEdited(Collection::Inner& inner, const Change& import, const std::str
     std::optional<std::string> imported;
     inner.sql() << "SELECT state_before FROM change_log WHERE id = (SELECT MIN(id) FROM change_log WHERE "
                    "id > :number AND subject = :subject AND subject_id = :id)",
-        soci::use(number, "number"), soci::use(subject, "subject"), soci::use(id, "id"),
-        soci::into(imported);
+        soci::use(number, "number"), soci::use(subject, "subject"), soci::use(id, "id"), soci::into(imported);
     if (Subject{inner, id}.state() != imported) refuseAsTouched(inner);
   }
 }
 
 void refuseTouched(Collection::Inner& inner, const Change& import, const ImportedRange& range) {
-  const auto samples = countBetween(inner, "sample WHERE id BETWEEN :first AND :last", range.firstSample,
-                                    range.lastSample);
+  const auto samples =
+      countBetween(inner, "sample WHERE id BETWEEN :first AND :last", range.firstSample, range.lastSample);
   const auto foods =
       countBetween(inner, "food WHERE id BETWEEN :first AND :last", range.firstFood, range.lastFood);
   const auto ofOthers = countBetween(inner,

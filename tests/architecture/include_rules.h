@@ -11,7 +11,8 @@ namespace tarebowl::architecture {
 
 /// The direction of dependence, read from the include lines of all C++ files:
 ///
-///   app → ui → transfer → store, exchange → health → intake → diet → animal → food → quantity, and diet → solver
+///   app → ui → transfer → store, exchange → health → intake → diet → animal → food → quantity, and diet →
+///   solver
 ///
 /// A room includes itself and the rooms to its right. Only diet includes solver, and solver includes itself
 /// alone. Nothing in core includes Qt. resources may be included by all and includes nothing. Tests include
