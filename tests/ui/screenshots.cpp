@@ -41,7 +41,7 @@ bool showFood(const ui::MainWindow& window) {
   for (const ui::FinderHit& hit : room.find(QLatin1String(kShownFood), 1)) room.goTo(hit.id);
   return QTest::qWaitFor(
       [&] {
-        return room.desk().isIdle() && room.desk().page() &&
+        return room.desk().collection().isIdle() && room.desk().page() &&
                room.desk().page()->food.record.food.name == kShownFood;
       },
       kPatienceMs);

@@ -2,11 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/food_desk.h"
 
-#include "core/store/backup.h"
-
-#include <QDateTime>
-#include <QTimer>
-
 #include <algorithm>
 #include <utility>
 
@@ -14,7 +9,6 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr std::size_t kFiguresAtATime = 50;
-constexpr int kLookAroundMs = 1500;
 
 /// No more than the list shows: thousands of foods are kept so.
 FoodFigures trimmed(FoodFigures figures) {
@@ -28,30 +22,23 @@ FoodFigures trimmed(FoodFigures figures) {
 
 }  // namespace
 
-FoodDesk::FoodDesk(QObject* parent) : QObject(parent) {
-  auto* timer = new QTimer(this);
-  connect(timer, &QTimer::timeout, this, [this] {
-    if (!clerk_ || !clerk_->isIdle() || reading_ || foods_.empty()) return;
-    clerk_->askWhenIdle([](store::Collection& collection) { return collection.changedElsewhere(); },
-                        [this](bool changed) {
-                          if (changed) refresh();
-                        });
+FoodDesk::FoodDesk(OpenCollection& collection, QObject* parent) : QObject(parent), collection_(collection) {
+  connect(&collection_, &OpenCollection::opened, this, &FoodDesk::startAnew);
+  connect(&collection_, &OpenCollection::outdated, this, &FoodDesk::refresh);
+  connect(&collection_, &OpenCollection::refused, this, [this] {
+    reading_ = false;
+    undoStack_.clear();  // it would lead to something that is no longer there
   });
-  timer->start(kLookAroundMs);
+  connect(&collection_, &OpenCollection::written, this, [this](const QObject* by) {
+    if (by != this) refresh();
+  });
 }
 
 FoodDesk::~FoodDesk() {
-  clerk_.reset();
   undoStack_.disconnect();
 }
 
-store::Author FoodDesk::author() const {
-  return {.who = person_.toStdString(),
-          .at = QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString()};
-}
-
-void FoodDesk::open(OpenCollection what, CollectionOpener opener) {
-  collection_ = std::move(what);
+void FoodDesk::startAnew() {
   undoStack_.clear();
   foods_.clear();
   places_.clear();
@@ -60,29 +47,14 @@ void FoodDesk::open(OpenCollection what, CollectionOpener opener) {
   asked_.clear();
   shown_.reset();
   page_.reset();
-  clerk_ = std::make_unique<Clerk>(std::move(opener));
-  connect(clerk_.get(), &Clerk::busyChanged, this, &FoodDesk::busyChanged);
-  connect(clerk_.get(), &Clerk::refused, this, [this](const Refusal& refusal) {
-    reading_ = false;
-    undoStack_.clear();  // it would lead to something that is no longer there
-    emit refused(refusal);
-    if (!refusal.cannotOpen) return refresh();
-    collection_.reset();
-    emit opened();
-  });
-  readList();
-  clerk_->askWhenIdle(
-      [file = collection_->file, at = author().at](store::Collection& /*collection*/) {
-        return store::makeDailyBackup(file, at).has_value();
-      },
-      [](bool /*made*/) {});
+  if (collection_.file()) readList();
   emit opened();
   emit pageChanged();
 }
 
 void FoodDesk::readList() {
   reading_ = true;
-  clerk_->ask(
+  collection_.ask(
       [](store::Collection& collection) {
         std::vector<food::FoodLine> foods = store::listFoods(collection);
         std::sort(foods.begin(), foods.end(), [](const food::FoodLine& a, const food::FoodLine& b) {
@@ -103,15 +75,8 @@ void FoodDesk::takeList(std::vector<food::FoodLine> foods) {
   if (!shown_ && !foods_.empty()) show(FoodId{foods_.front().id});
 }
 
-void FoodDesk::restore(const std::filesystem::path& backup) {
-  undoStack_.clear();
-  clerk_->ask([file = collection_->file, backup, author = author()](
-                  store::Collection& /*collection*/) { return store::restore(file, backup, author); },
-              [this](const std::filesystem::path& /*before*/) { refresh(); });
-}
-
 void FoodDesk::refresh() {
-  if (!clerk_) return;
+  if (!collection_.file()) return;
   figures_.clear();
   asked_.clear();
   readList();
@@ -162,7 +127,7 @@ void FoodDesk::readFigures(std::vector<FoodId> foods) {
 }
 
 void FoodDesk::readCompositions(const std::vector<FoodId>& foods, std::function<void(const Figures&)> then) {
-  clerk_->askWhenIdle(
+  collection_.askWhenIdle(
       [foods](store::Collection& collection) {
         Figures result;
         for (const FoodId id : foods)
@@ -183,8 +148,8 @@ std::vector<FoodId> FoodDesk::foodsOfGroup(const std::string& group) const {
 
 void FoodDesk::show(FoodId id) {
   shown_ = id;
-  clerk_->ask([id](store::Collection& collection) { return store::knowFood(collection, id); },
-              [this, id](std::optional<store::KnownFood> page) { takePage(id, std::move(page)); });
+  collection_.ask([id](store::Collection& collection) { return store::knowFood(collection, id); },
+                  [this, id](std::optional<store::KnownFood> page) { takePage(id, std::move(page)); });
 }
 
 void FoodDesk::takePage(FoodId id, std::optional<store::KnownFood> page) {

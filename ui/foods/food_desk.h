@@ -3,8 +3,7 @@
 #pragma once
 
 #include "core/store/food_reading.h"
-#include "core/store/verbs.h"
-#include "ui/foods/clerk.h"
+#include "ui/collection/open_collection.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -19,13 +18,6 @@ namespace tarebowl::ui {
 using store::FoodId;
 using store::SampleId;
 
-/// What is open: a collection by its name, and whether it is the invented sample.
-struct OpenCollection {
-  QString name{};  ///< "brackenmere"
-  std::filesystem::path file{};
-  bool invented = false;
-};
-
 /// What the list shows of a food beside its names.
 struct FoodFigures {
   food::Composition composition;
@@ -38,14 +30,10 @@ struct FoodFigures {
 class FoodDesk : public QObject {
   Q_OBJECT
  public:
-  explicit FoodDesk(QObject* parent = nullptr);
+  explicit FoodDesk(OpenCollection& collection, QObject* parent = nullptr);
   ~FoodDesk() override;
 
-  void open(OpenCollection what, CollectionOpener opener);
-  [[nodiscard]] const std::optional<OpenCollection>& collection() const { return collection_; }
-  void setPerson(const QString& name) { person_ = name; }
-  /// Who does something now, for the log.
-  [[nodiscard]] store::Author author() const;
+  [[nodiscard]] OpenCollection& collection() const { return collection_; }
 
   /// By name and form.
   [[nodiscard]] const std::vector<food::FoodLine>& foods() const { return foods_; }
@@ -54,8 +42,6 @@ class FoodDesk : public QObject {
   [[nodiscard]] const food::FoodLine* lineOf(FoodId id) const;
   /// The whole list has not arrived yet.
   [[nodiscard]] bool isReading() const { return reading_; }
-  [[nodiscard]] bool isBusy() const { return clerk_ && clerk_->isBusy(); }
-  [[nodiscard]] bool isIdle() const { return !clerk_ || clerk_->isIdle(); }
 
   /// A food's figures, once the clerk has read them; asks for them where it has not.
   [[nodiscard]] const FoodFigures* figures(FoodId id);
@@ -85,35 +71,28 @@ class FoodDesk : public QObject {
   void setByHand(const food::Override& value);
   void takeHandAway(food::NutrientId nutrient);
 
-  /// Puts a backup in the place of the collection, after backing up what is there.
-  void restore(const std::filesystem::path& backup);
-
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
   /// Reads the list and the shown food again: somebody else wrote.
   void refresh();
 
  signals:
+  /// Another collection, or none.
   void opened();
   void listChanged();
   void pageChanged();
   void figuresRead();
-  void refused(const tarebowl::ui::Refusal& refusal);
-  void busyChanged();
 
  private:
-  friend class ChangeCommand;
-  using Verb = std::function<store::Written(store::Collection&, const store::Author&)>;
   /// food: nothing where the verb makes a new one.
-  void perform(Verb verb, const QString& what, std::optional<FoodId> food);
+  void perform(CollectionVerb verb, const QString& what, std::optional<FoodId> food);
   void editRecord(store::FoodRecord record, const QString& what);
-  void write(Verb verb, std::function<void(const store::Written&)> then);
+  void startAnew();
   void readList();
   void takeList(std::vector<food::FoodLine> foods);
   void takePage(FoodId id, std::optional<store::KnownFood> page);
   void readAgain(FoodId id);
 
-  std::optional<OpenCollection> collection_;
-  QString person_;
+  OpenCollection& collection_;
   std::vector<food::FoodLine> foods_;
   std::map<FoodId, int> places_;
   food::FoodIndex index_{{}};
@@ -123,7 +102,6 @@ class FoodDesk : public QObject {
   std::optional<store::KnownFood> page_;
   bool reading_ = false;
   QUndoStack undoStack_;
-  std::unique_ptr<Clerk> clerk_;
 };
 
 /// "Kale": what the list calls it.

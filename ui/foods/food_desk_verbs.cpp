@@ -1,11 +1,11 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What can be done to a food, and how it travels to the clerk and back.
-#include "ui/foods/change_command.h"
 #include "ui/foods/food_desk.h"
 #include "ui/shared/nutrient_text.h"
 
 #include <algorithm>
+#include <memory>
 #include <utility>
 
 namespace tarebowl::ui {
@@ -17,19 +17,18 @@ QString text(const std::string& words) {
 
 }  // namespace
 
-void FoodDesk::write(Verb verb, std::function<void(const store::Written&)> then) {
-  clerk_->ask([verb = std::move(verb),
-               author = author()](store::Collection& collection) { return verb(collection, author); },
-              std::move(then));
-}
-
-void FoodDesk::perform(Verb verb, const QString& what, std::optional<FoodId> food) {
-  write(std::move(verb), [this, what, food](const store::Written& written) {
-    const FoodId id = food.value_or(FoodId{written.id});
-    undoStack_.push(new ChangeCommand(*this, written.change, id, what));
-    if (!food) shown_ = id;
-    readAgain(id);
-  });
+void FoodDesk::perform(CollectionVerb verb, const QString& what, std::optional<FoodId> food) {
+  const auto subject = std::make_shared<FoodId>(food.value_or(FoodId{}));
+  collection_.perform(undoStack_, this,
+                      {.verb = std::move(verb),
+                       .what = what,
+                       .done =
+                           [this, subject, isNew = !food](const store::Written& written) {
+                             if (isNew) *subject = FoodId{written.id};
+                             if (isNew) shown_ = *subject;
+                             readAgain(*subject);
+                           },
+                       .takenBack = [this, subject] { readAgain(*subject); }});
 }
 
 void FoodDesk::readAgain(FoodId id) {

@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/foods_room.h"
 
+#include "ui/collection/collection_files.h"
+#include "ui/collection/conflict_text.h"
 #include "ui/foods/comparison_pane.h"
-#include "ui/foods/conflict_text.h"
 #include "ui/foods/food_form.h"
 #include "ui/foods/food_list.h"
 #include "ui/foods/food_pane.h"
 #include "ui/foods/food_text.h"
 #include "ui/foods/reason_bar.h"
-#include "ui/foods/sample_foods.h"
 #include "ui/foods/sample_form.h"
 #include "ui/foods/start_page.h"
 #include "ui/shared/format.h"
@@ -39,10 +39,11 @@ quantity::Date today() {
 
 }  // namespace
 
-FoodsRoom::FoodsRoom(Dialogs dialogs, QWidget* parent)
+FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, QWidget* parent)
     : Room(parent),
-      desk_(new FoodDesk(this)),
-      dialogs_(std::move(dialogs)),
+      collection_(collection),
+      files_(files),
+      desk_(new FoodDesk(collection, this)),
       list_(new FoodList(*desk_)),
       pane_(new FoodPane(*desk_)),
       comparison_(new ComparisonPane(*desk_)),
@@ -105,17 +106,20 @@ void FoodsRoom::wire() {
     comparison_->compare(list_->chosenFoods());
     right_->setCurrentWidget(comparison_);
   });
-  connect(desk_, &FoodDesk::opened, this, &FoodsRoom::showRight);
+  connect(desk_, &FoodDesk::opened, this, [this] {
+    if (collection_.file()) banner_->hide();
+    showRight();
+  });
   connect(desk_, &FoodDesk::listChanged, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::pageChanged, this, &FoodsRoom::showRight);
-  connect(desk_, &FoodDesk::busyChanged, this, &Room::stateChanged);
-  connect(desk_, &FoodDesk::refused, this, &FoodsRoom::complain);
+  connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::refused, this, &FoodsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
     if (desk_->undoStack().index() > 0) banner_->hide();  // an emptied way back comes with a refusal
   });
-  connect(start_, &StartPage::sampleWanted, this, &FoodsRoom::openSample);
-  connect(start_, &StartPage::openWanted, this, &FoodsRoom::openByDialog);
-  connect(start_, &StartPage::emptyWanted, this, &FoodsRoom::createByDialog);
+  connect(start_, &StartPage::sampleWanted, this, [this] { files_.openSample(); });
+  connect(start_, &StartPage::openWanted, this, [this] { files_.openByDialog(); });
+  connect(start_, &StartPage::emptyWanted, this, [this] { files_.createByDialog(); });
 }
 
 void FoodsRoom::wireEditing() {
@@ -192,41 +196,8 @@ void FoodsRoom::addActions() {
   for (QAction* action : {edits.undo, edits.redo}) pane_->addAction(action);
 }
 
-void FoodsRoom::openSample() {
-  openCollection(sampleCollection(), true);
-}
-
-void FoodsRoom::openCollection(const std::filesystem::path& file, bool invented) {
-  const std::string at = desk_->author().at;
-  if (invented)
-    return open(file, true, [=, folder = sampleFolder()] { return openOrMakeSample(file, folder, at); });
-  open(file, file == sampleCollection(), [=] { return store::Collection::open(file, at); });
-}
-
-void FoodsRoom::open(const std::filesystem::path& file, bool invented, CollectionOpener opener) {
-  banner_->hide();
-  desk_->open({.name = toText(file.stem()), .file = file, .invented = invented}, std::move(opener));
-}
-
-void FoodsRoom::openByDialog() {
-  if (!dialogs_.collectionToOpen) return;
-  if (const auto file = dialogs_.collectionToOpen(this, {})) openCollection(*file);
-}
-
-void FoodsRoom::createByDialog() {
-  if (!dialogs_.collectionToCreate) return;
-  const auto file = dialogs_.collectionToCreate(this, {});
-  if (!file) return;
-  open(*file, false,
-       [file = *file, author = desk_->author()] { return store::Collection::create(file, author); });
-}
-
-void FoodsRoom::restore(const std::filesystem::path& backup) {
-  if (desk_->collection()) desk_->restore(backup);
-}
-
 void FoodsRoom::showRight() {
-  const bool closed = !desk_->collection();
+  const bool closed = !collection_.file();
   const bool empty = closed || (desk_->foods().empty() && !desk_->isReading());
   list_->setVisible(!closed);
   const QWidget* now = right_->currentWidget();
@@ -238,15 +209,15 @@ void FoodsRoom::showRight() {
 RoomState FoodsRoom::state() const {
   RoomState state;
   state.units = tr("values as fed unless said · energy in kcal ME");
-  if (!desk_->collection()) {
+  if (!collection_.file()) {
     state.savedText = tr("nothing open");
     return state;
   }
-  const OpenCollection& collection = *desk_->collection();
+  const CollectionFile& collection = *collection_.file();
   state.title = collection.name;
   state.file = toText(collection.file.filename());
-  state.saved = !desk_->isBusy();
-  state.savedText = desk_->isBusy() ? tr("working…") : tr("all saved");
+  state.saved = !collection_.isBusy();
+  state.savedText = collection_.isBusy() ? tr("working…") : tr("all saved");
   if (collection.invented) state.sampleText = tr("Brackenmere (invented sample)");
   if (desk_->isReading()) state.note = tr("reading the foods…");
   return state;

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "ui/foods/food_desk.h"
-#include "ui/shared/dialogs.h"
 #include "ui/shared/room.h"
 
 class QLabel;
@@ -11,6 +10,7 @@ class QStackedWidget;
 
 namespace tarebowl::ui {
 
+class CollectionFiles;
 class ComparisonPane;
 class FoodForm;
 class FoodList;
@@ -23,16 +23,7 @@ class StartPage;
 class FoodsRoom : public Room {
   Q_OBJECT
  public:
-  explicit FoodsRoom(Dialogs dialogs, QWidget* parent = nullptr);
-
-  /// The invented sample, made anew where its file is not there yet.
-  void openSample();
-  void openCollection(const std::filesystem::path& file, bool invented = false);
-  void openByDialog();
-  void createByDialog();
-  /// Puts a backup in the place of the open collection; what is there is backed up first.
-  void restore(const std::filesystem::path& backup);
-  void setPerson(const QString& name) { desk_->setPerson(name); }
+  FoodsRoom(OpenCollection& collection, CollectionFiles& files, QWidget* parent = nullptr);
 
   [[nodiscard]] RoomState state() const override;
   [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
@@ -51,7 +42,6 @@ class FoodsRoom : public Room {
   void wire();
   void addActions();
   void complain(const Refusal& refusal);
-  void open(const std::filesystem::path& file, bool invented, CollectionOpener opener);
   void wireEditing();
   void showRight();
   void showPane();
@@ -60,8 +50,9 @@ class FoodsRoom : public Room {
   void askWhySetAside(SampleId id);
   void askForValue(food::NutrientId nutrient);
 
+  OpenCollection& collection_;
+  CollectionFiles& files_;
   FoodDesk* desk_;
-  Dialogs dialogs_;
   FoodList* list_;
   FoodPane* pane_;
   ComparisonPane* comparison_;

@@ -33,12 +33,14 @@ constexpr int kDietsNumber = 4;
 MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences, QWidget* parent)
     : QWidget(parent),
       preferences_(std::move(preferences)),
+      collection_(new OpenCollection(this)),
+      files_(*collection_, dialogs, this),
       rail_(new Rail),
       stack_(new QStackedWidget),
       status_(new StatusLine),
       finder_(new Finder(this)),
       menu_(new CollectionMenu),
-      foods_(new FoodsRoom(dialogs)),
+      foods_(new FoodsRoom(*collection_, files_)),
       diets_(new DietsRoom(std::move(solve), std::move(dialogs))) {
   setWindowIcon(programIcon());
   build();
@@ -65,10 +67,10 @@ void MainWindow::build() {
   layout->addLayout(roomAndStatus, 1);
   resize(1366, 768);
   status_->setPerson(preferences_.person());
-  foods_->setPerson(preferences_.person());
+  collection_->setPerson(preferences_.person());
   connect(status_, &StatusLine::personChanged, this, [this](const QString& name) {
     preferences_.setPerson(name);
-    foods_->setPerson(name);
+    collection_->setPerson(name);
   });
   connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
   connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,
@@ -82,25 +84,21 @@ void MainWindow::build() {
 
 void MainWindow::wireCollection() {
   rail_->addFoot(menu_);
-  const auto inFoods = [this](auto verb) {
-    return [this, verb] {
-      goToRoom(kFoodsNumber);
-      (foods_->*verb)();
-    };
-  };
-  connect(menu_, &CollectionMenu::newWanted, this, inFoods(&FoodsRoom::createByDialog));
-  connect(menu_, &CollectionMenu::openWanted, this, inFoods(&FoodsRoom::openByDialog));
-  connect(menu_, &CollectionMenu::sampleWanted, this, inFoods(&FoodsRoom::openSample));
+  connect(menu_, &CollectionMenu::newWanted, this, [this] { files_.createByDialog(); });
+  connect(menu_, &CollectionMenu::openWanted, this, [this] { files_.openByDialog(); });
+  connect(menu_, &CollectionMenu::sampleWanted, this, [this] { files_.openSample(); });
   connect(menu_, &CollectionMenu::restoreWanted, this,
-          [this](const QString& backup) { foods_->restore(toPath(backup)); });
+          [this](const QString& backup) { collection_->restore(toPath(backup)); });
   connect(menu_, &CollectionMenu::themeWanted, this, [this](ThemeChoice choice) {
     preferences_.setTheme(choice);
     applyTheme(*qApp, choice);
   });
+  connect(collection_, &OpenCollection::opened, this, [this] {
+    menu_->setCollection(collection_->file() ? collection_->file()->file : std::filesystem::path());
+  });
+  // Only what could be read is opened again next time.
   connect(&foods_->desk(), &FoodDesk::listChanged, this, [this] {
-    const auto& collection = foods_->desk().collection();
-    menu_->setCollection(collection ? collection->file : std::filesystem::path());
-    if (collection) preferences_.setLastCollection(collection->file);
+    if (collection_->file()) preferences_.setLastCollection(collection_->file()->file);
   });
 }
 
@@ -138,7 +136,7 @@ void MainWindow::openFinder() {
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
   const bool isCollection = file && file->extension() == ".tarebowl";
   const auto last = isCollection ? file : preferences_.lastCollection();
-  if (last) foods_->openCollection(*last);
+  if (last) files_.open(*last);
   if (isCollection) goToRoom(kFoodsNumber);
   if (file && !isCollection)
     diets_->openFile(*file);

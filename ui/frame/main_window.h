@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/collection/collection_files.h"
 #include "ui/diets/live_solver.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/preferences.h"
@@ -38,6 +39,8 @@ class MainWindow : public QWidget {
   /// The rooms by their place on the rail: Ctrl+2 is Foods.
   void goToRoom(int number);
 
+  [[nodiscard]] OpenCollection& collection() const { return *collection_; }
+  [[nodiscard]] CollectionFiles& files() { return files_; }
   [[nodiscard]] FoodsRoom& foods() const { return *foods_; }
   [[nodiscard]] DietsRoom& diets() const { return *diets_; }
   [[nodiscard]] Finder& finder() const { return *finder_; }
@@ -59,6 +62,8 @@ class MainWindow : public QWidget {
   void showState();
 
   Preferences preferences_;
+  OpenCollection* collection_;
+  CollectionFiles files_;
   Rail* rail_;
   QStackedWidget* stack_;
   StatusLine* status_;

@@ -19,7 +19,8 @@ class CompositionModelTest : public ::testing::Test {
     return model.indexOf(nutrient(tagname)).siblingAtColumn(column).data().toString().toStdString();
   }
   ExampleCollection example;
-  FoodDesk desk;
+  OpenCollection collection;
+  FoodDesk desk{collection};
   CompositionModel model{desk};
 };
 

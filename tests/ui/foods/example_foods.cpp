@@ -59,12 +59,12 @@ CollectionOpener ExampleCollection::opener() const {
 }
 
 void ExampleCollection::openOn(FoodDesk& desk) const {
-  desk.open({.name = QStringLiteral("Example"), .file = file_, .invented = true}, opener());
+  desk.collection().open({.name = QStringLiteral("Example"), .file = file_, .invented = true}, opener());
   settle(desk);
 }
 
 void settle(FoodDesk& desk) {
-  EXPECT_TRUE(QTest::qWaitFor([&] { return desk.isIdle() && !desk.isReading(); }, 20'000));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return desk.collection().isIdle() && !desk.isReading(); }, 20'000));
 }
 
 void showFood(FoodDesk& desk, std::string_view name) {

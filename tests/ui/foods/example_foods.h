@@ -34,6 +34,12 @@ class ExampleCollection {
   std::filesystem::path file_;
 };
 
+/// A desk with a collection of its own to open.
+struct DeskAlone {
+  OpenCollection collection{};
+  FoodDesk desk{collection};
+};
+
 void settle(FoodDesk& desk);
 void showFood(FoodDesk& desk, std::string_view name);
 [[nodiscard]] FoodId idOf(const FoodDesk& desk, std::string_view name);

@@ -16,10 +16,12 @@ class FoodDeskTest : public ::testing::Test {
   FoodDeskTest() {
     example.openOn(desk);
     showFood(desk, "Crickets");
-    QObject::connect(&desk, &FoodDesk::refused, [this](const Refusal& refusal) { refused = refusal.why; });
+    QObject::connect(&collection, &OpenCollection::refused,
+                     [this](const Refusal& refusal) { refused = refusal.why; });
   }
   ExampleCollection example;
-  FoodDesk desk;
+  OpenCollection collection;
+  FoodDesk desk{collection};
   QString refused;
 };
 
@@ -87,10 +89,13 @@ TEST_F(FoodDeskTest, AChangedFoodIsListedAnew) {
 
 TEST(FoodDeskOfTwoWindows, AnEditOfWhatWasChangedElsewhereIsRefusedWithBothVersions) {
   const ExampleCollection example;
-  FoodDesk mine;
-  FoodDesk theirs;
+  DeskAlone myWindow;
+  DeskAlone theirWindow;
+  FoodDesk& mine = myWindow.desk;
+  FoodDesk& theirs = theirWindow.desk;
   Refusal refused;
-  QObject::connect(&mine, &FoodDesk::refused, [&](const Refusal& refusal) { refused = refusal; });
+  QObject::connect(&myWindow.collection, &OpenCollection::refused,
+                   [&](const Refusal& refusal) { refused = refusal; });
   for (FoodDesk* desk : {&mine, &theirs}) {
     example.openOn(*desk);
     showFood(*desk, "Crickets");
@@ -109,8 +114,10 @@ TEST(FoodDeskOfTwoWindows, AnEditOfWhatWasChangedElsewhereIsRefusedWithBothVersi
 
 TEST(FoodDeskOfTwoWindows, AChangeMadeElsewhereComesIntoSight) {
   const ExampleCollection example;
-  FoodDesk mine;
-  FoodDesk theirs;
+  DeskAlone myWindow;
+  DeskAlone theirWindow;
+  FoodDesk& mine = myWindow.desk;
+  FoodDesk& theirs = theirWindow.desk;
   for (FoodDesk* desk : {&mine, &theirs}) {
     example.openOn(*desk);
     showFood(*desk, "Crickets");
@@ -121,14 +128,17 @@ TEST(FoodDeskOfTwoWindows, AChangeMadeElsewhereComesIntoSight) {
 }
 
 TEST(FoodDeskWithoutACollection, SaysThatAFileIsNone) {
-  FoodDesk desk;
+  DeskAlone window;
+  FoodDesk& desk = window.desk;
   Refusal refused;
-  QObject::connect(&desk, &FoodDesk::refused, [&](const Refusal& refusal) { refused = refusal; });
-  desk.open({.name = QStringLiteral("none"), .file = "none"},
-            [] { return store::Collection::open("/no/such/file.tarebowl", "2026-11-25T07:30:00Z"); });
+  QObject::connect(&window.collection, &OpenCollection::refused,
+                   [&](const Refusal& refusal) { refused = refusal; });
+  window.collection.open({.name = QStringLiteral("none"), .file = "none"}, [] {
+    return store::Collection::open("/no/such/file.tarebowl", "2026-11-25T07:30:00Z");
+  });
   settle(desk);
   EXPECT_TRUE(refused.cannotOpen);
-  EXPECT_FALSE(desk.collection().has_value());
+  EXPECT_FALSE(window.collection.file().has_value());
 }
 
 }  // namespace

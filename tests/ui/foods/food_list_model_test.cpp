@@ -18,7 +18,8 @@ class FoodListModelTest : public ::testing::Test {
     return model.index(row, column).data().toString().toStdString();
   }
   ExampleCollection example;
-  FoodDesk desk;
+  OpenCollection collection;
+  FoodDesk desk{collection};
   FoodListModel model{desk};
 };
 

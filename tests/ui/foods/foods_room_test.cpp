@@ -3,6 +3,7 @@
 #include "ui/foods/foods_room.h"
 
 #include "tests/ui/foods/example_foods.h"
+#include "ui/collection/collection_files.h"
 #include "ui/foods/comparison_pane.h"
 #include "ui/foods/composition_view.h"
 #include "ui/foods/food_form.h"
@@ -33,7 +34,7 @@ class FoodsRoomTest : public ::testing::Test {
     EXPECT_TRUE(QTest::qWaitForWindowActive(&room));
   }
   void openIt() {
-    room.openCollection(example.file());
+    files.open(example.file());
     settle(room.desk());
   }
   void press(const char* text, QWidget* within = nullptr) {
@@ -63,7 +64,9 @@ class FoodsRoomTest : public ::testing::Test {
     return index.siblingAtColumn(CompositionModel::Value).data().toString().toStdString();
   }
   ExampleCollection example;
-  FoodsRoom room{Dialogs{}};
+  OpenCollection collection;
+  CollectionFiles files{collection, Dialogs{}, nullptr};
+  FoodsRoom room{collection, files};
 };
 
 TEST_F(FoodsRoomTest, WithNothingOpenOffersThreeWaysIn) {
@@ -166,7 +169,7 @@ TEST_F(FoodsRoomTest, TwoFoodsStandSideBySide) {
 
 TEST_F(FoodsRoomTest, TheSampleCollectionIsMadeWhereItIsNotThereAndSaysThatItIsInvented) {
   const QTemporaryDir folder;
-  room.openCollection(toPath(folder.filePath(QStringLiteral("sample.tarebowl"))), true);
+  files.open(toPath(folder.filePath(QStringLiteral("sample.tarebowl"))), true);
   settle(room.desk());
   EXPECT_GT(room.desk().foods().size(), 20U);
   EXPECT_NE(room.state().sampleText.toStdString().find("invented"), std::string::npos);

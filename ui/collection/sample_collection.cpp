@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/foods/sample_foods.h"
+#include "ui/collection/sample_collection.h"
 
 #include "core/exchange/problem_foods.h"
 #include "core/exchange/problem_json.h"

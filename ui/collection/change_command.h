@@ -2,31 +2,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/store/food_records.h"
-
 #include <QUndoCommand>
 
 #include <cstdint>
+#include <functional>
 #include <memory>
+
+class QObject;
 
 namespace tarebowl::ui {
 
-class FoodDesk;
+class OpenCollection;
 
 /// A change of the collection that was made and can be taken back. Taking it back is a change of its own, so
 /// that redoing takes back that one.
 class ChangeCommand : public QUndoCommand {
  public:
-  ChangeCommand(FoodDesk& desk, std::int64_t change, store::FoodId food, const QString& what);
+  ChangeCommand(OpenCollection& collection, const QObject* by, std::int64_t change, const QString& what,
+                std::function<void()> takenBack);
   void redo() override;
   void undo() override;
 
  private:
   void takeBack();
 
-  FoodDesk& desk_;
+  OpenCollection& collection_;
+  const QObject* by_;
   std::shared_ptr<std::int64_t> change_;  // the newest; the answer to a write may outlive this command
-  store::FoodId food_;
+  std::function<void()> takenBack_;
   bool first_ = true;  // pushing it calls redo(), and it is already done
 };
 

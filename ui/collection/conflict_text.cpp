@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/foods/conflict_text.h"
+#include "ui/collection/conflict_text.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/collection/collection_files.h"
+
+#include "ui/collection/sample_collection.h"
+#include "ui/shared/paths.h"
+
+#include <utility>
+
+namespace tarebowl::ui {
+
+CollectionFiles::CollectionFiles(OpenCollection& collection, Dialogs dialogs, QWidget* window)
+    : collection_(collection), dialogs_(std::move(dialogs)), window_(window) {}
+
+void CollectionFiles::openSample() {
+  open(sampleCollection(), true);
+}
+
+void CollectionFiles::open(const std::filesystem::path& file, bool invented) {
+  const std::string at = collection_.author().at;
+  if (invented)
+    return open(file, true, [=, folder = sampleFolder()] { return openOrMakeSample(file, folder, at); });
+  open(file, file == sampleCollection(), [=] { return store::Collection::open(file, at); });
+}
+
+void CollectionFiles::open(const std::filesystem::path& file, bool invented, CollectionOpener opener) {
+  collection_.open({.name = toText(file.stem()), .file = file, .invented = invented}, std::move(opener));
+}
+
+bool CollectionFiles::openByDialog() {
+  if (!dialogs_.collectionToOpen) return false;
+  const auto file = dialogs_.collectionToOpen(window_, {});
+  if (file) open(*file);
+  return file.has_value();
+}
+
+bool CollectionFiles::createByDialog() {
+  if (!dialogs_.collectionToCreate) return false;
+  const auto file = dialogs_.collectionToCreate(window_, {});
+  if (!file) return false;
+  open(*file, false,
+       [file = *file, author = collection_.author()] { return store::Collection::create(file, author); });
+  return true;
+}
+
+}  // namespace tarebowl::ui

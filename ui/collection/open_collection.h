@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/verbs.h"
+#include "ui/collection/clerk.h"
+
+#include <QObject>
+#include <QString>
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <utility>
+
+class QUndoStack;
+
+namespace tarebowl::ui {
+
+/// A collection by its name, and whether it is the invented sample.
+struct CollectionFile {
+  QString name{};  ///< "brackenmere"
+  std::filesystem::path file{};
+  bool invented = false;
+};
+
+/// Something that writes, done on the clerk's thread.
+using CollectionVerb = std::function<store::Written(store::Collection&, const store::Author&)>;
+
+/// A change that a room wants made and can take back.
+struct CollectionEdit {
+  CollectionVerb verb{};
+  QString what{};  ///< "change Kale", for the undo button
+  std::function<void(const store::Written&)> done{};
+  std::function<void()> takenBack{};  ///< after each undo and redo
+};
+
+/// The collection that the window has open, for all of its rooms: the clerk that reads and writes it and who
+/// is at the keyboard. Nothing here waits for the disk.
+class OpenCollection : public QObject {
+  Q_OBJECT
+ public:
+  explicit OpenCollection(QObject* parent = nullptr);
+  ~OpenCollection() override;
+
+  void open(CollectionFile what, CollectionOpener opener);
+  [[nodiscard]] const std::optional<CollectionFile>& file() const { return file_; }
+  void setPerson(const QString& name) { person_ = name; }
+  /// Who does something now, for the log.
+  [[nodiscard]] store::Author author() const;
+
+  [[nodiscard]] bool isBusy() const { return clerk_ && clerk_->isBusy(); }
+  [[nodiscard]] bool isIdle() const { return !clerk_ || clerk_->isIdle(); }
+
+  /// As Clerk::ask, while a collection is open.
+  template <class Job, class Then>
+  void ask(Job job, Then then) {
+    if (clerk_) clerk_->ask(std::move(job), std::move(then));
+  }
+  template <class Job, class Then>
+  void askWhenIdle(Job job, Then then) {
+    if (clerk_) clerk_->askWhenIdle(std::move(job), std::move(then));
+  }
+  /// Makes the change and puts the way back on the room's stack. `by` is passed on with written().
+  void perform(QUndoStack& wayBack, const QObject* by, CollectionEdit edit);
+
+  /// Puts a backup in the place of the collection, after backing up what is there.
+  void restore(const std::filesystem::path& backup);
+
+ signals:
+  /// Another collection, or none: what was read of the one before no longer holds.
+  void opened();
+  /// A room of this window wrote.
+  void written(const QObject* by);
+  /// Somebody else wrote, or something was refused: what rooms have read may be old.
+  void outdated();
+  void refused(const tarebowl::ui::Refusal& refusal);
+  void busyChanged();
+
+ private:
+  friend class ChangeCommand;
+  void write(CollectionVerb verb, std::function<void(const store::Written&)> then);
+  void take(const Refusal& refusal);
+  void lookAround();
+
+  std::optional<CollectionFile> file_;
+  QString person_;
+  std::unique_ptr<Clerk> clerk_;
+};
+
+}  // namespace tarebowl::ui
