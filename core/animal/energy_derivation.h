@@ -12,15 +12,15 @@
 
 namespace tarebowl::animal {
 
-/// One thing that multiplies the energy at rest: life stage, activity, season, the aim for body condition.
-/// low
-/// == high where the source gives one number.
+/// One thing that multiplies the energy: maintenance, life stage, activity, season, the aim for body
+/// condition. low == high where the source gives one number.
 struct EnergyFactor {
   enum class Kind { Maintenance, LifeStage, Activity, Season, ConditionAim, House };
   Kind kind = Kind::Maintenance;
   std::string words{};  ///< "maintenance", "lactation", "winter", "lose a half point"
   double low = 1.0;     ///< above 0, at most high
   double high = 1.0;
+  std::optional<EnergyLevel> of{};  ///< what its source multiplies; missing: not said
   TargetOrigin origin{};
   bool operator==(const EnergyFactor&) const = default;
 };
@@ -32,6 +32,9 @@ struct EnergyPlan {
   double coefficient = 70.0;  ///< kcal per day at 1 kg; above 0
   double exponent = 0.75;     ///< above 0, at most 1.5
   std::string validity{};
+  std::optional<quantity::Kilograms> lightest{};  ///< of the animals that the source speaks of
+  std::optional<quantity::Kilograms> heaviest{};
+  bool followsTemperature = false;  ///< reptiles and others: no feeding rate for a cool animal
   TargetOrigin origin{};
   std::vector<EnergyFactor> factors{};
   bool operator==(const EnergyPlan&) const = default;
@@ -39,24 +42,28 @@ struct EnergyPlan {
 
 /// A published choice as the beginning of a plan, its numbers turned into kcal and kg.
 [[nodiscard]] EnergyPlan planFrom(const Allometry& allometry);
+/// A published multiplier as a factor of a plan.
+[[nodiscard]] EnergyFactor factorFrom(const EnergyMultiplier& multiplier, EnergyFactor::Kind kind);
 
 enum class EnergyCaution {
   NotAFeedingRate,  ///< reptiles and others whose need follows temperature
   FreeLivingLevel,  ///< no animal in human care spends as much
   OutsideValidity,  ///< the source sets limits that this animal is outside of
   SourceFromMemory,
-  FactorsDoubleCount  ///< two factors of one kind, or a factor on top of a level that holds it already
+  FactorsDoubleCount  ///< two of one kind (House aside), or one on top of more than what its source
+                      ///< multiplies
 };
 
-/// A line of the derivation that a person can check by hand: value = what stands above, times or to the power
-/// of what is named here.
+/// A line of the derivation that a person can check by hand: the line above to the power of `by`
+/// (MetabolicMass), or times `by` (Level, Factor, Group). BodyMass begins, PerAnimal repeats the result,
+/// Headcount is the number of animals.
 struct EnergyStep {
   enum class Kind { BodyMass, MetabolicMass, Level, Factor, PerAnimal, Headcount, Group };
   Kind kind = Kind::BodyMass;
   std::string words{};  ///< of a factor
   double by = 1.0;      ///< exponent, coefficient, factor (its low) or number of animals
   double byHigh = 1.0;
-  double low = 0.0;  ///< kg, kg^exponent or kcal per day, as the kind says
+  double low = 0.0;  ///< kg, kg^exponent, animals or kcal per day, as the kind says
   double high = 0.0;
   TargetOrigin origin{};
 };
@@ -68,7 +75,8 @@ struct EnergyDerivation {
   std::vector<EnergyCaution> cautions{};
 };
 
-/// Throws std::domain_error when the mass is not above 0 and finite or the plan is outside its ranges.
+/// Throws std::domain_error when the mass is not above 0 and finite, the plan is outside its ranges or the
+/// headcount below 1.
 [[nodiscard]] EnergyDerivation deriveEnergy(const EnergyPlan& plan, quantity::Kilograms bodyMass,
                                             std::optional<int> headcount = std::nullopt);
 

@@ -12,8 +12,8 @@
 namespace tarebowl::animal {
 
 /// Whether the source's own text was read when the target was written down, or recalled: a recalled value is
-/// no citation.
-enum class Provenance { Unstated, Seen, FromMemory, HouseRule, Invented };
+/// no citation. Derived: computed from values whose source was read.
+enum class Provenance { Unstated, Seen, FromMemory, HouseRule, Invented, Derived };
 
 /// Where a target comes from, and which species stands in where the animal itself was never measured.
 struct TargetOrigin {

@@ -51,7 +51,11 @@ struct DroppedRule {
 };
 
 /// A versioned set of targets and house rules. It states its own and takes the rest over from a parent; what
-/// has the id of a rule of the parent stands in its place. Choices are taken over by their group.
+/// has the id of a rule of the parent stands in its place, whatever kind of rule either is. A choice has the
+/// id "choice:GROUP", as where rules fight (diet/conflict.h).
+///
+/// A safe upper limit is not lost on the way: what stands in its place keeps its flag, and its max where it
+/// states none in the same unit and basis; it is dropped only with a reason.
 struct TargetProfile {
   std::string code{};
   int version = 1;
@@ -111,7 +115,45 @@ struct MissingParent {
 
 using ProfileLookup = std::function<std::optional<TargetProfile>(const ProfileReference&)>;
 
+/// Rules come in the order of the farthest ancestor, what stands in a rule's place at its place, and what a
+/// descendant adds after them.
 [[nodiscard]] std::variant<ResolvedProfile, CircularParents, MissingParent> resolve(
     const TargetProfile& profile, const ProfileLookup& lookup);
+
+/// The id by which a choice is overridden, dropped and named in a conflict: "choice:GROUP".
+[[nodiscard]] std::string idOf(const ChoiceRule& choice);
+
+/// Whether the max of a target must hold whatever it costs: asked for, or a safe upper limit not lifted.
+[[nodiscard]] bool maxIsHard(const ProfileTarget& target);
+
+/// What is wrong with a profile as it is stated. Targets that cannot hold together are no fault of this kind:
+/// they are explained when a diet is sought.
+enum class ProfileProblem {
+  NoCode,
+  VersionBelowOne,
+  OwnParent,
+  NoId,
+  SameIdTwice,
+  NeitherBound,
+  BoundNotAnAmount,  ///< below 0 or not finite
+  MinAboveMax,
+  PreferredOutsideBounds,
+  UnitOfAnotherKind,  ///< grams of energy, IU of calcium
+  UpperLimitWithoutMax,
+  LiftedWithoutReason,
+  DroppedWithoutReason,
+  ExclusionOfNothing  ///< not exactly one of group and food
+};
+
+struct ProfileFault {
+  ProfileProblem problem = ProfileProblem::NoCode;
+  std::string rule{};  ///< id of the rule it is about; empty: of the profile
+  bool operator==(const ProfileFault&) const = default;
+};
+
+[[nodiscard]] std::vector<ProfileFault> problemsWith(const TargetProfile& profile);
+
+/// The next version of a profile, to be edited: no starter any more.
+[[nodiscard]] TargetProfile nextVersionOf(const TargetProfile& profile);
 
 }  // namespace tarebowl::animal

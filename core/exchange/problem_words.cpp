@@ -11,11 +11,10 @@ namespace tarebowl::exchange {
 namespace {
 
 template <class Enum>
-std::optional<Enum> parseEnumerator(std::string_view text, std::span<const std::string_view> words,
-                                    int first = 0) {
+std::optional<Enum> parseEnumerator(std::string_view text, std::span<const std::string_view> words) {
   const auto found = std::find(words.begin(), words.end(), text);
   if (found == words.end()) return std::nullopt;
-  return static_cast<Enum>(first + static_cast<int>(found - words.begin()));
+  return static_cast<Enum>(found - words.begin());
 }
 
 }  // namespace
@@ -26,10 +25,6 @@ std::optional<diet::Objective::Kind> parseObjectiveKind(std::string_view text) {
 
 std::optional<food::Qualifier> parseQualifier(std::string_view text) {
   return parseEnumerator<food::Qualifier>(text, kQualifierWords);
-}
-
-std::optional<animal::Provenance> parseProvenance(std::string_view text) {
-  return parseEnumerator<animal::Provenance>(text, kProvenanceWords, 1);
 }
 
 std::optional<quantity::Basis> parseShareBasis(std::string_view text) {
@@ -44,11 +39,6 @@ std::string_view symbolOf(diet::Objective::Kind kind) {
 
 std::string_view symbolOf(food::Qualifier qualifier) {
   return kQualifierWords.at(static_cast<std::size_t>(qualifier));
-}
-
-std::string_view symbolOf(animal::Provenance provenance) {
-  if (provenance == animal::Provenance::Unstated) return {};
-  return kProvenanceWords.at(static_cast<std::size_t>(provenance) - 1);
 }
 
 }  // namespace tarebowl::exchange

@@ -2,12 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/animal/target.h"
+#include "core/animal/animal_words.h"
 #include "core/diet/problem.h"
 #include "core/food/composition.h"
 
 #include <array>
 #include <optional>
+#include <span>
 #include <string_view>
 
 /// The words of a problem file that no other module owns, in both directions.
@@ -30,17 +31,15 @@ inline constexpr std::array<std::string_view, 4> kObjectiveWords{"closest", "low
 inline constexpr std::array<std::string_view, 8> kQualifierWords{"=",     ">=", "<=", "<LOQ",
                                                                  "trace", "<",  ">",  "n.d."};
 /// Without Unstated, which has no word.
-inline constexpr std::array<std::string_view, 4> kProvenanceWords{"seen", "memory", "house-rule", "invented"};
+inline constexpr std::span<const std::string_view> kProvenanceWords =
+    std::span(animal::Words<animal::Provenance>::kWords).subspan(1);
 
 [[nodiscard]] std::optional<diet::Objective::Kind> parseObjectiveKind(std::string_view text);
 [[nodiscard]] std::optional<food::Qualifier> parseQualifier(std::string_view text);
-[[nodiscard]] std::optional<animal::Provenance> parseProvenance(std::string_view text);
 /// Only the bases of which a food group can be a share.
 [[nodiscard]] std::optional<quantity::Basis> parseShareBasis(std::string_view text);
 
 [[nodiscard]] std::string_view symbolOf(diet::Objective::Kind kind);
 [[nodiscard]] std::string_view symbolOf(food::Qualifier qualifier);
-/// Empty for Unstated.
-[[nodiscard]] std::string_view symbolOf(animal::Provenance provenance);
 
 }  // namespace tarebowl::exchange

@@ -51,7 +51,7 @@ animal::TargetOrigin readOrigin(const JsonReader& reader) {
   animal::TargetOrigin origin;
   if (const auto source = reader.find("source")) origin.source = source->text();
   if (const auto provenance = reader.find("provenance")) {
-    origin.provenance = provenance->word(parseProvenance, kProvenanceWords);
+    origin.provenance = provenance->word(animal::parseWord<animal::Provenance>, kProvenanceWords);
   }
   if (const auto species = reader.find("model_species")) origin.modelSpecies = species->text();
   return origin;

@@ -9,8 +9,6 @@
 
 namespace tarebowl::food {
 
-namespace {
-
 double medianOf(std::vector<double> values) {
   const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
   std::ranges::nth_element(values, middle);
@@ -18,8 +16,6 @@ double medianOf(std::vector<double> values) {
   const double below = *std::max_element(values.begin(), middle);
   return below + (*middle - below) / 2.0;
 }
-
-}  // namespace
 
 std::optional<RobustScatter> robustScatter(std::span<const double> values) {
   if (values.empty()) return std::nullopt;

@@ -4,8 +4,12 @@
 
 #include <optional>
 #include <span>
+#include <vector>
 
 namespace tarebowl::food {
+
+/// The middle one; between the two middle ones of an even number. There must be at least one.
+[[nodiscard]] double medianOf(std::vector<double> values);
 
 /// Where the middle of some values lies and how far they scatter about it, by measures that a few wild values
 /// do not move.

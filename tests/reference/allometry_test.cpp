@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Published energy of animals by body mass, against their printed figures.
-#include "core/animal/energy_need.h"
+#include "core/animal/energy_derivation.h"
 
 #include <gtest/gtest.h>
 
@@ -122,6 +122,20 @@ TEST(Allometry, AFreeLivingAnimalOfOneKilogramByFiveFormulas) {
     const auto energy = dailyEnergy(published(group, coefficient), Kilograms(1.0));
     EXPECT_NEAR(quantity::toKilojoules(energy).value(), kilojoules, 5.1e-3) << group;
   }
+}
+
+// The derivation shows the same figures step by step: resting need, times 1.5 for maintenance of a bird
+// (Compendium, August 1999; a passerine of 30 g, printed 13.9 kcal).
+TEST(EnergyDerivation, TheWorkedExamplesComeOutOfItsSteps) {
+  for (const auto& [group, coefficient, kilograms, kilocalories] : kWorked) {
+    const auto derivation = deriveEnergy(planFrom(published(group, coefficient)), Kilograms(kilograms));
+    EXPECT_NEAR(derivation.low.value(), kilocalories, 6e-6) << group << ' ' << kilograms;
+  }
+  EnergyPlan bird = planFrom(published("passerine birds", 129.0));
+  bird.factors = {factorFrom(publishedMultipliers().front(), EnergyFactor::Kind::Maintenance)};
+  const auto derivation = deriveEnergy(bird, Kilograms(0.03));
+  EXPECT_NEAR(derivation.low.value(), 13.94832, 6e-6);
+  EXPECT_EQ(derivation.low, derivation.high);
 }
 
 }  // namespace

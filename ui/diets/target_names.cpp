@@ -46,6 +46,8 @@ QString provenanceText(animal::Provenance provenance) {
       return Target::tr("house rule");
     case animal::Provenance::Invented:
       return Target::tr("invented");
+    case animal::Provenance::Derived:
+      return Target::tr("computed from a published value");
     case animal::Provenance::Seen:
     case animal::Provenance::Unstated:
       break;

@@ -120,7 +120,7 @@ const Slip kSlips[] = {
     {"HugeMax", "\"max\": 4000", "\"max\": 1e30", "targets[2].max", "at most 1e+12"},
     {"HardAsANumber", "\"hard\": true", "\"hard\": 1", "targets[0].hard", "true or false, found 1"},
     {"NegativeWeight", "\"weight\": 2", "\"weight\": -2", "targets[1].weight", "a number of 0 or more"},
-    {"UnknownProvenance", "\"provenance\": \"invented\"", "\"provenance\": \"heard\"", "targets[1].provenance", "seen, memory, house-rule or invented"},
+    {"UnknownProvenance", "\"provenance\": \"invented\"", "\"provenance\": \"heard\"", "targets[1].provenance", "seen, memory, house-rule, invented or derived"},
 
     // Ratios, shares, choices
     {"RatioWithoutTo", ", \"to\": \"P\"", "", "ratios[0].to", "found nothing"},
