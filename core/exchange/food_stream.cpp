@@ -46,11 +46,12 @@ std::string onOneLine(std::string_view text) {
 
 class FoodStream::Work {
  public:
-  Work(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept)
+  Work(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, const ImportOptions& options)
       : table_(table),
         mapping_(mapping),
         names_(readFoodList(table, mapping)),
-        values_(mapping, plan, remarksKept),
+        options_(options),
+        values_(mapping, plan, options),
         reader_(openTable(table, mapping.form)),
         mayBeShort_(!table.spreadsheet.empty()) {
     TableHead head = readHead(*reader_, mapping.headerLine, mapping.unitsLine, table.name);
@@ -71,12 +72,10 @@ class FoodStream::Work {
   bool next(ImportedFood& food) {
     while (true) {
       food = {};
-      if (!(mapping_.isLong ? nextLong(food) : nextWide(food))) return false;
+      if (!(mapping_.isLong ? nextLong(food) : nextWide(food)) || values_.plan().stopped) return false;
       if (!food.values.empty()) return true;
     }
   }
-
-  [[nodiscard]] double progress() const { return reader_->progress(); }
 
  private:
   void requireColumns(const TableHead& head) const {
@@ -141,6 +140,13 @@ class FoodStream::Work {
   /// The next record that is as wide as the header; what is not is remarked on.
   bool nextRow() {
     while (reader_->next(row_)) {
+      if (options_.stop.stop_requested()) {
+        values_.plan().stopped = true;
+        return false;
+      }
+      constexpr std::size_t kBetweenReports = 256;
+      if (options_.progress && values_.plan().records % kBetweenReports == 0)
+        options_.progress(reader_->progress());
       ++values_.plan().records;
       if (width_ == 0) width_ = row_.size();
       if (row_.filledCells() == 1) {
@@ -347,6 +353,7 @@ class FoodStream::Work {
   const TableInput& table_;
   const TableMapping& mapping_;
   FoodNames names_;
+  const ImportOptions& options_;
   ValueReader values_;
   std::unique_ptr<TableReader> reader_;
   bool mayBeShort_;  ///< a spreadsheet leaves out the empty cells at the end of a row
@@ -370,17 +377,13 @@ class FoodStream::Work {
 };
 
 FoodStream::FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan,
-                       std::size_t remarksKept)
-    : work_(std::make_unique<Work>(table, mapping, plan, remarksKept)) {}
+                       const ImportOptions& options)
+    : work_(std::make_unique<Work>(table, mapping, plan, options)) {}
 
 FoodStream::~FoodStream() = default;
 
 bool FoodStream::next(ImportedFood& food) {
   return work_->next(food);
-}
-
-double FoodStream::progress() const {
-  return work_->progress();
 }
 
 }  // namespace tarebowl::exchange

@@ -18,7 +18,8 @@ namespace tarebowl::exchange {
 /// Reads the cells of one value and keeps account of what cannot be read.
 class ValueReader {
  public:
-  ValueReader(const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept);
+  /// The arguments must outlive it.
+  ValueReader(const TableMapping& mapping, ImportPlan& plan, const ImportOptions& options);
 
   /// Where the parts of a value stand in a record; value is always there.
   struct Places {
@@ -49,21 +50,22 @@ class ValueReader {
   const TableMapping& mapping_;
   DecimalMark mark_;
   ImportPlan& plan_;
-  std::size_t remarksKept_;
+  const ImportOptions& options_;
 };
 
 /// The foods of a table, one after the other.
 class FoodStream {
  public:
   /// The arguments must outlive it. Throws FormatError.
-  FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept);
+  FoodStream(const TableInput& table, const TableMapping& mapping, ImportPlan& plan,
+             const ImportOptions& options);
   ~FoodStream();
   FoodStream(const FoodStream&) = delete;
   FoodStream& operator=(const FoodStream&) = delete;
 
-  /// The next food that has values; false at the end. Throws FormatError.
+  /// The next food that has values; false at the end, and where a stop was asked for, which the plan then
+  /// says. Reports progress. Throws FormatError.
   [[nodiscard]] bool next(ImportedFood& food);
-  [[nodiscard]] double progress() const;
 
  private:
   class Work;

@@ -14,7 +14,7 @@ namespace tarebowl::exchange {
 
 namespace {
 
-void count(ImportPlan& plan, const ImportedFood& food, FoodOutcome outcome, std::size_t kept) {
+void count(ImportPlan& plan, const ImportedFood& food, FoodOutcome outcome, const ImportOptions& options) {
   ++plan.foods.at(static_cast<std::size_t>(outcome.change));
   plan.valuesNew += outcome.valuesNew;
   plan.valuesChanged += outcome.valuesChanged;
@@ -22,15 +22,19 @@ void count(ImportPlan& plan, const ImportedFood& food, FoodOutcome outcome, std:
   RemarkGroup& twice = plan.remarks.at(static_cast<std::size_t>(ImportIssue::RepeatedValue));
   twice.count += outcome.saidTwice.size();
   for (const std::size_t place : outcome.saidTwice) {
-    if (twice.first.size() >= kept) break;
     const ImportedValue& value = food.values.at(place);
-    twice.first.push_back({.line = value.line,
-                           .column = value.column,
-                           .title = food::describe(value.nutrient).tagname,
-                           .found = food.name});
+    const Remark remark{.line = value.line,
+                        .column = value.column,
+                        .title = food::describe(value.nutrient).tagname,
+                        .found = food.name};
+    if (options.onRemark) options.onRemark(ImportIssue::RepeatedValue, remark);
+    if (twice.first.size() < options.firstOfEachKind) twice.first.push_back(remark);
   }
-  if (plan.firstFoods.size() < kept)
-    plan.firstFoods.push_back({food.line, food.code, food.name, food.values.size(), std::move(outcome)});
+  const bool keep = plan.firstFoods.size() < options.firstOfEachKind;
+  if (!keep && !options.onFood) return;
+  PlannedFood planned{food.line, food.code, food.name, food.values.size(), std::move(outcome)};
+  if (options.onFood) options.onFood(planned);
+  if (keep) plan.firstFoods.push_back(std::move(planned));
 }
 
 std::string expectationOf(ImportIssue issue, const Remark& remark) {
@@ -87,18 +91,10 @@ ImportPlan importTable(const TableInput& table, const TableMapping& mapping, Imp
   if (!mapping.decimalMark)
     throw FormatError(table.name, "", "a mapping that says whether the decimal mark is a point or a comma");
   ImportPlan plan;
-  FoodStream stream(table, mapping, plan, options.firstOfEachKind);
-  constexpr std::size_t kBetweenReports = 64;
+  FoodStream stream(table, mapping, plan, options);
   ImportedFood food;
-  for (std::size_t i = 0; stream.next(food); ++i) {
-    if (options.stop.stop_requested()) {
-      plan.stopped = true;
-      return plan;
-    }
-    if (options.progress && i % kBetweenReports == 0) options.progress(stream.progress());
-    count(plan, food, sink.put(food), options.firstOfEachKind);
-  }
-  if (options.progress) options.progress(1.0);
+  while (stream.next(food)) count(plan, food, sink.put(food), options);
+  if (options.progress && !plan.stopped) options.progress(1.0);
   return plan;
 }
 

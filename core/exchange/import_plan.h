@@ -38,12 +38,6 @@ class ImportSink {
   virtual FoodOutcome put(const ImportedFood& food) = 0;
 };
 
-struct ImportOptions {
-  std::stop_token stop{};
-  std::function<void(double)> progress{};  ///< 0 … 1, called now and then
-  std::size_t firstOfEachKind = 20;        ///< how many foods and remarks of a kind are kept
-};
-
 /// A food that the plan names.
 struct PlannedFood {
   std::size_t line = 0;
@@ -51,6 +45,15 @@ struct PlannedFood {
   std::string name{};
   std::size_t values = 0;
   FoodOutcome outcome{};
+};
+
+struct ImportOptions {
+  std::stop_token stop{};
+  std::function<void(double)> progress{};  ///< 0 … 1, called now and then
+  std::size_t firstOfEachKind = 20;        ///< how many foods and remarks of a kind are kept
+  /// Told of every food and every remark, kept or not.
+  std::function<void(const PlannedFood&)> onFood{};
+  std::function<void(ImportIssue, const Remark&)> onRemark{};
 };
 
 /// What an import will do, or has done: everything in the table is counted under one of these.

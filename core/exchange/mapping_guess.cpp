@@ -69,9 +69,9 @@ class Guess {
  public:
   Guess(const std::vector<TableRow>& rows, TextTableForm form) : rows_(rows) { guess_.mapping.form = form; }
 
-  MappingGuess make() {
+  MappingGuess make(std::optional<std::size_t> headerLine) {
     if (rows_.empty()) return std::move(guess_);
-    const auto header = headerIn(rows_);
+    const auto header = headerLine ? recordOn(*headerLine) : headerIn(rows_);
     TableMapping& mapping = guess_.mapping;
     firstRecord_ = header ? *header + 1 : 0;
     mapping.headerLine = header ? rows_[*header].line() : 0;
@@ -81,6 +81,12 @@ class Guess {
   }
 
  private:
+  [[nodiscard]] std::optional<std::size_t> recordOn(std::size_t line) const {
+    const auto place = std::ranges::find(rows_, line, &TableRow::line);
+    return place == rows_.end() ? std::nullopt
+                                : std::optional(static_cast<std::size_t>(place - rows_.begin()));
+  }
+
   void readTitles(const TableRow& titles) {
     TableMapping& mapping = guess_.mapping;
     if (firstRecord_ < rows_.size() && holdsUnits(rows_[firstRecord_])) {
@@ -211,11 +217,11 @@ class Guess {
 
 }  // namespace
 
-MappingGuess guessMapping(const TableInput& input) {
-  const TextTableForm form = guessForm(input);
+MappingGuess guessMapping(const TableInput& input, const KnownOfTable& known) {
+  const TextTableForm form = known.form ? *known.form : guessForm(input);
   const std::vector<TableRow> rows = firstRecords(input, form);
   if (rows.empty()) throw FormatError(input.name, "", "a table of foods, found nothing in it");
-  return Guess(rows, form).make();
+  return Guess(rows, form).make(known.headerLine);
 }
 
 }  // namespace tarebowl::exchange

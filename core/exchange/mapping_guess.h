@@ -6,6 +6,7 @@
 #include "core/exchange/table_input.h"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -37,8 +38,14 @@ struct MappingGuess {
 /// The delimiter and the quote by which the records come out most alike, from the head of the table.
 [[nodiscard]] TextTableForm guessForm(const TableInput& input);
 
+/// What a person has said already, so that it is not guessed.
+struct KnownOfTable {
+  std::optional<TextTableForm> form{};
+  std::optional<std::size_t> headerLine{};  ///< 0: the table has none
+};
+
 /// Reads the head of a table (at most some thousand records) and says how it seems to be meant. Throws
 /// FormatError where it is no table at all.
-[[nodiscard]] MappingGuess guessMapping(const TableInput& input);
+[[nodiscard]] MappingGuess guessMapping(const TableInput& input, const KnownOfTable& known = {});
 
 }  // namespace tarebowl::exchange

@@ -28,16 +28,17 @@ std::optional<food::Qualifier> qualifierIn(std::string_view text) {
 
 }  // namespace
 
-ValueReader::ValueReader(const TableMapping& mapping, ImportPlan& plan, std::size_t remarksKept)
+ValueReader::ValueReader(const TableMapping& mapping, ImportPlan& plan, const ImportOptions& options)
     : mapping_(mapping),
       mark_(mapping.decimalMark.value_or(DecimalMark::Point)),
       plan_(plan),
-      remarksKept_(remarksKept) {}
+      options_(options) {}
 
 void ValueReader::remark(ImportIssue issue, Remark remark) {
   RemarkGroup& group = plan_.remarks.at(static_cast<std::size_t>(issue));
   ++group.count;
-  if (group.first.size() >= remarksKept_) return;
+  if (options_.onRemark) options_.onRemark(issue, remark);
+  if (group.first.size() >= options_.firstOfEachKind) return;
   // A nutrient that is left out is left out in every food: it is named once.
   const bool byName = issue == ImportIssue::UnknownNutrient || issue == ImportIssue::LeftOut;
   const auto same = [&](const Remark& it) { return it.found == remark.found; };

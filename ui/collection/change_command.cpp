@@ -40,4 +40,25 @@ void ChangeCommand::takeBack() {
       });
 }
 
+ImportCommand::ImportCommand(OpenCollection& collection, const QObject* by, std::int64_t change,
+                             const QString& what, std::function<void()> takenBack)
+    : QUndoCommand(what),
+      collection_(collection),
+      by_(by),
+      change_(change),
+      takenBack_(std::move(takenBack)) {}
+
+void ImportCommand::undo() {
+  OpenCollection& collection = collection_;
+  collection.write(
+      [change = change_](store::Collection& stored, const store::Author& author) {
+        return store::undo(stored, change, author);
+      },
+      [&collection, by = by_, then = takenBack_](const store::Written& /*written*/) {
+        if (then) then();
+        emit collection.written(by);
+      });
+  setObsolete(true);
+}
+
 }  // namespace tarebowl::ui

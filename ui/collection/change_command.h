@@ -33,4 +33,19 @@ class ChangeCommand : public QUndoCommand {
   bool first_ = true;  // pushing it calls redo(), and it is already done
 };
 
+/// A table that was imported and can be taken back as a whole. It does not come back by redo but by importing
+/// the table again, which may be another by then.
+class ImportCommand : public QUndoCommand {
+ public:
+  ImportCommand(OpenCollection& collection, const QObject* by, std::int64_t change, const QString& what,
+                std::function<void()> takenBack);
+  void undo() override;
+
+ private:
+  OpenCollection& collection_;
+  const QObject* by_;
+  std::int64_t change_;
+  std::function<void()> takenBack_;
+};
+
 }  // namespace tarebowl::ui

@@ -76,6 +76,12 @@ void OpenCollection::perform(QUndoStack& wayBack, const QObject* by, CollectionE
   });
 }
 
+void OpenCollection::takeImport(QUndoStack& wayBack, const QObject* by, std::int64_t change,
+                                const QString& what, std::function<void()> takenBack) {
+  wayBack.push(new ImportCommand(*this, by, change, what, std::move(takenBack)));
+  emit written(by);
+}
+
 void OpenCollection::restore(const std::filesystem::path& backup) {
   if (!file_) return;
   ask([file = file_->file, backup,

@@ -8,6 +8,7 @@
 #include <QObject>
 #include <QString>
 
+#include <cstdint>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -65,6 +66,10 @@ class OpenCollection : public QObject {
   /// Makes the change and puts the way back on the room's stack. `by` is passed on with written().
   void perform(QUndoStack& wayBack, const QObject* by, CollectionEdit edit);
 
+  /// Puts the way back of a table that was imported on another thread on the room's stack.
+  void takeImport(QUndoStack& wayBack, const QObject* by, std::int64_t change, const QString& what,
+                  std::function<void()> takenBack);
+
   /// Puts a backup in the place of the collection, after backing up what is there.
   void restore(const std::filesystem::path& backup);
 
@@ -80,6 +85,7 @@ class OpenCollection : public QObject {
 
  private:
   friend class ChangeCommand;
+  friend class ImportCommand;
   void write(CollectionVerb verb, std::function<void(const store::Written&)> then);
   void take(const Refusal& refusal);
   void lookAround();

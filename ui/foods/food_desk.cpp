@@ -164,6 +164,8 @@ void FoodDesk::takePage(FoodId id, std::optional<store::KnownFood> page) {
     shown_.reset();
   }
   emit pageChanged();
+  // It is gone: the list, read before, no longer has it.
+  if (!shown_ && !foods_.empty() && lineOf(id) == nullptr) show(FoodId{foods_.front().id});
 }
 
 const store::StoredSample* FoodDesk::sample(SampleId id) const {

@@ -71,6 +71,9 @@ class FoodDesk : public QObject {
   void setByHand(const food::Override& value);
   void takeHandAway(food::NutrientId nutrient);
 
+  /// An import that was written on another thread for this desk: it goes on the way back.
+  void takeImport(std::int64_t change, const QString& what);
+
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
   /// Reads the list and the shown food again: somebody else wrote.
   void refresh();

@@ -31,6 +31,11 @@ void FoodDesk::perform(CollectionVerb verb, const QString& what, std::optional<F
                        .takenBack = [this, subject] { readAgain(*subject); }});
 }
 
+void FoodDesk::takeImport(std::int64_t change, const QString& what) {
+  collection_.takeImport(undoStack_, this, change, what, [this] { refresh(); });
+  refresh();
+}
+
 void FoodDesk::readAgain(FoodId id) {
   figures_.erase(id);
   asked_.erase(id);

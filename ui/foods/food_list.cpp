@@ -24,6 +24,7 @@ FoodList::FoodList(FoodDesk& desk, QWidget* parent)
       field_(new QLineEdit),
       table_(new QTableView),
       count_(new QLabel),
+      import_(new QPushButton(tr("Import…"))),
       add_(new QPushButton(tr("Add"))),
       compare_(new QPushButton(tr("Compare"))) {
   setObjectName(QStringLiteral("listPane"));
@@ -36,6 +37,7 @@ FoodList::FoodList(FoodDesk& desk, QWidget* parent)
 void FoodList::build() {
   field_->setAccessibleName(tr("Find a food by part of its name, form or group"));
   field_->setClearButtonEnabled(true);
+  import_->setToolTip(tr("Import a table of foods (CSV, XLSX); a file can also be dropped on the window"));
   add_->setToolTip(tr("Add a food to the collection"));
   compare_->setToolTip(tr("Compare the selected foods side by side (hold Ctrl to select several)"));
   table_->setModel(model_);
@@ -64,13 +66,17 @@ void FoodList::build() {
   auto* top = new QHBoxLayout;
   top->setSpacing(7);
   top->addWidget(field_, 1);
-  for (QPushButton* button : {add_, compare_}) top->addWidget(button);
+  top->addWidget(import_);
+  auto* bottom = new QHBoxLayout;
+  bottom->setSpacing(7);
+  bottom->addWidget(count_, 1);
+  for (QPushButton* button : {add_, compare_}) bottom->addWidget(button);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(14, 12, 14, 6);
   layout->setSpacing(8);
   layout->addLayout(top);
   layout->addWidget(table_, 1);
-  layout->addWidget(count_);
+  layout->addLayout(bottom);
 }
 
 void FoodList::wire() {
@@ -86,6 +92,7 @@ void FoodList::wire() {
   connect(&desk_, &FoodDesk::listChanged, this, &FoodList::fitColumns);
   connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &FoodList::takeSelection);
   connect(add_, &QPushButton::clicked, this, &FoodList::addWanted);
+  connect(import_, &QPushButton::clicked, this, &FoodList::importWanted);
   connect(compare_, &QPushButton::clicked, this, &FoodList::compareWanted);
   compare_->setEnabled(false);
 }

@@ -30,6 +30,7 @@ class FoodList : public QWidget {
   /// food: a FoodId as Qt can carry it.
   void chosen(qint64 food);
   void addWanted();
+  void importWanted();
   void compareWanted();
 
  private:
@@ -46,6 +47,7 @@ class FoodList : public QWidget {
   QLineEdit* field_;
   QTableView* table_;
   QLabel* count_;
+  QPushButton* import_;
   QPushButton* add_;
   QPushButton* compare_;
   bool following_ = false;  // the selection moves with the desk, not by a hand

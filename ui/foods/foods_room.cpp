@@ -9,6 +9,8 @@
 #include "ui/foods/food_list.h"
 #include "ui/foods/food_pane.h"
 #include "ui/foods/food_text.h"
+#include "ui/foods/import_desk.h"
+#include "ui/foods/import_page.h"
 #include "ui/foods/reason_bar.h"
 #include "ui/foods/sample_form.h"
 #include "ui/foods/start_page.h"
@@ -39,11 +41,13 @@ quantity::Date today() {
 
 }  // namespace
 
-FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, QWidget* parent)
+FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, Dialogs dialogs, QWidget* parent)
     : Room(parent),
       collection_(collection),
       files_(files),
+      dialogs_(std::move(dialogs)),
       desk_(new FoodDesk(collection, this)),
+      importDesk_(new ImportDesk(collection, *desk_, this)),
       list_(new FoodList(*desk_)),
       pane_(new FoodPane(*desk_)),
       comparison_(new ComparisonPane(*desk_)),
@@ -51,11 +55,14 @@ FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, QWidget
       sampleForm_(new SampleForm(*desk_)),
       reason_(new ReasonBar),
       start_(new StartPage),
+      importPage_(new ImportPage(*importDesk_, dialogs_)),
+      whole_(new QStackedWidget),
       right_(new QStackedWidget),
       banner_(new QLabel) {
   build();
   wire();
   wireEditing();
+  wireImport();
   addActions();
   showRight();
 }
@@ -93,7 +100,9 @@ void FoodsRoom::build() {
   panes->setSizes({570, 720});
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(panes);
+  layout->addWidget(whole_);
+  whole_->addWidget(panes);
+  whole_->addWidget(importPage_);
   setFocusProxy(&list_->field());
 }
 
@@ -108,6 +117,7 @@ void FoodsRoom::wire() {
   });
   connect(desk_, &FoodDesk::opened, this, [this] {
     if (collection_.file()) banner_->hide();
+    showFoods();
     showRight();
   });
   connect(desk_, &FoodDesk::listChanged, this, &FoodsRoom::showRight);
@@ -138,6 +148,32 @@ void FoodsRoom::wireEditing() {
   connect(foodForm_, &FoodForm::done, this, &FoodsRoom::showPane);
   connect(sampleForm_, &SampleForm::done, this, &FoodsRoom::showPane);
   connect(comparison_, &ComparisonPane::done, this, &FoodsRoom::showPane);
+}
+
+void FoodsRoom::wireImport() {
+  connect(list_, &FoodList::importWanted, this, &FoodsRoom::importByDialog);
+  connect(start_, &StartPage::importWanted, this, &FoodsRoom::importByDialog);
+  connect(importPage_, &ImportPage::otherTableWanted, this, &FoodsRoom::importByDialog);
+  connect(importPage_, &ImportPage::done, this, &FoodsRoom::showFoods);
+  connect(importDesk_, &ImportDesk::stageChanged, this, &Room::stateChanged);
+}
+
+void FoodsRoom::importByDialog() {
+  if (!dialogs_.tableToOpen) return;
+  if (const auto table = dialogs_.tableToOpen(this, {})) importTable(*table);
+}
+
+void FoodsRoom::importTable(const std::filesystem::path& table) {
+  if (importDesk_->stage() == ImportDesk::Stage::Importing) return;
+  if (!collection_.file()) files_.createByDialog();
+  if (!collection_.file()) return;
+  whole_->setCurrentWidget(importPage_);
+  importDesk_->openTable(table);
+}
+
+void FoodsRoom::showFoods() {
+  if (importDesk_->stage() != ImportDesk::Stage::Importing) importDesk_->close();
+  whole_->setCurrentIndex(0);
 }
 
 void FoodsRoom::showPane() {
@@ -220,6 +256,10 @@ RoomState FoodsRoom::state() const {
   state.savedText = collection_.isBusy() ? tr("working…") : tr("all saved");
   if (collection.invented) state.sampleText = tr("Brackenmere (invented sample)");
   if (desk_->isReading()) state.note = tr("reading the foods…");
+  if (importDesk_->stage() == ImportDesk::Stage::Importing) {
+    state.saved = false;
+    state.savedText = tr("importing…");
+  }
   return state;
 }
 
@@ -236,6 +276,7 @@ std::vector<FinderHit> FoodsRoom::find(const QString& partOfName, int most) cons
 }
 
 void FoodsRoom::goTo(qint64 id) {
+  showFoods();
   list_->choose(FoodId{id});
   list_->table().setFocus();
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/foods/food_desk.h"
+#include "ui/shared/dialogs.h"
 #include "ui/shared/room.h"
 
 class QLabel;
@@ -15,6 +16,8 @@ class ComparisonPane;
 class FoodForm;
 class FoodList;
 class FoodPane;
+class ImportDesk;
+class ImportPage;
 class ReasonBar;
 class SampleForm;
 class StartPage;
@@ -23,7 +26,13 @@ class StartPage;
 class FoodsRoom : public Room {
   Q_OBJECT
  public:
-  FoodsRoom(OpenCollection& collection, CollectionFiles& files, QWidget* parent = nullptr);
+  FoodsRoom(OpenCollection& collection, CollectionFiles& files, Dialogs dialogs = {},
+            QWidget* parent = nullptr);
+
+  /// Shows what importing a table would do; where no collection is open, asks where the new one is to be
+  /// kept.
+  void importTable(const std::filesystem::path& table);
+  void importByDialog();
 
   [[nodiscard]] RoomState state() const override;
   [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
@@ -36,6 +45,8 @@ class FoodsRoom : public Room {
   [[nodiscard]] SampleForm& sampleForm() const { return *sampleForm_; }
   [[nodiscard]] FoodForm& foodForm() const { return *foodForm_; }
   [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
+  [[nodiscard]] ImportDesk& importDesk() const { return *importDesk_; }
+  [[nodiscard]] ImportPage& importPage() const { return *importPage_; }
 
  private:
   void build();
@@ -43,8 +54,10 @@ class FoodsRoom : public Room {
   void addActions();
   void complain(const Refusal& refusal);
   void wireEditing();
+  void wireImport();
   void showRight();
   void showPane();
+  void showFoods();
   void addFood();
   void editSample(SampleId id);
   void askWhySetAside(SampleId id);
@@ -52,7 +65,9 @@ class FoodsRoom : public Room {
 
   OpenCollection& collection_;
   CollectionFiles& files_;
+  Dialogs dialogs_;
   FoodDesk* desk_;
+  ImportDesk* importDesk_;
   FoodList* list_;
   FoodPane* pane_;
   ComparisonPane* comparison_;
@@ -60,6 +75,8 @@ class FoodsRoom : public Room {
   SampleForm* sampleForm_;
   ReasonBar* reason_;
   StartPage* start_;
+  ImportPage* importPage_;
+  QStackedWidget* whole_;  ///< the foods, or a table on its way in
   QStackedWidget* right_;
   QLabel* banner_;
 };

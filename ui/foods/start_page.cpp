@@ -33,10 +33,18 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   add(tr("Open the invented sample"),
       tr("Foods of the Brackenmere Animal Gardens, which do not exist. To look around and try things."),
       &StartPage::sampleWanted);
-  add(tr("Open a collection…"), tr("A file that ends in .tarebowl."), &StartPage::openWanted);
-  add(tr("Start empty…"),
-      tr("A new collection file. Add foods one by one, or a whole table with the command “tarebowl import”."),
+  add(tr("Import a table…"),
+      tr("A laboratory's or publisher's table (CSV, XLSX). It asks where the new collection is to be kept, "
+         "and shows line by line what will happen before anything is written."),
+      &StartPage::importWanted);
+  add(tr("Start empty…"), tr("A new collection file, to which foods and lab samples are added one by one."),
       &StartPage::emptyWanted);
+  auto* other = new QLabel(
+      QStringLiteral("<a href=\"#\">%1</a>").arg(tr("Or open a collection that is there already…")));
+  other->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+  other->setAccessibleName(tr("Open a collection that is there already"));
+  connect(other, &QLabel::linkActivated, this, &StartPage::openWanted);
+  column->addWidget(other, 0, Qt::AlignLeft);
   column->addStretch(2);
   auto* middle = new QHBoxLayout(this);
   middle->addStretch(1);

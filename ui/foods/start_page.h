@@ -14,6 +14,7 @@ class StartPage : public QWidget {
 
  signals:
   void sampleWanted();
+  void importWanted();
   void openWanted();
   void emptyWanted();
 };

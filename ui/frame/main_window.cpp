@@ -13,9 +13,12 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDropEvent>
 #include <QHBoxLayout>
+#include <QMimeData>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QUrl>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -40,7 +43,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       status_(new StatusLine),
       finder_(new Finder(this)),
       menu_(new CollectionMenu),
-      foods_(new FoodsRoom(*collection_, files_)),
+      foods_(new FoodsRoom(*collection_, files_, dialogs)),
       diets_(new DietsRoom(std::move(solve), std::move(dialogs))) {
   setWindowIcon(programIcon());
   build();
@@ -66,6 +69,7 @@ void MainWindow::build() {
   layout->addWidget(rail_);
   layout->addLayout(roomAndStatus, 1);
   resize(1366, 768);
+  setAcceptDrops(true);
   status_->setPerson(preferences_.person());
   collection_->setPerson(preferences_.person());
   connect(status_, &StatusLine::personChanged, this, [this](const QString& name) {
@@ -142,6 +146,33 @@ void MainWindow::open(const std::optional<std::filesystem::path>& file) {
     diets_->openFile(*file);
   else
     diets_->openFolder(sampleFolder());
+}
+
+void MainWindow::take(const std::filesystem::path& dropped) {
+  if (dropped.extension() == ".tarebowl") {
+    goToRoom(kFoodsNumber);
+    files_.open(dropped);
+  } else if (dropped.extension() == ".json") {
+    goToRoom(kDietsNumber);
+    diets_->openFile(dropped);
+  } else {
+    goToRoom(kFoodsNumber);
+    foods_->importTable(dropped);
+  }
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  const QList<QUrl> urls = event->mimeData()->urls();
+  if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QList<QUrl> urls = event->mimeData()->urls();
+  if (urls.size() != 1 || !urls.front().isLocalFile()) return;
+  event->acceptProposedAction();
+  // A dialog may follow; the program that the file comes from must not wait for it.
+  QMetaObject::invokeMethod(
+      this, [this, file = toPath(urls.front().toLocalFile())] { take(file); }, Qt::QueuedConnection);
 }
 
 void MainWindow::showState() {

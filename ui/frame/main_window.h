@@ -36,6 +36,8 @@ class MainWindow : public QWidget {
   /// Opens a collection (*.tarebowl) or a problem file; where none is given, the problems of the invented
   /// sample and the collection that was open last.
   void open(const std::optional<std::filesystem::path>& file);
+  /// What is dropped on the window: a collection, a problem file, or a table of foods to import.
+  void take(const std::filesystem::path& dropped);
   /// The rooms by their place on the rail: Ctrl+2 is Foods.
   void goToRoom(int number);
 
@@ -47,6 +49,8 @@ class MainWindow : public QWidget {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
 
  private:
   struct Place {

@@ -53,6 +53,27 @@ std::optional<std::filesystem::path> askForNewCollection(QWidget* parent,
   return chosen(name);
 }
 
+std::optional<std::filesystem::path> askForTable(QWidget* parent, const std::filesystem::path& start) {
+  return chosen(QFileDialog::getOpenFileName(parent, Ask::tr("Import a table of foods"), toText(start),
+                                             Ask::tr("Tables (*.csv *.tsv *.txt *.xlsx);;All files (*)")));
+}
+
+QString mappingFilter() {
+  return Ask::tr("Mappings (*.json);;All files (*)");
+}
+
+std::optional<std::filesystem::path> askForMapping(QWidget* parent, const std::filesystem::path& start) {
+  return chosen(
+      QFileDialog::getOpenFileName(parent, Ask::tr("Load a mapping"), toText(start), mappingFilter()));
+}
+
+std::optional<std::filesystem::path> askForNewMapping(QWidget* parent, const std::filesystem::path& start) {
+  QString name =
+      QFileDialog::getSaveFileName(parent, Ask::tr("Save the mapping as"), toText(start), mappingFilter());
+  if (!name.isEmpty() && !name.endsWith(QLatin1String(".json"))) name += QStringLiteral(".json");
+  return chosen(name);
+}
+
 UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
   QMessageBox box(QMessageBox::Question, Ask::tr("Not saved"),
                   Ask::tr("%1 has changes that are not saved.").arg(title),
@@ -71,7 +92,8 @@ UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen, askToSave, askAboutChanges, askForCollection, askForNewCollection};
+  return {askToOpen,           askToSave,   askAboutChanges, askForCollection,
+          askForNewCollection, askForTable, askForMapping,   askForNewMapping};
 }
 
 }  // namespace tarebowl::ui

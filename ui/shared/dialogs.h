@@ -23,6 +23,9 @@ struct Dialogs {
   std::function<UnsavedAnswer(QWidget* parent, const QString& title)> unsavedChanges;
   AskForFile collectionToOpen{};
   AskForFile collectionToCreate{};
+  AskForFile tableToOpen{};
+  AskForFile mappingToOpen{};
+  AskForFile mappingToSave{};
 };
 
 /// The system's own dialogs.

@@ -40,7 +40,12 @@ int SegmentedSwitch::current() const {
 }
 
 void SegmentedSwitch::setCurrent(int index) {
-  if (auto* button = group_->button(index)) button->setChecked(true);
+  if (auto* button = group_->button(index)) return button->setChecked(true);
+  auto* chosen = group_->checkedButton();
+  if (chosen == nullptr) return;
+  group_->setExclusive(false);
+  chosen->setChecked(false);
+  group_->setExclusive(true);
 }
 
 void SegmentedSwitch::setToolTips(const QStringList& tips) {

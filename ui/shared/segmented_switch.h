@@ -17,6 +17,7 @@ class SegmentedSwitch : public QFrame {
   SegmentedSwitch(const QString& accessibleName, const QStringList& words, QWidget* parent = nullptr);
 
   [[nodiscard]] int current() const;
+  /// -1: none of them, where nobody has said yet.
   void setCurrent(int index);
   void setToolTips(const QStringList& tips);
 
