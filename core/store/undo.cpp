@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/food_json.h"
 #include "core/store/imported_range.h"
+#include "core/store/profile_tables.h"
+#include "core/store/record_verbs.h"
 #include "core/store/verbs.h"
 #include "core/store/write.h"
 
@@ -58,6 +60,37 @@ struct SampleSubject {
   void remove() const { deleteSample(inner, id); }
 };
 
+/// Everything that is told once how it stands in a table.
+template <class T>
+struct ThingSubject {
+  Collection::Inner& inner;
+  long long id;
+
+  [[nodiscard]] std::optional<std::string> state() const {
+    const auto row = loadById<T>(inner, id);
+    return row ? std::optional(stateOf(row->record)) : std::nullopt;
+  }
+  [[nodiscard]] int revision() const {
+    const auto row = loadById<T>(inner, id);
+    return row ? row->revision : 0;
+  }
+  void insert(const std::string& state) const {
+    const T thing = fromState<T>(state);
+    refuseUnsound(inner, id, thing);
+    insertRow(inner, id, 1, thing);
+  }
+  void update(const std::string& state, int revision) const {
+    const T thing = fromState<T>(state);
+    refuseUnsound(inner, id, thing);
+    updateRow(inner, id, revision, thing);
+  }
+  void remove() const {
+    const T thing = loadById<T>(inner, id).value().record;
+    refuseInUse(inner, thing);
+    removeRow(inner, id, thing);
+  }
+};
+
 std::string verbFor(const Change& change) {
   return fmt::format("undo {}: {}", change.number, change.verb);
 }
@@ -79,6 +112,18 @@ Written takeBack(const Subject& subject, const Change& change, const Author& aut
   return {subject.id, left,
           record(subject.inner,
                  {0, author, verbFor(change), change.subject, subject.id, change.after, change.before})};
+}
+
+/// Takes back a change of one of these things; nothing for any other subject.
+template <class... Things>
+std::optional<Written> takeBackOneOf(Collection::Inner& inner, const Change& change, const Author& author) {
+  std::optional<Written> written;
+  const auto attempt = [&]<class T>(const T*) {
+    if (change.subject != Table<T>::kSubject) return;
+    written = takeBack(ThingSubject<T>{inner, change.subjectId.value()}, change, author);
+  };
+  (attempt(static_cast<const Things*>(nullptr)), ...);
+  return written;
 }
 
 long long countBetween(Collection::Inner& inner, const std::string& query, std::int64_t first,
@@ -186,6 +231,11 @@ Written undo(Collection& collection, std::int64_t number, const Author& author) 
       return takeBack(FoodSubject{inner, change->subjectId.value()}, *change, author);
     if (change->subject == "sample")
       return takeBack(SampleSubject{inner, change->subjectId.value()}, *change, author);
+    const auto written =
+        takeBackOneOf<animal::Species, animal::Individual, animal::Group, animal::Membership, MassRecord,
+                      ConditionRecord, ProfileRecord, EnergyPlanRecord, animal::FoodCaution>(inner, *change,
+                                                                                             author);
+    if (written) return *written;
     refuse(inner, "this change cannot be taken back");
   });
 }

@@ -4,22 +4,17 @@
 
 #include "core/store/collection.h"
 #include "core/store/food_records.h"
+#include "core/store/written.h"
 
 #include <cstdint>
 #include <string>
 
-/// Everything that writes to a collection, beside FoodImport (food_import.h) and restore (backup.h). Each
-/// verb is one transaction and leaves one entry in the change log; it is on disk when the verb returns. Each
-/// throws StoreError, and then nothing was written: Refused for what the collection's rules do not allow,
-/// Conflict (a ConflictError with both versions) where the thing was changed since it was read.
+/// What writes foods to a collection, and undo. The verbs of animals stand in animal_verbs.h, mass_verbs.h
+/// and profile_verbs.h; FoodImport (food_import.h) and restore (backup.h) write too. Each verb is one
+/// transaction and leaves one entry in the change log; it is on disk when the verb returns. Each throws
+/// StoreError, and then nothing was written: Refused for what the collection's rules do not allow, Conflict
+/// (a ConflictError with both versions) where the thing was changed since it was read.
 namespace tarebowl::store {
-
-/// What a verb left: the thing with its new revision, and the entry of the log, by which it is undone.
-struct Written {
-  std::int64_t id = 0;
-  int revision = 0;
-  std::int64_t change = 0;
-};
 
 Written addFood(Collection& collection, const FoodRecord& record, const Author& author);
 /// Puts the record in place of the one of this revision.

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/animal_records.h"
+#include "core/store/opening.h"
+
+#include <string>
+
+/// What a collection does not allow of animals and profiles. Inside the running transaction; every call
+/// throws StoreError (Refused) with the reason in words.
+namespace tarebowl::store {
+
+/// What a thing must be to stand in the collection under this number, as it is now.
+void refuseUnsound(Collection::Inner& inner, long long id, const animal::Species& species);
+void refuseUnsound(Collection::Inner& inner, long long id, const animal::Individual& individual);
+void refuseUnsound(Collection::Inner& inner, long long id, const animal::Group& group);
+void refuseUnsound(Collection::Inner& inner, long long id, const animal::Membership& stay);
+void refuseUnsound(Collection::Inner& inner, long long id, const MassRecord& mass);
+void refuseUnsound(Collection::Inner& inner, long long id, const ConditionRecord& condition);
+void refuseUnsound(Collection::Inner& inner, long long id, const ProfileRecord& record);
+void refuseUnsound(Collection::Inner& inner, long long id, const EnergyPlanRecord& record);
+void refuseUnsound(Collection::Inner& inner, long long id, const animal::FoodCaution& caution);
+
+/// That nothing rests on a thing which is to be removed.
+void refuseInUse(Collection::Inner& inner, const animal::Species& species);
+void refuseInUse(Collection::Inner& inner, const animal::Individual& individual);
+void refuseInUse(Collection::Inner& inner, const animal::Group& group);
+void refuseInUse(Collection::Inner& inner, const ProfileRecord& record);
+template <class Leaf>
+void refuseInUse(Collection::Inner&, const Leaf&) {}
+
+/// What the errors and conflicts call a thing: "the group lemurs-main".
+[[nodiscard]] std::string nameOf(const animal::Species& species);
+[[nodiscard]] std::string nameOf(const animal::Individual& individual);
+[[nodiscard]] std::string nameOf(const animal::Group& group);
+[[nodiscard]] std::string nameOf(const animal::Membership& stay);
+[[nodiscard]] std::string nameOf(const MassRecord& mass);
+[[nodiscard]] std::string nameOf(const ConditionRecord& condition);
+[[nodiscard]] std::string nameOf(const ProfileRecord& record);
+[[nodiscard]] std::string nameOf(const EnergyPlanRecord& record);
+[[nodiscard]] std::string nameOf(const animal::FoodCaution& caution);
+
+}  // namespace tarebowl::store

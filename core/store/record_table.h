@@ -1,0 +1,183 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/column_types.h"
+#include "core/store/food_rows.h"
+#include "core/store/opening.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+/// Things that are told once how they stand in a table, and then read, written and logged alike. All of it
+/// runs inside guarded().
+namespace tarebowl::store {
+
+/// Specialised for each thing: kName, the table; columns(thing, visit), which calls visit(name, field) for
+/// each column; and, where it has lists, parts(thing, visit), which calls visit(table, list) for each.
+template <class T>
+struct Table;
+
+template <class T>
+concept HasParts = requires(T& thing) {
+  Table<T>::parts(thing, [](const char*, auto&) {});
+};
+
+/// A thing to read into.
+template <class T>
+[[nodiscard]] T blank() {
+  if constexpr (requires { Table<T>::blank(); })
+    return Table<T>::blank();
+  else
+    return T{};
+}
+
+template <class T>
+struct Row {
+  long long id = 0;
+  int revision = 0;
+  T record = blank<T>();
+};
+
+template <class T>
+[[nodiscard]] std::vector<std::string> columnsOf() {
+  std::vector<std::string> names;
+  const T thing = blank<T>();
+  Table<T>::columns(thing, [&](const char* name, const auto&) { names.emplace_back(name); });
+  return names;
+}
+
+inline void run(soci::statement& statement, const std::string& query) {
+  statement.alloc();
+  statement.prepare(query);
+  statement.define_and_bind();
+}
+
+template <class Part>
+[[nodiscard]] std::vector<Part> loadParts(Collection::Inner& inner, const std::string& table,
+                                          long long owner) {
+  Part part = blank<Part>();
+  soci::statement rows(inner.sql());
+  Table<Part>::columns(part, [&](const char*, auto& field) { rows.exchange(soci::into(field)); });
+  rows.exchange(soci::use(owner));
+  run(rows, fmt::format("SELECT {} FROM {} WHERE owner_id = :owner ORDER BY place",
+                        fmt::join(columnsOf<Part>(), ", "), table));
+  rows.execute();
+  std::vector<Part> parts;
+  while (rows.fetch()) parts.push_back(part);
+  return parts;
+}
+
+template <class Part>
+void insertParts(Collection::Inner& inner, const std::string& table, long long owner,
+                 const std::vector<Part>& parts) {
+  const auto names = columnsOf<Part>();
+  const std::string query = fmt::format("INSERT INTO {} (owner_id, place, {}) VALUES (:owner, :place, :{})",
+                                        table, fmt::join(names, ", "), fmt::join(names, ", :"));
+  int place = 0;
+  for (const Part& part : parts) {
+    ++place;
+    soci::statement statement(inner.sql());
+    statement.exchange(soci::use(owner));
+    statement.exchange(soci::use(place));
+    Table<Part>::columns(part, [&](const char*, const auto& field) { statement.exchange(soci::use(field)); });
+    run(statement, query);
+    statement.execute(true);
+  }
+}
+
+/// The rows that a condition picks ("WHERE … ORDER BY …"), with a value for each of its places.
+template <class T, class... Values>
+[[nodiscard]] std::vector<Row<T>> loadRows(Collection::Inner& inner, const std::string& condition,
+                                           const Values&... values) {
+  Row<T> row;
+  std::vector<Row<T>> found;
+  {
+    soci::statement rows(inner.sql());
+    rows.exchange(soci::into(row.id));
+    rows.exchange(soci::into(row.revision));
+    Table<T>::columns(row.record, [&](const char*, auto& field) { rows.exchange(soci::into(field)); });
+    (rows.exchange(soci::use(values)), ...);
+    run(rows, fmt::format("SELECT id, revision, {} FROM {} {}", fmt::join(columnsOf<T>(), ", "),
+                          Table<T>::kName, condition));
+    rows.execute();
+    while (rows.fetch()) found.push_back(row);
+  }
+  if constexpr (HasParts<T>)
+    for (Row<T>& one : found)
+      Table<T>::parts(one.record, [&]<class List>(const char* table, List& list) {
+        list = loadParts<typename List::value_type>(inner, table, one.id);
+      });
+  return found;
+}
+
+template <class T, class... Values>
+[[nodiscard]] std::optional<Row<T>> loadRow(Collection::Inner& inner, const std::string& condition,
+                                            const Values&... values) {
+  auto found = loadRows<T>(inner, condition, values...);
+  if (found.empty()) return std::nullopt;
+  return std::move(found.front());
+}
+
+template <class T>
+[[nodiscard]] std::optional<Row<T>> loadById(Collection::Inner& inner, long long id) {
+  return loadRow<T>(inner, "WHERE id = :id", id);
+}
+
+template <class T>
+void insertPartsOf(Collection::Inner& inner, long long id, const T& record) {
+  if constexpr (HasParts<T>)
+    Table<T>::parts(record,
+                    [&](const char* table, const auto& list) { insertParts(inner, table, id, list); });
+}
+
+template <class T>
+void deletePartsOf(Collection::Inner& inner, long long id, const T& record) {
+  if constexpr (HasParts<T>)
+    Table<T>::parts(record, [&](const char* table, const auto&) {
+      inner.sql() << std::string("DELETE FROM ") + table + " WHERE owner_id = :owner", soci::use(id);
+    });
+}
+
+template <class T>
+void insertRow(Collection::Inner& inner, long long id, int revision, const T& record) {
+  const auto names = columnsOf<T>();
+  soci::statement statement(inner.sql());
+  statement.exchange(soci::use(id));
+  statement.exchange(soci::use(revision));
+  Table<T>::columns(record, [&](const char*, const auto& field) { statement.exchange(soci::use(field)); });
+  run(statement, fmt::format("INSERT INTO {} (id, revision, {}) VALUES (:id, :revision, :{})",
+                             Table<T>::kName, fmt::join(names, ", "), fmt::join(names, ", :")));
+  statement.execute(true);
+  insertPartsOf(inner, id, record);
+}
+
+template <class T>
+void updateRow(Collection::Inner& inner, long long id, int revision, const T& record) {
+  std::string assignments;
+  soci::statement statement(inner.sql());
+  statement.exchange(soci::use(revision));
+  Table<T>::columns(record, [&](const char* name, const auto& field) {
+    assignments += fmt::format(", {0} = :{0}", name);
+    statement.exchange(soci::use(field));
+  });
+  statement.exchange(soci::use(id));
+  run(statement,
+      fmt::format("UPDATE {} SET revision = :revision{} WHERE id = :id", Table<T>::kName, assignments));
+  statement.execute(true);
+  deletePartsOf(inner, id, record);
+  insertPartsOf(inner, id, record);
+}
+
+template <class T>
+void removeRow(Collection::Inner& inner, long long id, const T& record) {
+  deletePartsOf(inner, id, record);
+  inner.sql() << std::string("DELETE FROM ") + Table<T>::kName + " WHERE id = :id", soci::use(id);
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/change_log.h"
+#include "tests/core/store/herd.h"
+#include "tests/faults/child.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <random>
+
+namespace tarebowl::faults {
+namespace {
+
+namespace fs = std::filesystem;
+using namespace tarebowl::store;
+using std::chrono::microseconds;
+
+constexpr int kDeaths = 30;
+constexpr std::size_t kChangesBefore = 2;  // the collection and its species
+const OpenOptions kReadThrough{.check = OpenOptions::Check::Always};
+
+std::string numbered(int number) {
+  return "animal-" + std::to_string(number);
+}
+
+animal::TargetProfile profileOf(int number) {
+  animal::TargetProfile profile = primateProfile();
+  profile.code = numbered(number);
+  return profile;
+}
+
+/// Adds an animal, a weighing of it and a profile without end, and tells each number when all three are
+/// written.
+void addOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
+  Collection collection = Collection::open(file, kNow);
+  tell(0);
+  for (int number = first;; ++number) {
+    addIndividual(collection, lemur(numbered(number)), kKeeper);
+    addMass(collection, weighed(numbered(number), "2026-11-20", 3.5), Confirmed::Yes, kKeeper);
+    addProfile(collection, profileOf(number), kKeeper);
+    tell(number);
+  }
+}
+
+/// Whatever is there of an animal is there as a whole.
+void expectWhole(const Collection& collection, int number) {
+  if (const auto found = findIndividual(collection, numbered(number))) {
+    EXPECT_EQ(found->record, lemur(numbered(number)));
+  }
+  if (const auto found = findProfile(collection, animal::ProfileReference{numbered(number), 1})) {
+    EXPECT_EQ(found->record.profile, profileOf(number));
+  }
+}
+
+std::size_t massesBetween(const Collection& collection, int first, int last) {
+  std::size_t count = 0;
+  for (int number = first; number <= last; ++number)
+    count += massesOfIndividual(collection, numbered(number)).size();
+  return count;
+}
+
+TEST(KilledHerd, AnAnimalItsWeighingsAndItsTargetsAreThereAsToldAfterEveryDeath) {
+  const OwnFolder folder;
+  const fs::path file = folder / "herd.tarebowl";
+  {
+    Collection collection = Collection::create(file, kKeeper);
+    addSpecies(collection, lemurSpecies(), kKeeper);
+  }
+  std::mt19937 random(20261125);
+  std::uniform_int_distribution<int> delay(0, 120'000);
+  int next = 1;
+  for (int death = 0; death < kDeaths; ++death) {
+    Child child([&](const Child::Tell& tell) { addOnAndOn(file, next, tell); });
+    child.killAfter(microseconds(delay(random)));
+    const std::vector<int> told = child.told();
+    Collection collection = Collection::open(file, kNow, kReadThrough);
+    for (const int number : told) {
+      if (number == 0) continue;
+      ASSERT_TRUE(findIndividual(collection, numbered(number))) << number << " at death " << death;
+      ASSERT_EQ(massesOfIndividual(collection, numbered(number)).size(), 1U);
+      ASSERT_TRUE(findProfile(collection, animal::ProfileReference{numbered(number), 1}));
+    }
+    const int last = std::max(next - 1, *std::ranges::max_element(told));
+    expectWhole(collection, last);
+    expectWhole(collection, last + 1);  // the one it died over
+    const std::size_t written = listIndividuals(collection).size() + listProfiles(collection).size() +
+                                massesBetween(collection, 1, last + 1);
+    ASSERT_EQ(newestChanges(collection, 1'000'000).size(), written + kChangesBefore);  // each with its entry
+    next = last + 2;  // the one it died over may be there
+  }
+  EXPECT_GT(listIndividuals(Collection::open(file, kNow)).size(), 5U);  // the children did live to write
+}
+
+}  // namespace
+}  // namespace tarebowl::faults
