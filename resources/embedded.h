@@ -9,5 +9,8 @@ namespace tarebowl::resources {
 
 [[nodiscard]] std::string_view nutrientsJson();
 [[nodiscard]] std::string_view tableWordsJson();
+[[nodiscard]] std::string_view starterProfilesJson();
+[[nodiscard]] std::string_view cautionsJson();
+[[nodiscard]] std::string_view houseProfilesJson();
 
 }  // namespace tarebowl::resources

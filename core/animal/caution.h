@@ -21,10 +21,14 @@ enum class CautionSeverity {
 /// own list.
 struct FoodCaution {
   std::string id{};
-  std::vector<std::string> words{};   ///< in a food's name or code: "avocado"; folded, whole words
+  /// In a food's name or code: "avocado", "green potato" (all its words, in any order). Words, groups and
+  /// forms are folded (food/folding.h), whole words.
+  std::vector<std::string> words{};
   std::vector<std::string> groups{};  ///< food groups
-  std::vector<std::string> forms{};   ///< only in these forms: "raw"; empty: in all
-  std::vector<std::string> taxa{};    ///< animals concerned (Species::taxa); empty: all
+  /// Only in these forms: "raw"; empty: in all. A food of unknown form may be in any.
+  std::vector<std::string> forms{};
+  std::vector<std::string>
+      taxa{};  ///< animals concerned, as in Species::taxa ("lemur", "Lemurs"); empty: all
   CautionSeverity severity = CautionSeverity::Consider;
   std::string reason{};  ///< why: "persin damages the heart muscle"
   std::string advice{};  ///< what to do
