@@ -68,7 +68,8 @@ std::optional<std::string> unsolvable(const BalanceProblem& problem) {
     if (!limitsAreNumbers(food)) return fmt::format("not-a-number: {}", food.id);
   }
   if (problem.reference && problem.reference->size() != problem.foods.size()) return "reference-size";
-  if (problem.confidence && !(*problem.confidence > 0.0 && *problem.confidence < 1.0)) return "confidence";
+  // At one half or below scatter would loosen a bound: no cone, and nobody's wish.
+  if (problem.confidence && !(*problem.confidence > 0.5 && *problem.confidence < 1.0)) return "confidence";
   const bool wantsNutrient =
       problem.objective.kind == Objective::Kind::Lowest || problem.objective.kind == Objective::Kind::Highest;
   if (wantsNutrient && !problem.objective.nutrient) return "objective-without-nutrient";

@@ -265,6 +265,11 @@ TEST(Solve, RefusesWithAReasonWhatCannotBeSolved) {
   problem.foods[1].max = Grams(std::nan(""));
   EXPECT_EQ(solve(problem).reason, "not-a-number: insects");
   EXPECT_EQ(solve(BalanceProblem{}).reason, "no-foods");
+  for (const double chance : {-0.1, 0.0, 0.3, 0.5, 1.0, 95.0}) {
+    problem = greensAndInsects();
+    problem.confidence = chance;
+    EXPECT_EQ(solve(problem).reason, "confidence") << chance;
+  }
 }
 
 TEST(ScaleStep, GivesTheDecimalNumberThatAPersonWouldWrite) {
