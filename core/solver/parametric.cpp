@@ -2,136 +2,120 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/parametric.h"
 
-#include <algorithm>
-#include <cmath>
+#include "core/solver/path_walk.h"
 
 namespace tarebowl::solver {
+namespace {
 
-/// What a path needs of the solver's inside.
+using Kind = MovingBound::Kind;
+
+bool isOfRow(Kind kind) {
+  return kind == Kind::RowLower || kind == Kind::RowUpper || kind == Kind::RowBoth;
+}
+bool movesLower(Kind kind) {
+  return kind == Kind::RowLower || kind == Kind::ColumnLower || kind == Kind::RowBoth;
+}
+bool movesUpper(Kind kind) {
+  return kind == Kind::RowUpper || kind == Kind::ColumnUpper || kind == Kind::RowBoth;
+}
+
+struct Bounds {
+  const Eigen::VectorXd& rowLower;
+  const Eigen::VectorXd& rowUpper;
+  const Eigen::VectorXd& lower;
+  const Eigen::VectorXd& upper;
+};
+
+template <class Solver>
+void placeBound(Solver& solver, MovingBound moving, double bound, const Bounds& now) {
+  const Eigen::Index k = moving.index;
+  const bool lower = movesLower(moving.kind);
+  const bool upper = movesUpper(moving.kind);
+  if (isOfRow(moving.kind))
+    solver.setRowBounds(k, lower ? bound : now.rowLower[k], upper ? bound : now.rowUpper[k]);
+  else
+    solver.setColumnBounds(k, lower ? bound : now.lower[k], upper ? bound : now.upper[k]);
+}
+
+}  // namespace
+
+/// What a path needs of the inside of a solver for quadratic objectives.
 class PathFollower {
  public:
-  PathFollower(ContinuousSolver& solver, MovingBound moving, double from, double to)
-      : solver_(solver), moving_(moving), at_(from), to_(to), direction_(to < from ? -1.0 : 1.0) {}
+  PathFollower(ContinuousSolver& solver, MovingBound moving) : solver_(solver), moving_(moving) {}
 
-  ParametricPath run() {
-    place();
-    if (solver_.solve(ContinuousSolver::Budget::Exact) != Status::Optimal) return ended(solver_.status());
-    record();
-    const Eigen::Index most = 20 * (solver_.rowCount() + solver_.columnCount()) + 200;
-    setRates();
-    for (Eigen::Index event = 0; event < most; ++event) {
-      solver_.path_.direct(solver_.set_);
-      const double left = std::abs(to_ - at_);
-      const double length = std::min(solver_.path_.reach(solver_.set_), left);
-      solver_.path_.advance(solver_.set_, length);
-      const bool isLast = length >= left;
-      at_ = isLast ? to_ : at_ + direction_ * length;
-      if (length > kSamePoint * (1.0 + std::abs(at_)) || isLast) {
-        if (!arrive()) return ended(solver_.status());
-      }
-      if (isLast) {
-        path_.isComplete = true;
-        return ended(Status::Optimal);
-      }
-      if (solver_.path_.pass(solver_.set_) == ActivePath::Passed::Ended) return finish();
-    }
-    return ended(Status::Failed);
+  ContinuousSolver& solver() { return solver_; }
+
+  void place(double bound) {
+    placeBound(solver_, moving_, bound,
+               {solver_.rowLower_, solver_.rowUpper_, solver_.lower_, solver_.upper_});
+  }
+
+  void start(double direction) {
+    const NormalForm& form = solver_.set_.form();
+    const double lower = movesLower(moving_.kind) ? direction : 0.0;
+    const double upper = movesUpper(moving_.kind) ? direction : 0.0;
+    solver_.path_.clearRates();
+    if (isOfRow(moving_.kind))
+      solver_.path_.setRowRate(form, moving_.index, lower, upper);
+    else
+      solver_.path_.setColumnRate(form, moving_.index, lower, upper);
+  }
+
+  double reach() {
+    solver_.path_.direct(solver_.set_);
+    return solver_.path_.reach(solver_.set_);
+  }
+  void advance(double length) { solver_.path_.advance(solver_.set_, length); }
+  bool pass() { return solver_.path_.pass(solver_.set_) != ActivePath::Passed::Ended; }
+  bool read() { return solver_.readAtLeastViolation(); }
+
+ private:
+  ContinuousSolver& solver_;
+  MovingBound moving_;
+};
+
+/// The same of a solver for linear ones.
+class LinearPath {
+ public:
+  LinearPath(LinearSolver& solver, MovingBound moving) : solver_(solver), moving_(moving) {}
+
+  LinearSolver& solver() { return solver_; }
+
+  void place(double bound) {
+    placeBound(solver_, moving_, bound,
+               {solver_.rowLower_, solver_.rowUpper_, solver_.lower_, solver_.upper_});
+  }
+
+  void start(double direction) {
+    const bool isRow = isOfRow(moving_.kind);
+    const double rate = direction / (isRow ? solver_.rowScale_[moving_.index] : solver_.unit_);
+    solver_.simplex_.setRates(moving_.index + (isRow ? solver_.columnCount() : 0),
+                              movesLower(moving_.kind) ? rate : 0.0, movesUpper(moving_.kind) ? rate : 0.0);
+  }
+
+  double reach() {
+    solver_.simplex_.direct();
+    return solver_.simplex_.reach();
+  }
+  void advance(double length) { solver_.simplex_.advance(length); }
+  bool pass() { return solver_.simplex_.pass() != LexicographicSimplex::Passed::Ended; }
+  bool read() {
+    solver_.simplex_.refresh();
+    return solver_.readAtLeastViolation();
   }
 
  private:
-  static constexpr double kSamePoint = 1e-13;
-
-  /// Tells the solver where the bound is.
-  void place() {
-    const Eigen::Index k = moving_.index;
-    switch (moving_.kind) {
-      case MovingBound::Kind::RowLower:
-        solver_.setRowBounds(k, at_, solver_.rowUpper_[k]);
-        break;
-      case MovingBound::Kind::RowUpper:
-        solver_.setRowBounds(k, solver_.rowLower_[k], at_);
-        break;
-      case MovingBound::Kind::RowBoth:
-        solver_.setRowBounds(k, at_, at_);
-        break;
-      case MovingBound::Kind::ColumnLower:
-        solver_.setColumnBounds(k, at_, solver_.upper_[k]);
-        break;
-      case MovingBound::Kind::ColumnUpper:
-        solver_.setColumnBounds(k, solver_.lower_[k], at_);
-        break;
-    }
-  }
-
-  void setRates() {
-    const NormalForm& form = solver_.set_.form();
-    ActivePath& path = solver_.path_;
-    const double d = direction_;
-    path.clearRates();
-    switch (moving_.kind) {
-      case MovingBound::Kind::RowLower:
-        path.setRowRate(form, moving_.index, d, 0.0);
-        break;
-      case MovingBound::Kind::RowUpper:
-        path.setRowRate(form, moving_.index, 0.0, d);
-        break;
-      case MovingBound::Kind::RowBoth:
-        path.setRowRate(form, moving_.index, d, d);
-        break;
-      case MovingBound::Kind::ColumnLower:
-        path.setColumnRate(form, moving_.index, d, 0.0);
-        break;
-      case MovingBound::Kind::ColumnUpper:
-        path.setColumnRate(form, moving_.index, 0.0, d);
-        break;
-    }
-  }
-
-  /// A breakpoint is verified; where rounding has piled up, the answer is worked out anew.
-  [[nodiscard]] bool arrive() {
-    place();
-    if (!solver_.readAtLeastViolation()) {
-      solver_.forget();
-      if (solver_.solve(ContinuousSolver::Budget::Exact) != Status::Optimal) return false;
-    }
-    record();
-    return true;
-  }
-
-  void record() {
-    path_.points.push_back({at_, solver_.x(), solver_.rowMultipliers(), solver_.violationMultipliers(),
-                            solver_.violation(), solver_.objective()});
-  }
-
-  /// The path ends before its last bound: so it does, or rounding says so.
-  ParametricPath finish() {
-    const double reached = at_;
-    at_ = to_;
-    place();
-    solver_.forget();
-    const Status beyond = solver_.solve(ContinuousSolver::Budget::Exact);
-    at_ = reached;
-    place();
-    solver_.forget();
-    return ended(beyond == Status::Infeasible ? Status::Optimal : Status::Failed);
-  }
-
-  ParametricPath ended(Status status) {
-    path_.status = status;
-    path_.reason = status == Status::Failed ? "path: the events did not come to an end" : solver_.reason();
-    return std::move(path_);
-  }
-
-  ContinuousSolver& solver_;
+  LinearSolver& solver_;
   MovingBound moving_;
-  double at_;
-  double to_;
-  double direction_;
-  ParametricPath path_;
 };
 
 ParametricPath followBound(ContinuousSolver& solver, MovingBound moving, double from, double to) {
-  return PathFollower(solver, moving, from, to).run();
+  return PathWalk(PathFollower(solver, moving), from, to).run();
+}
+
+ParametricPath followBound(LinearSolver& solver, MovingBound moving, double from, double to) {
+  return PathWalk(LinearPath(solver, moving), from, to).run();
 }
 
 }  // namespace tarebowl::solver

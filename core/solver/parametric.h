@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/solver/continuous_solver.h"
+#include "core/solver/linear_solver.h"
 
 #include <vector>
 
@@ -39,10 +40,13 @@ struct ParametricPath {
   bool isComplete = false;  ///< false: beyond the last point the hard rows contradict each other
 };
 
-/// The exact path of the answer (least violation, then the nearest at that violation itself, no budget spent)
-/// as one bound moves from a value to another. Quadratic objective. Breakpoints come from ratio tests on the
-/// active set, not from samples; each is verified. Leaves the solver with the bound where the path ended.
+/// The exact path of the answer (least violation, then the best objective at that violation itself, no budget
+/// spent) as one bound moves from a value to another. Breakpoints come from ratio tests on the active set or
+/// the basis, not from samples; each is verified. Leaves the solver with the bound where the path ended.
 [[nodiscard]] ParametricPath followBound(ContinuousSolver& solver, MovingBound moving, double from,
                                          double to);
+/// The same of a linear objective. Of answers that cost the same it follows one; between breakpoints that one,
+/// the violation and the objective are straight lines.
+[[nodiscard]] ParametricPath followBound(LinearSolver& solver, MovingBound moving, double from, double to);
 
 }  // namespace tarebowl::solver

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/scan.h"
 
+#include "core/solver/linear_solver.h"
+
 #include <algorithm>
 #include <atomic>
 #include <thread>
@@ -26,23 +28,21 @@ Program withPlace(const Program& program) {
   return extended;
 }
 
-ScanResult resultOf(const ContinuousSolver& solver, Eigen::Index column) {
+template <class Solver>
+ScanResult resultOf(const Solver& solver, Eigen::Index column) {
   if (solver.status() != Status::Optimal) return {solver.status(), 0.0, 0.0, 0.0};
   return {Status::Optimal, solver.violation(), solver.objective(), solver.x()[column]};
 }
 
-}  // namespace
-
-std::vector<ScanResult> scan(const Program& program, std::optional<Eigen::Index> column,
-                             std::span<const ContinuousSolver::Column> candidates, const ScanLimits& limits) {
-  const Program base = column ? program : withPlace(program);
-  const Eigen::Index place = column.value_or(program.variableCount());
-  ContinuousSolver common(ContinuousProgram::of(base));
-  common.solve();
+/// Every candidate from where common is, in portions that the threads take in turn.
+template <class Solver>
+std::vector<ScanResult> scanFrom(const Solver& common, Eigen::Index place,
+                                 std::span<const ContinuousSolver::Column> candidates,
+                                 const ScanLimits& limits) {
   std::vector<ScanResult> results(candidates.size());
   std::atomic<std::size_t> next = 0;
   const auto work = [&] {
-    ContinuousSolver solver = common;
+    Solver solver = common;
     while (!limits.stop.stop_requested()) {
       const std::size_t from = next.fetch_add(kPortion);
       if (from >= candidates.size()) return;
@@ -60,6 +60,27 @@ std::vector<ScanResult> scan(const Program& program, std::optional<Eigen::Index>
   work();
   others.clear();  // joins
   return results;
+}
+
+/// Without the column: whatever takes its place then only has to come in.
+LinearSolver linearWithout(const Program& program, Eigen::Index column) {
+  LinearSolver solver(ContinuousProgram::of(program));
+  solver.setColumnBounds(column, 0.0, 0.0);
+  solver.solve();
+  return solver;
+}
+
+}  // namespace
+
+std::vector<ScanResult> scan(const Program& program, std::optional<Eigen::Index> column,
+                             std::span<const ContinuousSolver::Column> candidates, const ScanLimits& limits) {
+  const bool isLinear = (program.curvature.array() == 0.0).all();
+  const Program base = column ? program : withPlace(program);
+  const Eigen::Index place = column.value_or(program.variableCount());
+  if (isLinear) return scanFrom(linearWithout(base, place), place, candidates, limits);
+  ContinuousSolver common(ContinuousProgram::of(base));
+  common.solve();
+  return scanFrom(common, place, candidates, limits);
 }
 
 }  // namespace tarebowl::solver

@@ -23,9 +23,10 @@ struct ScanResult {
   double amount = 0.0;  ///< of the candidate
 };
 
-/// Solves the continuous program (quadratic objective; steps and choices are not looked at) once for each
-/// candidate in the place of a column, or, without one, beside the others. Every candidate starts from the
-/// same state, so that the results do not depend on the threads.
+/// Solves the continuous program (steps and choices are not looked at) once for each candidate in the place
+/// of a column, or, without one, beside the others. Every candidate starts from the same state, so that the
+/// results do not depend on the threads. Where the program's objective is linear (curvature 0), the
+/// candidates' centre and curvature are not looked at.
 [[nodiscard]] std::vector<ScanResult> scan(const Program& program, std::optional<Eigen::Index> column,
                                            std::span<const ContinuousSolver::Column> candidates,
                                            const ScanLimits& limits = {});

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/scan.h"
 
+#include "core/solver/linear_solver.h"
 #include "tests/core/solver/random_program.h"
 
 #include <gtest/gtest.h>
@@ -46,6 +47,39 @@ TEST_F(Scan, FindsForEveryCandidateWhatSolvingAnewFinds) {
     EXPECT_NEAR(results[k].violation, cold.violation(), 1e-8 * (1 + cold.violation()));
     EXPECT_NEAR(results[k].objective, cold.objective(), 1e-7 * (1 + cold.objective()));
     EXPECT_NEAR(results[k].amount, cold.x()[2], 1e-6 * (1 + cold.x()[2]));
+  }
+}
+
+TEST_F(Scan, FindsTheLeastCostWithEveryCandidateToo) {
+  program_.curvature.setZero();
+  for (Eigen::Index j = 0; j < 6; ++j) program_.cost[j] = 0.5 + double(j % 4);
+  for (std::size_t k = 0; k < kCandidates; ++k) {
+    candidates_[k].cost = 0.3 + double(k % 5);
+    if (k % 3 == 0) candidates_[k].upper = kInfinity;
+  }
+  for (const std::optional<Eigen::Index> place : {std::optional<Eigen::Index>(2), std::optional<Eigen::Index>()}) {
+    const std::vector<ScanResult> results = scan(program_, place, candidates_);
+    for (std::size_t k = 0; k < kCandidates; ++k) {
+      SCOPED_TRACE(k);
+      Program with = program_;
+      const Eigen::Index j = place.value_or(6);
+      if (!place) {
+        with.rows.conservativeResize(Eigen::NoChange, 7);
+        for (Eigen::VectorXd* part : {&with.lower, &with.upper, &with.centre, &with.cost, &with.curvature}) {
+          part->conservativeResize(7);
+          (*part)[6] = 0.0;
+        }
+      }
+      for (Eigen::Index i = 0; i < 9; ++i) with.rows(i, j) = candidates_[k].coefficients[std::size_t(i)];
+      with.lower[j] = candidates_[k].lower;
+      with.upper[j] = candidates_[k].upper;
+      with.cost[j] = candidates_[k].cost;
+      LinearSolver cold(ContinuousProgram::of(with));
+      ASSERT_EQ(cold.solve(), Status::Optimal) << cold.reason();
+      ASSERT_EQ(results[k].status, Status::Optimal);
+      EXPECT_NEAR(results[k].violation, cold.violation(), 1e-8 * (1 + cold.violation()));
+      EXPECT_NEAR(results[k].objective, cold.objective(), 1e-7 * (1 + cold.objective()));
+    }
   }
 }
 

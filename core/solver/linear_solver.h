@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/solver/continuous_solver.h"
+#include "core/solver/lexicographic_simplex.h"
+
+#include <string_view>
+#include <vector>
+
+namespace tarebowl::solver {
+
+/// What ContinuousSolver is for quadratic objectives, for linear ones: least cost, least or most of one
+/// nutrient, again and again while bounds, prices, costs and columns change. centre and curvature of the
+/// program are not looked at. Where many answers cost the same one of them is given; violation and objective
+/// do not depend on which. Scales by itself; goes on from the last basis; every answer is verified as there
+/// (relative error of the optimality conditions <= 1e-9) before status() says Optimal. Every number is in the
+/// units of the program.
+class LinearSolver {
+ public:
+  using Budget = ContinuousSolver::Budget;
+  using Column = ContinuousSolver::Column;
+
+  LinearSolver() = default;
+  explicit LinearSolver(const ContinuousProgram& program) { assign(program); }
+
+  /// Copies the program; the next solve is cold.
+  void assign(const ContinuousProgram& program);
+
+  void setRowBounds(Eigen::Index row, double lower, double upper);
+  /// > 0; kInfinity: the row must hold.
+  void setPrice(Eigen::Index row, double price);
+  void setColumnBounds(Eigen::Index column, double lower, double upper);
+  void setCost(Eigen::Index column, double cost);
+  /// Cheapest where the column is not in use.
+  void replaceColumn(Eigen::Index column, const Column& with);
+
+  /// Both stages: least violation, then the best objective within the budget.
+  Status solve(Budget budget = Budget::Spent);
+  /// Both stages, the second within a violation given from elsewhere; Infeasible where the least is beyond.
+  Status solveWithin(double violation);
+  /// One stage: the objective with elastic rows at lambda times their price; kInfinity: all rows must hold.
+  Status solveAtPrice(double lambda);
+  /// The next solve starts cold.
+  void forget() { simplex_.forget(); }
+
+  /// Unbounded: without limits that a program of this size has no use for the objective has no least value.
+  [[nodiscard]] Status status() const { return status_; }
+  [[nodiscard]] std::string_view reason() const { return reason_; }
+  [[nodiscard]] const Eigen::VectorXd& x() const { return x_; }
+  [[nodiscard]] double violation() const { return violation_; }
+  /// V* of the last solve(): violation() less what was spent of the budget.
+  [[nodiscard]] double leastViolation() const { return least_; }
+  [[nodiscard]] double objective() const { return objective_; }
+  /// The price of violation in terms of the objective at which the answer is the best.
+  [[nodiscard]] double lambda() const { return lambda_; }
+  /// > 0 where the upper bound pushes: what the objective would gain per unit by which that bound rises.
+  [[nodiscard]] const Eigen::VectorXd& rowMultipliers() const { return rowMultipliers_; }
+  /// Multipliers of the first stage: what V* would gain.
+  [[nodiscard]] const Eigen::VectorXd& violationMultipliers() const { return violationMultipliers_; }
+  /// Largest relative error of the optimality conditions of the last answer.
+  [[nodiscard]] double error() const { return error_; }
+  /// Steps of the last solve.
+  [[nodiscard]] int iterations() const { return simplex_.iterations(); }
+
+  [[nodiscard]] Eigen::Index rowCount() const { return rows_.rows(); }
+  [[nodiscard]] Eigen::Index columnCount() const { return rows_.cols(); }
+
+ private:
+  friend class LinearPath;
+  enum class Mode { Lexicographic, Priced };
+
+  void scale();
+  void placeRow(Eigen::Index row);
+  void placeColumn(Eigen::Index column);
+  [[nodiscard]] LexicographicSimplex::Band bandOf(Eigen::Index column) const;
+  [[nodiscard]] Eigen::VectorXd scaledColumn(Eigen::Index column) const;
+  void prepare(Mode mode, double lambda);
+  Status retried(Budget budget, double within);
+  Status attempt(Budget budget, double within);
+  Status spend(double budget);
+  Status end(Status status, std::string_view reason);
+  [[nodiscard]] bool readAtLeastViolation();
+  void take(double lambda);
+  void measure();
+  [[nodiscard]] bool isLeastViolation();
+  [[nodiscard]] bool isVerified(double priceFactor);
+  [[nodiscard]] bool pressesGenerousLimit() const;
+
+  RowMatrix rows_;
+  Eigen::VectorXd rowLower_;
+  Eigen::VectorXd rowUpper_;
+  Eigen::VectorXd price_;
+  Eigen::VectorXd lower_;
+  Eigen::VectorXd upper_;
+  Eigen::VectorXd cost_;
+
+  double unit_ = 1.0;         // x = unit z
+  double generous_ = 1.0;     // the limit of a column without one, in terms of z
+  Eigen::VectorXd rowScale_;  // row = rowScale times the scaled row
+  double costScale_ = 1.0;    // scaled cost = costScale times cost
+  double priceScale_ = 1.0;   // the same of the prices
+  Eigen::VectorXd amount_;
+
+  LexicographicSimplex simplex_;
+  LexicographicSimplex::Reading reading_;
+  OptimalityCheck check_;
+  Mode mode_ = Mode::Lexicographic;
+  double modeLambda_ = kInfinity;
+
+  Status status_ = Status::Failed;
+  std::string_view reason_;
+  Eigen::VectorXd x_;
+  Eigen::VectorXd rowMultipliers_;
+  Eigen::VectorXd violationMultipliers_;
+  Eigen::VectorXd multiplierSize_;
+  Eigen::VectorXd gradientSize_;
+  Eigen::VectorXd none_;
+  double violation_ = 0.0;
+  double least_ = 0.0;
+  double objective_ = 0.0;
+  double lambda_ = 0.0;
+  double error_ = 0.0;
+};
+
+}  // namespace tarebowl::solver
