@@ -55,9 +55,8 @@ Eigen::Index LexicographicSimplex::firstBlocking(Eigen::Index row) const {
     }
     const TwoLevel& least = limit_[std::size_t(first)];
     const bool isTied = !(limit < least) && !(least < limit);
-    const bool isPreferred =
-        isCareful_ ? s_.nonbasic[std::size_t(j)] < s_.nonbasic[std::size_t(first)]
-                   : std::abs(s_.tableau(row, j)) > std::abs(s_.tableau(row, first));
+    const bool isPreferred = isCareful_ ? s_.nonbasic[std::size_t(j)] < s_.nonbasic[std::size_t(first)]
+                                        : std::abs(s_.tableau(row, j)) > std::abs(s_.tableau(row, first));
     if (limit < least || (isTied && isPreferred)) first = j;
   }
   return first;

@@ -11,7 +11,9 @@ namespace tarebowl::solver {
 namespace {
 
 constexpr double kSmallestPivot = 1e-9;
-constexpr double kTied = 1e-12;  // of a distance: pieces that end together
+constexpr double kTied = 1e-12;            // of a distance: pieces that end together
+constexpr double kEqual = 1e-9;            // a slope that is none
+constexpr TwoLevel kAsGood{0.0, -1e-300};  // a way that costs nothing is gone to the first end of a piece
 
 }  // namespace
 
@@ -25,8 +27,9 @@ Eigen::Index LexicographicSimplex::enteringSlot(bool& up) const {
     const TwoLevel fall = slack(j, false);
     const bool isUp = rise < fall;
     const TwoLevel& own = isUp ? rise : fall;
-    const bool isBetter = isCareful_ ? best < 0 || s_.nonbasic[std::size_t(j)] < s_.nonbasic[std::size_t(best)]
-                                     : best < 0 || own < least;
+    const bool isBetter = isCareful_
+                              ? best < 0 || s_.nonbasic[std::size_t(j)] < s_.nonbasic[std::size_t(best)]
+                              : best < 0 || own < least;
     if (!isBetter) continue;
     best = j;
     least = own;
@@ -63,9 +66,8 @@ LexicographicSimplex::Edge LexicographicSimplex::edge(Eigen::Index slot, bool up
       }
       const double tie = kTied * (1.0 + distance_[std::size_t(first)]);
       const double by = distance - distance_[std::size_t(first)];
-      const bool isPreferred =
-          isCareful_ ? s_.basic[std::size_t(i)] < s_.basic[std::size_t(first)]
-                     : std::abs(s_.tableau(i, slot)) > std::abs(s_.tableau(first, slot));
+      const bool isPreferred = isCareful_ ? s_.basic[std::size_t(i)] < s_.basic[std::size_t(first)]
+                                          : std::abs(s_.tableau(i, slot)) > std::abs(s_.tableau(first, slot));
       if (by < -tie || (by <= tie && isPreferred)) first = i;
     }
     const double distance = first < 0 ? kInfinity : distance_[std::size_t(first)];
@@ -121,6 +123,17 @@ LexicographicSimplex::Outcome LexicographicSimplex::runPrimal() {
   }
 }
 
+/// Of answers that cost the same, one away from bounds that only stand for none.
+void LexicographicSimplex::bringBack() {
+  for (Eigen::Index j = 0; j < columnCount(); ++j) {
+    if (s_.isAtHigh[std::size_t(j)] == 0 || !nonbasicBand(j).isFar) continue;
+    const TwoLevel fall = slack(j, false);
+    if (std::abs(fall.high) > kEqual || std::abs(fall.low) > kEqual) continue;
+    const Edge way = edge(j, false, kAsGood);
+    if (way.isFlip || way.row >= 0) take(j, false, way);
+  }
+}
+
 LexicographicSimplex::Leaving LexicographicSimplex::leastLambda() const {
   Leaving leaving;
   for (Eigen::Index j = 0; j < columnCount(); ++j) {
@@ -137,7 +150,7 @@ LexicographicSimplex::Leaving LexicographicSimplex::leastLambda() const {
 
 double LexicographicSimplex::reachOf(const Leaving& leaving) {
   isCareful_ = false;
-  return edge(leaving.slot, leaving.direction > 0, {0.0, -1e-300}).length;
+  return edge(leaving.slot, leaving.direction > 0, kAsGood).length;
 }
 
 void LexicographicSimplex::columnRates(const Leaving& leaving, Eigen::VectorXd& rates) const {
@@ -153,7 +166,7 @@ void LexicographicSimplex::columnRates(const Leaving& leaving, Eigen::VectorXd& 
 
 void LexicographicSimplex::follow(const Leaving& leaving) {
   const bool up = leaving.direction > 0;
-  const Edge way = edge(leaving.slot, up, {0.0, -1e-300});
+  const Edge way = edge(leaving.slot, up, kAsGood);
   if (way.isFlip || way.row >= 0) take(leaving.slot, up, way);
 }
 

@@ -70,7 +70,8 @@ double LexicographicSimplex::highOf(const Band& band, Piece piece) {
 }
 
 /// The piece beyond the upper (lower) end of one; nothing where no value may lie there.
-std::optional<LexicographicSimplex::Piece> LexicographicSimplex::next(const Band& band, Piece piece, bool up) {
+std::optional<LexicographicSimplex::Piece> LexicographicSimplex::next(const Band& band, Piece piece,
+                                                                      bool up) {
   if (piece == (up ? Piece::Above : Piece::Below)) return std::nullopt;
   if (piece == (up ? Piece::Below : Piece::Above)) return Piece::Within;
   if (!band.price.isFinite()) return std::nullopt;
@@ -340,6 +341,7 @@ LexicographicSimplex::Outcome LexicographicSimplex::run() {
     if (outcome == Outcome::IterationLimit) return outcome;
     const bool wasFresh = isFresh && sinceRebuild_ == 0;
     if (outcome == Outcome::Optimal) {
+      bringBack();
       placeAll();  // what was added up step by step, anew
       if (isPrimalFeasible() && isDualFeasible()) return outcome;
     } else if (wasFresh) {

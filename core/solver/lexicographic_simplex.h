@@ -29,6 +29,7 @@ class LexicographicSimplex {
     double high = kInfinity;
     TwoLevel slope{};
     TwoLevel price = kWithoutEnd;  ///< > 0; kWithoutEnd: it must not lie outside
+    bool isFar = false;            ///< high only stands for no bound: kept clear of where that costs nothing
 
     [[nodiscard]] bool isFixed() const { return low >= high; }
   };
@@ -89,13 +90,13 @@ class LexicographicSimplex {
     Eigen::VectorXd gradientLow;
     Eigen::VectorXd nonbasicValue;
     Eigen::VectorXd basicValue;
-    Eigen::VectorXd weight;       // how long each row of the tableau is taken to be
-    std::vector<int> nonbasic;    // variable in each column slot
-    std::vector<int> basic;       // variable in each row slot
-    std::vector<int> slot;        // of each variable: column slot, or columns + row slot
-    std::vector<char> isAtHigh;   // of the nonbasic variable in each column slot
-    std::vector<Piece> piece;     // of the basic variable in each row slot
-    std::vector<char> isLetBe;    // variables whose contradiction is one of rounding
+    Eigen::VectorXd weight;      // how long each row of the tableau is taken to be
+    std::vector<int> nonbasic;   // variable in each column slot
+    std::vector<int> basic;      // variable in each row slot
+    std::vector<int> slot;       // of each variable: column slot, or columns + row slot
+    std::vector<char> isAtHigh;  // of the nonbasic variable in each column slot
+    std::vector<Piece> piece;    // of the basic variable in each row slot
+    std::vector<char> isLetBe;   // variables whose contradiction is one of rounding
   };
 
   // Setting up, in lexicographic_simplex.cpp.
@@ -152,6 +153,7 @@ class LexicographicSimplex {
   [[nodiscard]] Eigen::Index enteringSlot(bool& up) const;
   [[nodiscard]] Edge edge(Eigen::Index slot, bool up, TwoLevel rate);
   void take(Eigen::Index slot, bool up, const Edge& edge);
+  void bringBack();
 
   RowMatrix rows_;
   std::vector<Band> bands_;

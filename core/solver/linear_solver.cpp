@@ -8,12 +8,12 @@
 namespace tarebowl::solver {
 namespace {
 
-constexpr double kVerified = 1e-9;      // largest relative error of an answer that is returned
-constexpr double kNoViolation = 1e-11;  // stage 1 values below this are rounding
-constexpr double kNoMultiplier = 1e-12; // beside the largest one
-constexpr double kSpare = 1e-5;         // of the budget, kept back for rounding
-constexpr double kGenerous = 1e4;       // a column without a limit may take this many times what is usual
-constexpr int kMostEdges = 200;         // while lambda comes down
+constexpr double kVerified = 1e-9;       // largest relative error of an answer that is returned
+constexpr double kNoViolation = 1e-11;   // stage 1 values below this are rounding
+constexpr double kNoMultiplier = 1e-12;  // beside the largest one
+constexpr double kSpare = 1e-5;          // of the budget, kept back for rounding
+constexpr double kGenerous = 1e4;        // a column without a limit may take this many times what is usual
+constexpr int kMostEdges = 200;          // while lambda comes down
 
 double powerOfTwoNear(double value) {
   return value > 0 && value < kInfinity ? std::exp2(std::round(std::log2(value))) : 1.0;
@@ -37,9 +37,11 @@ void LinearSolver::assign(const ContinuousProgram& program) {
   lower_ = program.lower;
   upper_ = program.upper;
   cost_ = program.cost;
-  const double typical = std::max({largestFinite(lower_), largestFinite(upper_), program.centre.cwiseAbs().sum()});
+  const double typical =
+      std::max({largestFinite(lower_), largestFinite(upper_), program.centre.cwiseAbs().sum()});
   unit_ = powerOfTwoNear((typical > 0 ? typical : 1.0) / 8);
-  generous_ = kGenerous * (typical > 0 ? typical : 1.0) / unit_;
+  generous_ = kGenerous * (typical > 0 ? typical : 1.0);
+  isFar_.assign(std::size_t(rows_.cols()), 0);
   const Eigen::Index m = rows_.rows();
   const Eigen::Index n = rows_.cols();
   check_.reserve(m, n);
@@ -73,9 +75,14 @@ void LinearSolver::scale() {
   for (Eigen::Index i = 0; i < m; ++i) placeRow(i);
 }
 
+double LinearSolver::highOf(Eigen::Index column) const {
+  return upper_[column] < kInfinity ? upper_[column] : generous_;
+}
+
 LexicographicSimplex::Band LinearSolver::bandOf(Eigen::Index column) const {
-  const double upper = upper_[column] < kInfinity ? upper_[column] / unit_ : generous_;
-  return {lower_[column] / unit_, upper, {0.0, costScale_ * unit_ * cost_[column]}, kWithoutEnd};
+  const bool isFar = isFar_[std::size_t(column)] != 0 || !(upper_[column] < kInfinity);
+  const TwoLevel slope{0.0, costScale_ * unit_ * cost_[column]};
+  return {lower_[column] / unit_, highOf(column) / unit_, slope, kWithoutEnd, isFar};
 }
 
 void LinearSolver::placeColumn(Eigen::Index column) {
@@ -85,10 +92,11 @@ void LinearSolver::placeColumn(Eigen::Index column) {
 void LinearSolver::placeRow(Eigen::Index row) {
   const double scale = rowScale_[row];
   TwoLevel price = kWithoutEnd;
-  if (price_[row] < kInfinity && mode_ == Mode::Lexicographic) price = {priceScale_ * price_[row] * scale, 0.0};
+  if (price_[row] < kInfinity && mode_ == Mode::Lexicographic)
+    price = {priceScale_ * price_[row] * scale, 0.0};
   if (price_[row] < kInfinity && mode_ == Mode::Priced && modeLambda_ < kInfinity)
     price = {0.0, costScale_ * modeLambda_ * price_[row] * scale};
-  simplex_.setBand(columnCount() + row, {rowLower_[row] / scale, rowUpper_[row] / scale, {}, price});
+  simplex_.setBand(columnCount() + row, {rowLower_[row] / scale, rowUpper_[row] / scale, {}, price, false});
 }
 
 void LinearSolver::setRowBounds(Eigen::Index row, double lower, double upper) {
@@ -113,6 +121,11 @@ void LinearSolver::setCost(Eigen::Index column, double cost) {
   placeColumn(column);
 }
 
+void LinearSolver::setFar(Eigen::Index column) {
+  isFar_[std::size_t(column)] = 1;
+  placeColumn(column);
+}
+
 Eigen::VectorXd LinearSolver::scaledColumn(Eigen::Index column) const {
   return unit_ * rows_.col(column).cwiseQuotient(rowScale_);
 }
@@ -122,6 +135,7 @@ void LinearSolver::replaceColumn(Eigen::Index column, const Column& with) {
   lower_[column] = with.lower;
   upper_[column] = with.upper;
   cost_[column] = with.cost;
+  isFar_[std::size_t(column)] = 0;
   simplex_.replaceColumn(column, scaledColumn(column), bandOf(column));
 }
 
@@ -243,10 +257,12 @@ Status LinearSolver::spend(double budget) {
 void LinearSolver::take(double lambda) {
   x_ = (unit_ * reading_.x).cwiseMax(lower_).cwiseMin(upper_);
   for (Eigen::Index i = 0; i < rowCount(); ++i) {
-    const TwoLevel own{reading_.high[i] / (priceScale_ * rowScale_[i]), reading_.low[i] / (costScale_ * rowScale_[i])};
+    const TwoLevel own{reading_.high[i] / (priceScale_ * rowScale_[i]),
+                       reading_.low[i] / (costScale_ * rowScale_[i])};
     double number = own.high != 0.0 ? own.at(lambda) : own.low;
     multiplierSize_[i] = std::abs(own.low) + (own.high != 0.0 ? std::abs(own.high) * lambda : 0.0);
-    if (price_[i] < kInfinity && lambda < kInfinity) number = std::clamp(number, -price_[i] * lambda, price_[i] * lambda);
+    if (price_[i] < kInfinity && lambda < kInfinity)
+      number = std::clamp(number, -price_[i] * lambda, price_[i] * lambda);
     rowMultipliers_[i] = number;
     const bool isNone = price_[i] < kInfinity && std::abs(own.high) <= kNoMultiplier * price_[i];
     violationMultipliers_[i] = isNone ? 0.0 : own.high;
@@ -259,7 +275,8 @@ void LinearSolver::measure() {
   violation_ = 0.0;
   for (Eigen::Index i = 0; i < rowCount(); ++i) {
     const double at = check_.activity()[i];
-    if (price_[i] < kInfinity) violation_ += price_[i] * std::max({0.0, rowLower_[i] - at, at - rowUpper_[i]});
+    if (price_[i] < kInfinity)
+      violation_ += price_[i] * std::max({0.0, rowLower_[i] - at, at - rowUpper_[i]});
   }
   objective_ = cost_.dot(x_);
 }
@@ -280,7 +297,7 @@ bool LinearSolver::isVerified(double priceFactor) {
 
 bool LinearSolver::pressesGenerousLimit() const {
   for (Eigen::Index j = 0; j < columnCount(); ++j) {
-    if (!(upper_[j] < kInfinity) && reading_.x[j] >= generous_ * (1 - 1e-9)) return true;
+    if (simplex_.band(j).isFar && unit_ * reading_.x[j] >= highOf(j) * (1 - 1e-9)) return true;
   }
   return false;
 }

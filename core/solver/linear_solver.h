@@ -32,6 +32,8 @@ class LinearSolver {
   void setPrice(Eigen::Index row, double price);
   void setColumnBounds(Eigen::Index column, double lower, double upper);
   void setCost(Eigen::Index column, double cost);
+  /// The column's upper bound only stands for none: an answer that presses against it is Unbounded.
+  void setFar(Eigen::Index column);
   /// Cheapest where the column is not in use.
   void replaceColumn(Eigen::Index column, const Column& with);
 
@@ -85,6 +87,7 @@ class LinearSolver {
   void measure();
   [[nodiscard]] bool isLeastViolation();
   [[nodiscard]] bool isVerified(double priceFactor);
+  [[nodiscard]] double highOf(Eigen::Index column) const;
   [[nodiscard]] bool pressesGenerousLimit() const;
 
   RowMatrix rows_;
@@ -96,7 +99,8 @@ class LinearSolver {
   Eigen::VectorXd cost_;
 
   double unit_ = 1.0;         // x = unit z
-  double generous_ = 1.0;     // the limit of a column without one, in terms of z
+  double generous_ = 1.0;     // the limit of a column without one
+  std::vector<char> isFar_;   // columns whose limit only stands for none
   Eigen::VectorXd rowScale_;  // row = rowScale times the scaled row
   double costScale_ = 1.0;    // scaled cost = costScale times cost
   double priceScale_ = 1.0;   // the same of the prices

@@ -45,8 +45,8 @@ struct ParametricPath {
 /// the basis, not from samples; each is verified. Leaves the solver with the bound where the path ended.
 [[nodiscard]] ParametricPath followBound(ContinuousSolver& solver, MovingBound moving, double from,
                                          double to);
-/// The same of a linear objective. Of answers that cost the same it follows one; between breakpoints that one,
-/// the violation and the objective are straight lines.
+/// The same of a linear objective. Of answers that cost the same it follows one; between breakpoints that
+/// one, the violation and the objective are straight lines.
 [[nodiscard]] ParametricPath followBound(LinearSolver& solver, MovingBound moving, double from, double to);
 
 }  // namespace tarebowl::solver

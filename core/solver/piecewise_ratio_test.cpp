@@ -73,7 +73,7 @@ PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up)
   const PiecewiseCost& ownCost = costs_[std::size_t(s_.basic[std::size_t(row)])];
   const double direction = up ? 1.0 : -1.0;
   const Piece start = piece(row);
-  const double nearEnough = feasibility_ * (1.0 + std::min(std::abs(s_.basicValue[row]), 1e6));
+  const double nearEnough = kFeasibility * (1.0 + std::min(std::abs(s_.basicValue[row]), 1e6));
   double rate = up ? s_.basicValue[row] - start.highAt : start.lowAt - s_.basicValue[row];
   fillLimits(row, direction);
   moved_.clear();
@@ -95,7 +95,7 @@ PiecewiseSimplex::LongStep PiecewiseSimplex::longStep(Eigen::Index row, bool up)
     if (ownLimit <= limit) {
       step.piece = nextPiece;
       const double length = nextPiece.highAt - nextPiece.lowAt;
-      if (rate <= length + feasibility_) return step;  // it lies in the next piece: no change of basis
+      if (rate <= length + kFeasibility) return step;  // it lies in the next piece: no change of basis
       rate -= length;
       continue;
     }

@@ -211,8 +211,8 @@ Eigen::Index PiecewiseSimplex::leavingRow() const {
   double worst = 0.0;
   for (Eigen::Index i = 0; i < rowCount_; ++i) {
     const double by = std::max(value[i] - high[i], low[i] - value[i]);
-    if (!(by > feasibility_) || !(by * by > worst * weight[i])) continue;
-    if (!(by > feasibility_ * (1.0 + std::min(std::abs(value[i]), 1e6)))) continue;
+    if (!(by > kFeasibility) || !(by * by > worst * weight[i])) continue;
+    if (!(by > kFeasibility * (1.0 + std::min(std::abs(value[i]), 1e6)))) continue;
     worst = by * by / weight[i];
     best = i;
   }

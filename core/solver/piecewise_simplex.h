@@ -84,18 +84,11 @@ class PiecewiseSimplex {
   /// Iterates until optimal or infeasible, or until the dual value has risen by more than gain.
   Outcome optimise(double gain = kInfinity);
 
-  /// How far outside its piece a value may lie, relative to 1 + its size; for the last digits of a final
-  /// answer.
-  void setFeasibility(double tolerance) { feasibility_ = tolerance; }
-
   /// Values of the columns.
   [[nodiscard]] Eigen::VectorXd columnValues() const;
   /// Slopes at which the rows are held: the multipliers, within each row's slopes.
   [[nodiscard]] Eigen::VectorXd rowSlopes() const;
   void rowSlopes(Eigen::VectorXd& slopes) const;
-  /// Both, solved anew for the present basis from the original rows: to the last digits that its conditioning
-  /// allows.
-  void polish(Eigen::VectorXd& columnValues, Eigen::VectorXd& rowSlopes) const;
   /// After Infeasible: adding any multiple of this to rowSlopes() raises the bound without end.
   [[nodiscard]] const Eigen::VectorXd& infeasibilityRay() const { return ray_; }
 
@@ -181,7 +174,7 @@ class PiecewiseSimplex {
   mutable std::vector<int> reached_;         // scratch of the ratio test: places
   mutable std::vector<Eigen::Index> moved_;  // scratch of the ratio test: columns that passed a breakpoint
   Eigen::VectorXd factors_;                  // scratch of pivot()
-  double feasibility_ = 1e-11;
+  static constexpr double kFeasibility = 1e-11;  // how far outside its piece a value may lie
   std::int64_t iterations_ = 0;
 };
 

@@ -14,8 +14,8 @@ namespace {
 
 constexpr double kSame = 1e-8;
 
-/// What a method may cycle on: a row or a food twice, a row that says nothing, a corner of a coarse grid where
-/// many rows meet, foods that cost nothing.
+/// What a method may cycle on: a row or a food twice, a row that says nothing, a corner of a coarse grid
+/// where many rows meet, foods that cost nothing.
 Program degenerate(std::mt19937& random, const RandomShape& shape, unsigned kind) {
   Program program = randomProgram(random, shape);
   if (kind % 2 == 0) {
@@ -115,10 +115,13 @@ TEST(LinearSolver, VerifiesItsAnswerToThousandsOfPrograms) {
   for (unsigned seed = 1; seed <= 6000; ++seed) {
     std::mt19937 random(seed);
     const auto [columns, rows] = kSizes[seed % 31 == 0 ? 5 : seed % 5];
-    const Program program = degenerate(
-        random,
-        {.columns = columns, .rows = rows, .hardShare = seed % 3 == 0 ? 0.2 : 0.0, .step = 0.0, .linear = true},
-        seed);
+    const Program program = degenerate(random,
+                                       {.columns = columns,
+                                        .rows = rows,
+                                        .hardShare = seed % 3 == 0 ? 0.2 : 0.0,
+                                        .step = 0.0,
+                                        .linear = true},
+                                       seed);
     solver.assign(ContinuousProgram::of(program));
     const Status status = solver.solve();
     ASSERT_TRUE(status == Status::Optimal || status == Status::Infeasible)
@@ -128,7 +131,8 @@ TEST(LinearSolver, VerifiesItsAnswerToThousandsOfPrograms) {
     ASSERT_EQ(other.status, status) << "seed " << seed << " " << other.reason;
     if (status != Status::Optimal) continue;
     ASSERT_NEAR(other.violation, solver.violation(), kSame * (1 + other.violation)) << "seed " << seed;
-    ASSERT_NEAR(other.objective, solver.objective(), 1e-6 * (1 + std::abs(other.objective))) << "seed " << seed;
+    ASSERT_NEAR(other.objective, solver.objective(), 1e-6 * (1 + std::abs(other.objective)))
+        << "seed " << seed;
   }
   EXPECT_LE(worst, 1e-10);
 }

@@ -135,8 +135,7 @@ TEST(LinearParametric, IsAStraightLineBetweenBreakpointsWhateverMoves) {
     SCOPED_TRACE(seed);
     std::mt19937 random(seed);
     Program program = randomProgram(
-        random,
-        {.columns = 5, .rows = 8, .hardShare = 0.1, .step = 0.0, .upper = 10.0, .linear = true});
+        random, {.columns = 5, .rows = 8, .hardShare = 0.1, .step = 0.0, .upper = 10.0, .linear = true});
     if (seed % 4 == 0) program.cost.head(2).setZero();  // many answers cost the same
     if (seed % 6 == 0) program.price.setOnes();
     const Eigen::Index row = seed % 8;

@@ -57,7 +57,8 @@ TEST_F(Scan, FindsTheLeastCostWithEveryCandidateToo) {
     candidates_[k].cost = 0.3 + double(k % 5);
     if (k % 3 == 0) candidates_[k].upper = kInfinity;
   }
-  for (const std::optional<Eigen::Index> place : {std::optional<Eigen::Index>(2), std::optional<Eigen::Index>()}) {
+  for (const std::optional<Eigen::Index> place :
+       {std::optional<Eigen::Index>(2), std::optional<Eigen::Index>()}) {
     const std::vector<ScanResult> results = scan(program_, place, candidates_);
     for (std::size_t k = 0; k < kCandidates; ++k) {
       SCOPED_TRACE(k);
