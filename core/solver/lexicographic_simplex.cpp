@@ -2,11 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/lexicographic_simplex.h"
 
-#include <Eigen/LU>
 #include <algorithm>
 #include <cmath>
 
-// The tableau: how it is set up, changed, and read. The two methods stand in files of their own.
+// The tableau: how it is set up and changed. The two methods and the reading stand in files of their own.
 
 namespace tarebowl::solver {
 namespace {
@@ -17,19 +16,11 @@ constexpr double kRounding = 1e-9;  // the same for one whose contradiction is l
 constexpr double kNone = 1e-11;     // of the higher level: rounding, beside the terms that made it
 constexpr double kPivot = 1e-10;    // no pivot is smaller
 constexpr double kLongest = 1e8;    // weight at which all start anew
-constexpr double kNoPush = 1e-13;   // a multiplier beside the largest one that is rounding
 constexpr TwoLevel kNothing{};
 
 TwoLevel negative(const TwoLevel& a) {
   return {-a.high, -a.low};
 }
-void dropRounding(Eigen::VectorXd& multipliers) {
-  const double least = kNoPush * multipliers.cwiseAbs().maxCoeff();
-  for (double& multiplier : multipliers) {
-    if (std::abs(multiplier) <= least) multiplier = 0.0;
-  }
-}
-
 bool isOutOfOrder(const TwoLevel& slack) {
   return slack.high < -kInOrder || (slack.high <= kInOrder && slack.low < -kInOrder);
 }
@@ -362,63 +353,6 @@ void LexicographicSimplex::refresh() {
     sinceRebuild_ = 0;
   }
   placeAll();
-}
-
-void LexicographicSimplex::read(Reading& reading) const {
-  const Eigen::Index n = columnCount();
-  std::vector<Eigen::Index> used;
-  std::vector<Eigen::Index> held;
-  reading.x.resize(n);
-  reading.high.resize(rowCount());
-  reading.low.resize(rowCount());
-  for (Eigen::Index k = 0; k < n; ++k) {
-    const Eigen::Index variable = s_.nonbasic[std::size_t(k)];
-    if (variable < n) {
-      reading.x[variable] = s_.nonbasicValue[k];
-      continue;
-    }
-    held.push_back(variable - n);
-    reading.high[variable - n] = -s_.gradientHigh[k];
-    reading.low[variable - n] = -s_.gradientLow[k];
-  }
-  for (Eigen::Index i = 0; i < rowCount(); ++i) {
-    const Eigen::Index variable = s_.basic[std::size_t(i)];
-    const TwoLevel slope = slopeIn(basicBand(i), s_.piece[std::size_t(i)]);
-    if (variable < n) {
-      used.push_back(variable);
-      reading.x[variable] = s_.basicValue[i];
-    } else {
-      reading.high[variable - n] = slope.high;
-      reading.low[variable - n] = slope.low;
-    }
-  }
-  if (used.empty()) return;
-  const Eigen::MatrixXd corner = rows_(held, used);
-  const Eigen::PartialPivLU<Eigen::MatrixXd> factor(corner);
-  const Eigen::PartialPivLU<Eigen::MatrixXd> transposed(corner.transpose());
-  const auto count = Eigen::Index(used.size());
-  Eigen::VectorXd missing(count);
-  Eigen::MatrixX2d pushed(count, 2);
-  for (int round = 0; round < 2; ++round) {  // one solve and one refinement, as corrections of what is there
-    for (Eigen::Index k = 0; k < count; ++k) {
-      const Eigen::Index i = held[std::size_t(k)];
-      const Eigen::Index j = used[std::size_t(k)];
-      missing[k] = s_.nonbasicValue[s_.slot[std::size_t(n + i)]] - rows_.row(i).dot(reading.x);
-      const TwoLevel slope = bands_[std::size_t(j)].slope;
-      pushed(k, 0) = -slope.high - rows_.col(j).dot(reading.high);
-      pushed(k, 1) = -slope.low - rows_.col(j).dot(reading.low);
-    }
-    const Eigen::VectorXd move = factor.solve(missing);
-    const Eigen::MatrixX2d change = transposed.solve(pushed);
-    for (Eigen::Index k = 0; k < count; ++k) {
-      reading.x[used[std::size_t(k)]] += move[k];
-      double& high = reading.high[held[std::size_t(k)]];
-      high = cancelled(high, change(k, 0));
-      reading.low[held[std::size_t(k)]] += change(k, 1);
-    }
-  }
-  dropRounding(reading.high);
-  dropRounding(reading.low);
 }
 
 }  // namespace tarebowl::solver
