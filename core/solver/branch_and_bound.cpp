@@ -37,6 +37,7 @@ class Search {
   SearchResult run() {
     SubtreeSearch alone(program_, stage_, limits_, deadline_);
     alone.setFirstIsEnough(start_.firstIsEnough);
+    alone.setMostMissed(start_.mostMissed);
     if (start_.incumbent && isAcceptable(program_, stage_, *start_.incumbent))
       alone.setBest(start_.incumbent);
     if (start_.regions.empty()) start_.regions.push_back({-kInfinity, {program_.lower, program_.upper}});
@@ -50,7 +51,7 @@ class Search {
 
  private:
   [[nodiscard]] bool isOver() const {
-    return outOfTime_ || nodes_ >= limits_.nodes ||
+    return outOfTime_ || missed_.size() >= start_.mostMissed || nodes_ >= limits_.nodes ||
            (best_ ? start_.firstIsEnough : nodes_ >= start_.nodesToFirst);
   }
 
@@ -65,6 +66,8 @@ class Search {
     while (!worker.open().empty()) open_.push(worker.open().pop());
     for (Region& tie : worker.ties()) ties_.push_back(std::move(tie));
     worker.ties().clear();
+    for (Eigen::VectorXd& point : worker.missed()) missed_.push_back(std::move(point));
+    worker.missed().clear();
   }
 
   /// Rounds in which each of two workers takes every other of the best nodes and explores below them. What
@@ -77,6 +80,7 @@ class Search {
       const std::size_t states = mostStates_ > open_.size() ? mostStates_ - open_.size() : 0;
       for (SubtreeSearch& worker : workers) {
         worker.setFirstIsEnough(start_.firstIsEnough);
+        worker.setMostMissed(start_.mostMissed);
         worker.setBest(best_);
       }
       if (limits_.threads > 1) {
@@ -103,6 +107,8 @@ class Search {
       result.bound = open;
     }
     result.best = std::move(best_);
+    result.hasManyMissed = missed_.size() >= start_.mostMissed;
+    result.missed = std::move(missed_);
     return result;
   }
 
@@ -149,6 +155,7 @@ class Search {
   std::optional<Incumbent> best_;
   double cutoff_ = kInfinity;
   std::vector<Region> ties_;
+  std::vector<Eigen::VectorXd> missed_;
   std::int64_t nodes_ = 0;
   bool outOfTime_ = false;
   double unfinished_ = kInfinity;
@@ -158,7 +165,7 @@ class Search {
 
 SearchResult search(const ScaledProgram& program, const Stage& stage, SearchStart start, const Limits& limits,
                     std::chrono::steady_clock::time_point deadline) {
-  if (program.isEmptyBox()) return {std::nullopt, kInfinity, true, false, 0, {}};
+  if (program.isEmptyBox()) return {std::nullopt, kInfinity, true, false, 0, {}, {}, false};
   return Search(program, stage, std::move(start), limits, deadline).run();
 }
 

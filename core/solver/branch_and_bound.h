@@ -44,6 +44,10 @@ struct SearchResult {
   /// After LeastViolation: outside these every point violates more than the budget of stage 2. Empty where
   /// that is not known, or where they are too many to be of use.
   std::vector<Region> ties;
+  /// Whole points at which the relaxation is not what answers are judged by, in terms of the judge; and
+  /// whether the search gave up because there were many.
+  std::vector<Eigen::VectorXd> missed;
+  bool hasManyMissed = false;
 };
 
 struct SearchStart {
@@ -52,6 +56,9 @@ struct SearchStart {
   /// After so many nodes without any answer the search gives up.
   std::int64_t nodesToFirst = std::numeric_limits<std::int64_t>::max();
   bool firstIsEnough = false;  ///< only whether there is an answer matters
+  /// After so many points at which an outer approximation is too kind the search gives up: tangents there
+  /// will spare it more than it would find.
+  std::size_t mostMissed = std::numeric_limits<std::size_t>::max();
 };
 
 /// Branch and bound over the piecewise-linear relaxation: best first with plunging, reduced-cost narrowing at

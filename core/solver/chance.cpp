@@ -3,6 +3,7 @@
 #include "core/solver/chance.h"
 
 #include "core/solver/choice_search.h"
+#include "core/solver/cone_search.h"
 #include "core/solver/cone_stages.h"
 #include "core/solver/one_sided.h"
 #include "core/solver/tangent_rounds.h"
@@ -119,6 +120,7 @@ Solution solveWithChance(const Program& program, const Limits& limits) {
   Solution smooth = solveSmoothly(program, limits, deadline);
   if (smooth.status != Status::Failed && isPlain) return smooth;
   if (smooth.status == Status::Infeasible || smooth.status == Status::Stopped) return smooth;
+  if (hasGrid(program)) return solveConesInWholeSteps(program, smooth, limits, deadline);
   std::vector<Eigen::VectorXd> touching;
   if (smooth.status == Status::Optimal) touching.push_back(smooth.x);
   Limits left = limits;

@@ -7,8 +7,8 @@
 namespace tarebowl::solver {
 
 /// A program with scatter: rows_i x -/+ ||scatter_i x|| against the bounds, a second-order cone. Continuous
-/// amounts by Newton's method on the cones (ConeStages), judged by their optimality conditions; whole steps
-/// and choices by tangents, first of all at the continuous answer (solveByTangents).
+/// amounts by Newton's method on the cones (ConeStages), judged by their optimality conditions, choices by
+/// a search over those; whole steps by branch and bound over tangents (solveConesInWholeSteps).
 [[nodiscard]] Solution solveWithChance(const Program& program, const Limits& limits);
 
 /// Whether any scatter is there to be dealt with.

@@ -29,6 +29,7 @@ double typicalAmount(const Program& program) {
 
 ScaledProgram::ScaledProgram(const Program& program)
     : source(&program),
+      judge(&program),
       rows(program.rows),
       rowLower(program.rowLower),
       rowUpper(program.rowUpper),

@@ -16,6 +16,9 @@ struct ScaledProgram {
   explicit ScaledProgram(const Program& program);
 
   const Program* source;  ///< must outlive this
+  /// What whole answers are judged by: the source, or a program with cones of which the source is an outer
+  /// approximation and whose columns are the first of the source's.
+  const Program* judge;
   RowMatrix rows;
   Eigen::VectorXd rowLower;
   Eigen::VectorXd rowUpper;
@@ -32,6 +35,12 @@ struct ScaledProgram {
   [[nodiscard]] bool isEmptyBox() const;  ///< a column's limits leave no value on its grid
 
   [[nodiscard]] Eigen::VectorXd toSource(const Eigen::VectorXd& z) const { return unit.cwiseProduct(z); }
+  [[nodiscard]] bool isOuter() const { return judge != source; }
+  [[nodiscard]] Eigen::Index judgedColumns() const { return judge->variableCount(); }
+  /// The amounts that are judged.
+  [[nodiscard]] Eigen::VectorXd toJudge(const Eigen::VectorXd& z) const {
+    return unit.head(judgedColumns()).cwiseProduct(z.head(judgedColumns()));
+  }
 
   enum class Rows { Priced, Hard };
   /// Row costs: elastic rows at price times factor, or hard.

@@ -16,7 +16,9 @@ SubtreeSearch::SubtreeSearch(const ScaledProgram& program, const Stage& stage, c
       limits_(limits),
       deadline_(deadline),
       relaxation_(program, stage),
-      hasGrid_(std::ranges::any_of(program.onGrid, [](char grid) { return grid != 0; })) {}
+      hasGrid_(std::ranges::any_of(program.onGrid, [](char grid) { return grid != 0; })),
+      isAllGrid_(std::ranges::all_of(program.onGrid.begin(), program.onGrid.begin() + program.judgedColumns(),
+                                     [](char grid) { return grid != 0; })) {}
 
 double SubtreeSearch::cutoff() const {
   if (!best_) return kInfinity;
@@ -31,7 +33,7 @@ double SubtreeSearch::keepBelow() const {
 }
 
 bool SubtreeSearch::isOver() {
-  if (outOfTime_ || (firstIsEnough_ && best_)) return true;
+  if (outOfTime_ || (firstIsEnough_ && best_) || missed_.size() >= mostMissed_) return true;
   outOfTime_ =
       limits_.stop.stop_requested() || ((nodes_ & 7) == 0 && std::chrono::steady_clock::now() >= deadline_);
   return outOfTime_;
@@ -102,7 +104,9 @@ bool SubtreeSearch::looksAt(double& bound) {
 std::optional<Branch> SubtreeSearch::chooseBranch(double bound) {
   if (const auto branch = fractionalBranch(program_, relaxation_, cutoff() - bound)) return branch;
   const Incumbent candidate = evaluate(program_, relaxation_.wholeValues());
-  if (isAcceptable(program_, stage_, candidate)) {
+  const bool isAnswer = isAcceptable(program_, stage_, candidate);
+  if (program_.isOuter()) keepMissed(candidate, isAnswer, bound);
+  if (isAnswer) {
     const bool isNews = !best_ || isBetter(stage_, candidate, *best_);
     offer(candidate);
     if (isNews && hasGrid_) offer(improveOnGrid(program_, stage_, candidate.z));
@@ -112,7 +116,17 @@ std::optional<Branch> SubtreeSearch::chooseBranch(double bound) {
     }
   }
   if (const auto branch = choiceBranch(program_, relaxation_)) return branch;
-  return widestBranch(program_, relaxation_);
+  std::optional<Branch> widest = widestBranch(program_, relaxation_);
+  // One point is left, and it was judged; only columns between the grid's points could still be elsewhere.
+  if (!widest && program_.isOuter() && !isAllGrid_) unfinished_ = std::min(unfinished_, bound);
+  return widest;
+}
+
+/// Where the relaxation says that a whole point is better than it is.
+void SubtreeSearch::keepMissed(const Incumbent& candidate, bool isAnswer, double bound) {
+  const double value = stage_.kind == Stage::Kind::LeastViolation ? candidate.violation : candidate.objective;
+  const bool isRight = isAnswer && value <= bound + 1e-9 * (1.0 + std::abs(bound));
+  if (!isRight) missed_.push_back(program_.toJudge(candidate.z));
 }
 
 void SubtreeSearch::keepSibling(const Branch& branch, double bound) {

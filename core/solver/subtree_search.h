@@ -26,6 +26,8 @@ class SubtreeSearch {
   void setBest(const std::optional<Incumbent>& best) { best_ = best; }
   /// To end with the first answer, whatever it is worth.
   void setFirstIsEnough(bool enough) { firstIsEnough_ = enough; }
+  /// To end after so many whole points at which the relaxation is kinder than the judge.
+  void setMostMissed(std::size_t most) { mostMissed_ = most; }
   /// Goes on until no node is open or mostNodes were looked at. Nodes are kept with their tableau while
   /// there are fewer than mostStates.
   void explore(std::int64_t mostNodes, std::size_t mostStates);
@@ -33,6 +35,7 @@ class SubtreeSearch {
   [[nodiscard]] Frontier& open() { return open_; }
   [[nodiscard]] const std::optional<Incumbent>& best() const { return best_; }
   [[nodiscard]] std::vector<Region>& ties() { return ties_; }
+  [[nodiscard]] std::vector<Eigen::VectorXd>& missed() { return missed_; }
   [[nodiscard]] std::int64_t takeNodeCount() { return std::exchange(nodes_, 0); }
   [[nodiscard]] bool isOutOfTime() const { return outOfTime_; }
   /// The least bound among what was left unfinished when the time ran out.
@@ -49,6 +52,7 @@ class SubtreeSearch {
   [[nodiscard]] std::optional<Branch> chooseBranch(double bound);
   void keepSibling(const Branch& branch, double bound);
   void keepTie(double bound);
+  void keepMissed(const Incumbent& candidate, bool isAnswer, double bound);
 
   const ScaledProgram& program_;
   const Stage stage_;
@@ -58,7 +62,10 @@ class SubtreeSearch {
   Frontier open_;
   std::optional<Incumbent> best_;
   std::vector<Region> ties_;
+  std::vector<Eigen::VectorXd> missed_;
+  std::size_t mostMissed_ = std::numeric_limits<std::size_t>::max();
   bool hasGrid_;
+  bool isAllGrid_;  // of the columns that are judged
   bool improves_ = false;
   bool firstIsEnough_ = false;
   std::int64_t nodes_ = 0;

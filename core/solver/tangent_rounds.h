@@ -8,11 +8,10 @@
 
 namespace tarebowl::solver {
 
-/// A program with scatter whose cones are replaced by tangents, taken where the answer lies, until the answer
-/// violates none (Kelley 1960, "The cutting-plane method for solving convex programs"). Every round is a
-/// relaxation: its value is a bound. An elastic row keeps one violation for all its tangents, in a column of
-/// its own. touching: points at which tangents are taken before the first round. Falls back to Failed (with
-/// a reason) where the tangents have not closed after a fixed number of rounds.
+/// A program with scatter and without steps, its cones replaced by tangents, taken where the answer lies,
+/// until the answer violates none (Kelley 1960, "The cutting-plane method for solving convex programs").
+/// Where Newton's method on the cones fails. touching: points at which tangents are taken before the first
+/// round. Failed (with a reason) where the tangents have not closed after a fixed number of rounds.
 [[nodiscard]] Solution solveByTangents(const Program& program, const std::vector<Eigen::VectorXd>& touching,
                                        const Limits& limits);
 

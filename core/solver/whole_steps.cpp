@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/whole_steps.h"
 
-#include "core/solver/branch_and_bound.h"
 #include "core/solver/continuous.h"
 
 #include <cmath>
@@ -17,25 +16,9 @@ constexpr std::int64_t kNodesToFirstPoint = 4000;
 
 class WholeSteps {
  public:
-  WholeSteps(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline)
-      : program_(program), limits_(limits), deadline_(deadline) {}
+  WholeSteps(const ScaledProgram& program, const StageSearch& search, Clock::time_point deadline)
+      : program_(program), search_(search), deadline_(deadline) {}
 
-  Solution solve() {
-    const Box box{program_.lower, program_.upper};
-    const ContinuousAnswer relaxed = leastViolation(program_, box);
-    if (relaxed.status == Status::Infeasible) return failed(Status::Infeasible);
-    Solution solution = bothStages(relaxed.status == Status::Optimal && relaxed.violation <= 0.0);
-    solution.nodes = nodes_;
-    if (solution.status != Status::Optimal || relaxed.status != Status::Optimal) return solution;
-    // Multipliers say what a bound costs at the margin; on a grid there is no margin, so those of the
-    // relaxation are given.
-    const ContinuousAnswer margin = leastObjective(program_, box, relaxed.violation);
-    if (margin.status == Status::Optimal && margin.rowMultipliers.size() == program_.rowScale.size())
-      solution.multipliers = margin.rowMultipliers.cwiseQuotient(program_.rowScale);
-    return solution;
-  }
-
- private:
   /// Where the relaxation needs no violation the grid usually needs none either: the second question is asked
   /// at once, every row holding. Only where no such point is found soon is the first question worth its
   /// price.
@@ -56,22 +39,24 @@ class WholeSteps {
     return solution;
   }
 
+ private:
   SearchResult holdingAllRows(SearchStart start) {
     return look({Stage::Kind::ObjectiveHard, violationBudget(0.0), 1.0}, std::move(start), deadline_);
   }
 
   SearchResult look(const Stage& stage, SearchStart start, Clock::time_point deadline) {
-    SearchResult result = search(program_, stage, std::move(start), limits_, deadline);
+    SearchResult result = search_(stage, std::move(start), deadline);
     nodes_ += result.nodes;
     return result;
   }
 
   [[nodiscard]] Solution ofObjective(const SearchResult& result) const {
-    const bool isLinear = (program_.source->curvature.array() <= 0.0).any();
+    const bool isLinear = (program_.judge->curvature.array() <= 0.0).any();
     if (result.pressesGenerousLimit && isLinear) return failed(Status::Unbounded, "no limit");
     Solution solution;
     solution.status = Status::Optimal;
-    solution.x = program_.toSource(result.best->z);
+    solution.x = program_.toJudge(result.best->z);
+    solution.nodes = nodes_;
     solution.violation = result.best->violation;
     solution.objective = result.best->objective;
     if (!result.closed) solution.gap = gap(solution.objective, result.bound);
@@ -82,24 +67,47 @@ class WholeSteps {
     return std::max(0.0, value - bound) / std::max(1e-12, std::abs(value));
   }
 
-  static Solution failed(Status status, std::string reason = {}) {
+  [[nodiscard]] Solution failed(Status status, std::string reason = {}) const {
     Solution solution;
+    solution.nodes = nodes_;
     solution.status = status;
     solution.reason = status == Status::Stopped ? "no answer within the limits" : std::move(reason);
     return solution;
   }
 
   const ScaledProgram& program_;
-  const Limits& limits_;
+  const StageSearch& search_;
   Clock::time_point deadline_;
   std::int64_t nodes_ = 0;
 };
 
 }  // namespace
 
-Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits,
-                         std::chrono::steady_clock::time_point deadline) {
-  return WholeSteps(program, limits, deadline).solve();
+Solution bothStagesOnGrid(const ScaledProgram& program, bool relaxationHolds, const StageSearch& search,
+                          Clock::time_point deadline) {
+  return WholeSteps(program, search, deadline).bothStages(relaxationHolds);
+}
+
+Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline) {
+  const Box box{program.lower, program.upper};
+  const ContinuousAnswer relaxed = leastViolation(program, box);
+  if (relaxed.status == Status::Infeasible) {
+    Solution solution;
+    solution.status = Status::Infeasible;
+    return solution;
+  }
+  const StageSearch look = [&](const Stage& stage, SearchStart start, Clock::time_point until) {
+    return search(program, stage, std::move(start), limits, until);
+  };
+  const bool relaxationHolds = relaxed.status == Status::Optimal && relaxed.violation <= 0.0;
+  Solution solution = bothStagesOnGrid(program, relaxationHolds, look, deadline);
+  if (solution.status != Status::Optimal || relaxed.status != Status::Optimal) return solution;
+  // Multipliers say what a bound costs at the margin; on a grid there is no margin, so those of the
+  // relaxation are given.
+  const ContinuousAnswer margin = leastObjective(program, box, relaxed.violation);
+  if (margin.status == Status::Optimal && margin.rowMultipliers.size() == program.rowScale.size())
+    solution.multipliers = margin.rowMultipliers.cwiseQuotient(program.rowScale);
+  return solution;
 }
 
 }  // namespace tarebowl::solver

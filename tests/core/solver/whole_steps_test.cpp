@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/continuous.h"
+#include "core/solver/continuous_solver.h"
 #include "core/solver/solve.h"
 #include "tests/core/solver/random_program.h"
 
@@ -152,6 +153,54 @@ TEST(WholeSteps, BoundsThatHoldWithAChanceAreKeptOnTheGridToo) {
     expectSameAsBruteForce({.columns = 3, .rows = 5, .withScatter = true}, seed);
     expectSameAsBruteForce({.columns = 3, .rows = 5, .hardShare = 0.6, .linear = true, .withScatter = true},
                            seed);
+  }
+}
+
+TEST(WholeSteps, BoundsThatHoldWithAChanceAreKeptBesideChoicesAndHalfSteps) {
+  for (unsigned seed = 1; seed <= 60; ++seed) {
+    expectSameAsBruteForce(
+        {.columns = 4, .rows = 6, .hardShare = 0.0, .withChoices = true, .withScatter = true}, seed);
+    expectSameAsBruteForce(
+        {.columns = 3, .rows = 5, .hardShare = 0.3, .step = 0.5, .upper = 4.0, .withScatter = true}, seed);
+  }
+}
+
+Program broadWithChance(unsigned seed) {
+  std::mt19937 random(seed);
+  return randomProgram(random,
+                       {.columns = 10, .rows = 14, .hardShare = 0.0, .upper = 30.0, .withScatter = true});
+}
+
+TEST(WholeSteps, WhatHoldsWithAChanceDoesNotDependOnTheThreads) {
+  for (unsigned seed = 1; seed <= 5; ++seed) {
+    SCOPED_TRACE(seed);
+    Limits alone;
+    alone.threads = 1;
+    const Solution one = solve(broadWithChance(seed), alone);
+    const Solution two = solve(broadWithChance(seed));
+    ASSERT_EQ(one.status, Status::Optimal) << one.reason;
+    EXPECT_EQ(one.gap, 0.0);
+    EXPECT_EQ(one.x, two.x);
+    EXPECT_EQ(one.nodes, two.nodes);
+  }
+}
+
+TEST(WholeSteps, WhereNodesRunOutTheGapOfAChanceIsHonest) {
+  for (unsigned seed = 1; seed <= 10; ++seed) {
+    SCOPED_TRACE(seed);
+    const Program program = broadWithChance(seed);
+    const Solution proven = solve(program);
+    ASSERT_EQ(proven.status, Status::Optimal) << proven.reason;
+    Limits few;
+    few.nodes = 40;
+    const Solution rough = solve(program, few);
+    if (rough.status != Status::Optimal) continue;
+    EXPECT_GE(rough.violation, proven.violation * (1 - 1e-6) - 2e-9);
+    if (rough.violation > violationBudget(proven.violation)) {
+      EXPECT_GE(rough.gap, (rough.violation - proven.violation) / rough.violation * (1 - 1e-6));
+    } else if (proven.violation <= 0.0) {
+      EXPECT_LE(rough.objective * (1 - rough.gap), proven.objective * (1 + 1e-9) + 1e-12);
+    }
   }
 }
 
