@@ -29,8 +29,15 @@ RowMatrix gradients(const Program& program, const Pressure& pressure) {
   return rows;
 }
 
+/// What is left of terms that cancel to their last digits pushes nothing.
 void addColumns(Pressure& pressure, const Program& program, const Eigen::VectorXd& objectiveGradient) {
-  pressure.columns = -(objectiveGradient + gradients(program, pressure).transpose() * pressure.rows);
+  const RowMatrix rows = gradients(program, pressure);
+  const Eigen::VectorXd terms =
+      objectiveGradient.cwiseAbs() + rows.cwiseAbs().transpose() * pressure.rows.cwiseAbs();
+  pressure.columns = -(objectiveGradient + rows.transpose() * pressure.rows);
+  for (Eigen::Index j = 0; j < pressure.columns.size(); ++j) {
+    if (std::abs(pressure.columns[j]) <= kPushes * terms[j]) pressure.columns[j] = 0.0;
+  }
 }
 
 /// Nothing is sought: the multipliers are then those of the violation.
