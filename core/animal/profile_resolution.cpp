@@ -3,7 +3,6 @@
 #include "core/animal/target_profile.h"
 
 #include <algorithm>
-#include <ranges>
 #include <utility>
 
 namespace tarebowl::animal {
@@ -143,8 +142,13 @@ std::variant<ResolvedProfile, CircularParents, MissingParent> resolve(const Targ
   ResolvedProfile resolved;
   resolved.profile = profile;
   resolved.ancestors.assign(chain.begin() + 1, chain.end());
+  for (const TargetProfile& level : line) {
+    if (!resolved.kcalPerGramDryMatter) resolved.kcalPerGramDryMatter = level.kcalPerGramDryMatter;
+    if (!resolved.dryMatterFraction) resolved.dryMatterFraction = level.dryMatterFraction;
+  }
   Stack stack(resolved);
-  for (const TargetProfile& level : line | std::views::reverse) stack.lay(level);
+  // The views of libstdc++ 12 are beyond Clang 14.
+  for (auto level = line.rbegin(); level != line.rend(); ++level) stack.lay(*level);
   return resolved;
 }
 

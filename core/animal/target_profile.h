@@ -96,6 +96,9 @@ struct InForce {
 struct ResolvedProfile {
   TargetProfile profile{};                    ///< as stated
   std::vector<ProfileReference> ancestors{};  ///< parent, its parent …
+  /// What its numbers presume: its own, or else the nearest ancestor's.
+  std::optional<double> kcalPerGramDryMatter{};
+  std::optional<double> dryMatterFraction{};
   std::vector<InForce<ProfileTarget>> targets{};
   std::vector<InForce<ProfileRatio>> ratios{};
   std::vector<InForce<ShareRule>> shares{};

@@ -3,6 +3,7 @@
 #include "core/diet/explanation.h"
 
 #include "core/diet/any_amounts.h"
+#include "core/diet/food_safety.h"
 #include "core/diet/supply.h"
 #include "core/diet/verification.h"
 #include "core/solver/chance.h"
@@ -196,7 +197,9 @@ Explanation explain(const BalanceProblem& problem, const DietSolution& solution,
                         solution.status == DietStatus::Compromise ||
                         solution.status == DietStatus::Impossible;
   if (!isAnswer || unsolvable(problem)) return {};
-  return Explainer(problem, solution, options).run();
+  if (!bansAnything(problem)) return Explainer(problem, solution, options).run();
+  const BalanceProblem safe = withoutBanned(problem);
+  return Explainer(safe, solution, options).run();
 }
 
 }  // namespace tarebowl::diet

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/animal/caution.h"
 #include "core/animal/house_rule.h"
 #include "core/animal/target.h"
 #include "core/food/composition.h"
@@ -21,6 +22,9 @@ struct Eater {
   std::string name;
   int count = 1;
   std::optional<quantity::Kilograms> bodyMass;  ///< per animal; needed by targets per body mass
+  /// As in animal::Species::taxa. Where they are known, foods that such an animal must never have are not
+  /// given (food_safety.h); where not, cautions are only told.
+  std::vector<std::string> taxa{};
   bool operator==(const Eater&) const = default;
 };
 
@@ -38,12 +42,23 @@ struct DietFood {
   std::optional<double> costPerKg;
   double eatenFraction =
       1.0;  ///< 0 … 1: limits, cost and steps hold on what is offered, targets on what is eaten
-  bool invented = false;  ///< a made-up product of the sample collection
+  bool invented = false;                ///< a made-up product of the sample collection
+  std::vector<std::string> cautions{};  ///< ids of cautions that the house put on it
   bool operator==(const DietFood&) const = default;
 };
 
 using animal::ChoiceRule;
 using animal::ShareRule;
+
+/// A caution or an exclusion that is set aside, and why. Without a reason it stays in force.
+struct LiftedBan {
+  std::string ban;     ///< id of the caution or exclusion
+  std::string food{};  ///< for this food alone; empty: for all
+  std::string reason{};
+  std::string who{};
+  std::string on{};  ///< ISO day
+  bool operator==(const LiftedBan&) const = default;
+};
 
 /// What is sought among the diets with the least shortfall.
 struct Objective {
@@ -65,6 +80,9 @@ struct BalanceProblem {
   std::vector<animal::RatioTarget> ratios;
   std::vector<ShareRule> shares;
   std::vector<ChoiceRule> choices;
+  std::vector<animal::Exclusion> exclusions;  ///< always hard
+  std::vector<animal::FoodCaution> cautions;  ///< of the house, beside animal::knownCautions()
+  std::vector<LiftedBan> lifted;
   std::optional<Diet> reference;  ///< the diet as it is now
   Objective objective;
   std::optional<double> confidence;  ///< 0.5 < p < 1: targets hold with at least this chance

@@ -3,6 +3,7 @@
 #include "core/diet/remedies.h"
 
 #include "core/diet/any_amounts.h"
+#include "core/diet/food_safety.h"
 #include "core/diet/larder_prices.h"
 #include "core/diet/supply.h"
 #include "core/diet/verification.h"
@@ -103,11 +104,12 @@ class RemedyFinder {
     return foods.empty() ? columns_.ofGroups(formulation_.choices, options_.candidates) : foods;
   }
 
-  /// Not one of the problem's own foods, and no food without a price where the cheapest bowl is sought: it
-  /// would count as free.
+  /// No food that the animal may not have, not one of the problem's own foods, and no food without a price
+  /// where the cheapest bowl is sought: it would count as free.
   [[nodiscard]] bool mayJoin(const DietFood& joining) const {
     const bool needsPrice = problem_.objective.kind == Objective::Kind::LowestCost;
     if (needsPrice && !joining.costPerKg) return false;
+    if (isBanned(problem_, joining)) return false;
     return std::ranges::none_of(problem_.foods, [&](const DietFood& food) { return food.id == joining.id; });
   }
 
@@ -173,6 +175,7 @@ class RemedyFinder {
     for (std::size_t j = 0; j < problem_.foods.size() && !isOver(); ++j) {
       const auto column = static_cast<Eigen::Index>(j);
       if (!problem_.foods[j].max || !(rate[column] < 0.0)) continue;
+      if (isBanned(problem_, problem_.foods[j])) continue;
       solver::Program program = relaxed_;
       program.upper[column] = solver::kInfinity;
       const std::optional<double> least = leastShortfall(program);
@@ -275,7 +278,9 @@ std::vector<Remedy> findRemedies(const BalanceProblem& problem, const DietSoluti
                                  std::span<const DietFood> larder, const RemedyOptions& options) {
   const bool isShort = solution.status == DietStatus::Compromise || solution.status == DietStatus::Impossible;
   if (!isShort || options.count == 0 || unsolvable(problem)) return {};
-  return RemedyFinder(problem, solution, larder, options).run();
+  if (!bansAnything(problem)) return RemedyFinder(problem, solution, larder, options).run();
+  const BalanceProblem safe = withoutBanned(problem);
+  return RemedyFinder(safe, solution, larder, options).run();
 }
 
 }  // namespace tarebowl::diet

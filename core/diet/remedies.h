@@ -46,6 +46,7 @@ struct RemedyOptions {
 /// best of those solved for real. Those that close the gap come first; a gain counts only for the share of
 /// rules that is known of the food, since what is unknown counts as 0 and so keeps every maximum. Larder
 /// foods that the problem has already (same id) are left out: for those at their maximum a Raise is tried.
+/// What the animal may not have (food_safety.h) is never offered.
 /// Group names, limits and scale steps of larder foods count. Empty where nothing is missed or nothing helps.
 [[nodiscard]] std::vector<Remedy> findRemedies(const BalanceProblem& problem, const DietSolution& solution,
                                                std::span<const DietFood> larder,

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/solve.h"
 
+#include "core/diet/ban_conflict.h"
 #include "core/diet/conflict.h"
+#include "core/diet/food_safety.h"
 #include "core/diet/formulation.h"
 #include "core/diet/objective.h"
 #include "core/diet/scale_step.h"
@@ -175,7 +177,13 @@ std::string_view symbolOf(DietStatus status) {
 
 DietSolution solve(const BalanceProblem& problem, const SolveOptions& options) {
   const Clock::time_point start = Clock::now();
-  DietSolution answer = solveUntimed(problem, options, start);
+  DietSolution answer;
+  if (bansAnything(problem)) {
+    answer = solveUntimed(withoutBanned(problem), options, start);
+    if (!answer.conflict.empty()) addBans(answer, problem, timeLeft(options, start));
+  } else {
+    answer = solveUntimed(problem, options, start);
+  }
   answer.solveTime = std::chrono::duration_cast<std::chrono::microseconds>(Clock::now() - start);
   return answer;
 }

@@ -40,7 +40,8 @@ struct DietSolution {
   /// Beside balance.targets: what the objective would gain if the bound that pushes were raised by all of
   /// itself (one of 0: by one unit), at the present rate and with any amounts; 0 where none pushes.
   std::vector<double> multipliers;
-  /// A smallest set of target, ratio and share ids and "choice:GROUP" that cannot hold together.
+  /// A smallest set of target, ratio and share ids, "choice:GROUP" and ids of exclusions and cautions that
+  /// cannot hold together.
   std::vector<std::string> conflict;
   bool conflictIsSmallest = true;   ///< false: time ran out before every member was shown to be needed
   bool conflictOnlyOnGrid = false;  ///< with amounts between the scale's steps they could hold together
@@ -51,8 +52,8 @@ struct DietSolution {
 /// problem format).
 [[nodiscard]] Diet referenceDiet(const BalanceProblem& problem);
 
-/// Grams that meet the targets: least shortfall first, then the objective. Pure: no I/O, no globals, safe on
-/// any thread.
+/// Grams that meet the targets: least shortfall first, then the objective. Nothing of a food that may not be
+/// given (food_safety.h), whatever its least amount. Pure: no I/O, no globals, safe on any thread.
 [[nodiscard]] DietSolution solve(const BalanceProblem& problem, const SolveOptions& options = {});
 
 }  // namespace tarebowl::diet

@@ -18,10 +18,11 @@ using food::NutrientId;
 using quantity::AsFedContent;
 using quantity::Grams;
 
-constexpr std::array<std::string_view, 18> kFoodKeys{
-    "id",           "from",        "name",           "form",         "preparation", "group",
-    "invented",     "source",      "per_100_g",      "sd_per_100_g", "min_g",       "max_g",
-    "scale_step_g", "cost_per_kg", "eaten_fraction", "sources",      "qualifiers",  "n_samples"};
+constexpr std::array<std::string_view, 19> kFoodKeys{
+    "cautions",       "id",      "from",       "name",         "form",
+    "preparation",    "group",   "invented",   "source",       "per_100_g",
+    "sd_per_100_g",   "min_g",   "max_g",      "scale_step_g", "cost_per_kg",
+    "eaten_fraction", "sources", "qualifiers", "n_samples"};
 
 /// 100 g of food hold at most 100 g of anything; for energy the limit lies above pure fat (9.4 kcal/g gross),
 /// so that kilojoules written as kilocalories are noticed.
@@ -169,6 +170,7 @@ diet::DietFood readFood(const JsonReader& reader, const FoodSource& collection) 
   if (const auto preparation = reader.find("preparation")) food.preparation = preparation->text();
   if (const auto group = reader.find("group")) food.group = group->text();
   if (const auto invented = reader.find("invented")) food.invented = invented->flag();
+  if (const auto cautions = reader.find("cautions")) food.cautions = cautions->texts();
   if (!isTaken) food.composition = readComposition(reader);
   readLimits(reader, food);
   return food;

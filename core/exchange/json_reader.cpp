@@ -89,6 +89,12 @@ std::string JsonReader::nonEmptyText() const {
   return value;
 }
 
+std::vector<std::string> JsonReader::texts() const {
+  std::vector<std::string> list;
+  for (const JsonReader& element : elements()) list.push_back(element.nonEmptyText());
+  return list;
+}
+
 bool JsonReader::flag() const {
   if (!value_->is_boolean()) refuse("true or false");
   return value_->get<bool>();

@@ -44,6 +44,8 @@ class JsonReader {
 
   [[nodiscard]] std::string text() const;
   [[nodiscard]] std::string nonEmptyText() const;
+  /// A list of texts, none of them empty.
+  [[nodiscard]] std::vector<std::string> texts() const;
   [[nodiscard]] bool flag() const;
   [[nodiscard]] double number(const NumberRange& range) const;
   [[nodiscard]] int wholeNumber(int least, int most) const;

@@ -7,6 +7,7 @@
 #include "core/exchange/problem_json.h"
 #include "core/exchange/problem_words.h"
 #include "core/exchange/rule_reader.h"
+#include "core/exchange/safety_json.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -20,10 +21,11 @@ namespace {
 
 using diet::BalanceProblem;
 
-constexpr std::array<std::string_view, 16> kProblemKeys{
-    "format", "title",  "notes",   "invented",  "animal",    "energy_method", "foods",       "targets",
-    "ratios", "shares", "choices", "reference", "objective", "confidence",    "whole_steps", "expected"};
-constexpr std::array<std::string_view, 3> kAnimalKeys{"name", "count", "body_mass_kg"};
+constexpr std::array<std::string_view, 19> kProblemKeys{
+    "format",      "title",    "notes",      "invented",       "animal",    "energy_method", "foods",
+    "targets",     "ratios",   "shares",     "choices",        "reference", "objective",     "confidence",
+    "whole_steps", "expected", "exclusions", "house_cautions", "lifted"};
+constexpr std::array<std::string_view, 4> kAnimalKeys{"name", "count", "body_mass_kg", "taxa"};
 constexpr std::array<std::string_view, 2> kObjectiveKeys{"kind", "nutrient"};
 
 void checkFormat(const JsonReader& root) {
@@ -37,6 +39,7 @@ diet::Eater readEater(const JsonReader& reader) {
   diet::Eater eater;
   if (const auto name = reader.find("name")) eater.name = name->text();
   if (const auto count = reader.find("count")) eater.count = count->wholeNumber(1, 1'000'000);
+  if (const auto taxa = reader.find("taxa")) eater.taxa = taxa->texts();
   if (const auto mass = reader.find("body_mass_kg")) {
     eater.bodyMass = quantity::Kilograms(
         mass->number({.most = kLargestBodyMass,
@@ -125,6 +128,9 @@ BalanceProblem parseProblem(std::string_view text, const std::string& fileName,
   problem.ratios = readList(root, "ratios", readRatio);
   problem.shares = readList(root, "shares", readShare);
   problem.choices = readList(root, "choices", readChoice);
+  problem.exclusions = readList(root, "exclusions", readExclusion);
+  problem.cautions = readList(root, "house_cautions", readCaution);
+  problem.lifted = readList(root, "lifted", readLifted);
   readWishes(root, problem);
   checkProblem(problem, root);
   return problem;

@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/numbers.h"
+#include "core/exchange/origin_json.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/problem_words.h"
+#include "core/exchange/safety_json.h"
 
 #include <nlohmann/json.hpp>
 
@@ -19,10 +21,6 @@ using food::NutrientValue;
 
 void put(Json& object, const char* key, std::optional<double> number) {
   if (number) object[key] = toJson(*number);
-}
-
-void putText(Json& object, const char* key, std::string_view text) {
-  if (!text.empty()) object[key] = text;
 }
 
 /// The source that most values share, so that it is written once.
@@ -71,6 +69,7 @@ Json writeFood(const diet::DietFood& food) {
   putText(json, "form", food.form);
   putText(json, "preparation", food.preparation);
   if (food.invented) json["invented"] = true;
+  if (!food.cautions.empty()) json["cautions"] = food.cautions;
   writeComposition(food.composition, json);
   if (food.min.value() != 0.0) json["min_g"] = toJson(food.min.value());
   if (food.max) json["max_g"] = toJson(food.max->value());
@@ -86,12 +85,6 @@ void writeBoundsAndUrgency(const Rule& rule, Json& json) {
   put(json, "max", rule.max);
   json["hard"] = rule.hard;
   json["weight"] = toJson(rule.weight);
-}
-
-void writeOrigin(const animal::TargetOrigin& origin, Json& json) {
-  putText(json, "source", origin.source);
-  putText(json, "provenance", symbolOf(origin.provenance));
-  putText(json, "model_species", origin.modelSpecies);
 }
 
 Json writeTarget(const animal::Target& target) {
@@ -139,6 +132,7 @@ Json writeEater(const diet::Eater& eater) {
   Json json = Json::object();
   putText(json, "name", eater.name);
   json["count"] = eater.count;
+  if (!eater.taxa.empty()) json["taxa"] = eater.taxa;
   if (eater.bodyMass) json["body_mass_kg"] = toJson(eater.bodyMass->value());
   return json;
 }
@@ -173,6 +167,7 @@ std::string writeProblem(const BalanceProblem& problem) {
   json["ratios"] = writeList(problem.ratios, writeRatio);
   json["shares"] = writeList(problem.shares, writeShare);
   json["choices"] = writeList(problem.choices, writeChoice);
+  writeSafety(problem, json);
   writeWishes(problem, json);
   return toText(json);
 }

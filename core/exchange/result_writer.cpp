@@ -4,6 +4,7 @@
 #include "core/exchange/numbers.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/problem_words.h"
+#include "core/exchange/safety_json.h"
 
 #include <nlohmann/json.hpp>
 
@@ -83,6 +84,8 @@ std::string writeResult(const BalanceProblem& problem, const DietSolution& solut
   json["proven_gap"] = toJson(solution.provenGap);
   json["targets"] = writeLines(problem, solution);
   json["conflict"] = solution.conflict;
+  if (Json cautions = findingsToJson(problem, solution.grams); !cautions.empty())
+    json["cautions"] = std::move(cautions);
   if (!solution.conflictIsSmallest) json["conflict_is_smallest"] = false;
   if (solution.conflictOnlyOnGrid) json["conflict_only_on_grid"] = true;
   json["remedies"] = remediesToJson(problem, reasons.remedies, reasons.larder);

@@ -3,6 +3,7 @@
 #include "core/exchange/rule_reader.h"
 
 #include "core/exchange/food_reader.h"
+#include "core/exchange/origin_json.h"
 #include "core/exchange/problem_words.h"
 #include "core/food/vitamin_units.h"
 
@@ -45,16 +46,6 @@ void readUrgency(const JsonReader& reader, Rule& rule) {
     rule.weight = weight->number(
         {.most = kLargestWeight, .tooMuchInWords = fmt::format("at most {:g}", kLargestWeight)});
   }
-}
-
-animal::TargetOrigin readOrigin(const JsonReader& reader) {
-  animal::TargetOrigin origin;
-  if (const auto source = reader.find("source")) origin.source = source->text();
-  if (const auto provenance = reader.find("provenance")) {
-    origin.provenance = provenance->word(animal::parseWord<animal::Provenance>, kProvenanceWords);
-  }
-  if (const auto species = reader.find("model_species")) origin.modelSpecies = species->text();
-  return origin;
 }
 
 food::NutrientId readNutrient(const JsonReader& reader) {

@@ -130,6 +130,7 @@ std::optional<diet::DietFood> dietFood(const Collection& collection, const std::
   made.scaleStep = food.unitMass.value_or(food.scaleStep);
   made.costPerKg = food.pricePerKg;
   made.invented = food.invented;
+  made.cautions = food.cautions;
   return made;
 }
 
