@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/check_sentences.h"
 
+#include "core/food/check_words.h"
 #include "ui/foods/food_text.h"
 #include "ui/shared/format.h"
 
@@ -9,6 +10,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <string_view>
 
 namespace tarebowl::ui {
 namespace {
@@ -24,10 +26,20 @@ QString amountText(food::NutrientId nutrient, double amount) {
   return valueText(nutrient, amount, food::Qualifier::Equal);
 }
 
-QString partsText(const std::vector<food::NutrientId>& nutrients) {
-  QStringList names;
-  for (std::size_t i = 1; i < nutrients.size(); ++i) names << nutrientWithin(nutrients[i]);
-  return names.join(QStringLiteral(" + "));
+/// A fact of the finding as the window writes it: see check_words.h.
+QString factOf(std::string_view fact, const food::Finding& finding) {
+  if (fact == "number") return measured(finding.found);
+  if (fact == "limit") return measured(finding.against);
+  if (fact == "other") return Checks::tr("Another food");
+  if (fact == "parts") {
+    QStringList names;
+    for (std::size_t i = 1; i < finding.nutrients.size(); ++i) names << nutrientWithin(finding.nutrients[i]);
+    return names.join(QStringLiteral(" + "));
+  }
+  const food::NutrientId nutrient = finding.nutrients.at(0);
+  if (fact == "Nutrient") return nutrientName(nutrient);
+  if (fact == "nutrient") return nutrientWithin(nutrient);
+  return amountText(nutrient, fact == "found" ? finding.found : finding.against);
 }
 
 void addClosure(std::vector<CheckSentence>& sentences, const food::Composition& composition) {
@@ -75,77 +87,16 @@ void addGuarantees(std::vector<CheckSentence>& sentences, const food::Derivation
                        Checks::tr("A laboratory's value would settle it.")});
 }
 
-/// What only other foods or the calendar can show.
-CheckSentence comparedSentence(const food::Finding& finding, Mark mark, const QString& name) {
-  const QString found = measured(finding.found);
-  const QString against = measured(finding.against);
-  switch (finding.code) {
-    case food::CheckCode::MineralsOverAsh:
-      return {mark,
-              Checks::tr("The minerals add up to more than the ash: %1 g over %2 g.").arg(found, against),
-              Checks::tr("Check the unit of the largest, then the ash.")};
-    case food::CheckCode::GuaranteeAsMean:
-      return {mark, Checks::tr("A guaranteed bound stands for a mean: %1.").arg(name),
-              Checks::tr("A laboratory's value would settle it.")};
-    case food::CheckCode::UnitSlip:
-      return {
-          mark,
-          Checks::tr("%1 is about a thousand times off its group: %2 beside %3.").arg(name, found, against),
-          Checks::tr("Look for a slip of the unit.")};
-    case food::CheckCode::FarFromGroup:
-      return {mark, Checks::tr("%1 is far from its group: %2 beside %3.").arg(name, found, against),
-              Checks::tr("Check the value, and whether the food is in the right group.")};
-    case food::CheckCode::RatioFarFromGroup:
-      return {mark, Checks::tr("Ca:P is far from its group: %1 beside %2.").arg(found, against),
-              Checks::tr("Check both values.")};
-    case food::CheckCode::SameName:
-      return {mark, Checks::tr("Another food has the same name and form."), Checks::tr("Keep one of them.")};
-    case food::CheckCode::SameComposition:
-      return {mark, Checks::tr("Another food has the same composition."),
-              Checks::tr("One of them was probably copied.")};
-    case food::CheckCode::Stale:
-      return {mark, Checks::tr("The newest sample is %1 years old.").arg(found),
-              Checks::tr("Sample it again.")};
-    default:
-      return {};
-  }
-}
-
 }  // namespace
 
 CheckSentence sentenceOf(const food::Finding& finding) {
-  const food::NutrientId first = finding.nutrients.empty() ? food::nutrients::water() : finding.nutrients[0];
-  const QString found = amountText(first, finding.found);
-  const QString against = amountText(first, finding.against);
-  const Mark mark = finding.severity == food::Severity::Refused ? Mark::Lacking : Mark::AtLimit;
-  switch (finding.code) {
-    case food::CheckCode::ValueOverFood:
-      return {mark, Checks::tr("%1 is more than the food: %2 in 100 g.").arg(nutrientName(first), found),
-              Checks::tr("Look for a slip of the unit or of the basis.")};
-    case food::CheckCode::ProximatesOverWhole:
-      return {mark, Checks::tr("The known proximates add up to %1 g.").arg(measured(finding.found)),
-              Checks::tr("Some are probably on dry matter; check the basis of each.")};
-    case food::CheckCode::ProximatesDoNotClose:
-      return {mark, Checks::tr("Proximates do not close: %1 g of 100 g.").arg(measured(finding.found)),
-              Checks::tr("Check the water value first, then the sources: they may be of different foods.")};
-    case food::CheckCode::PartsOverWhole:
-      return {mark,
-              Checks::tr("%1 (%2) are more than their whole, %3 (%4).")
-                  .arg(partsText(finding.nutrients), found, nutrientWithin(first), against),
-              Checks::tr("Parts and whole come from different samples, or a unit slipped.")};
-    case food::CheckCode::NegativeCarbohydrate:
-      return {
-          mark, Checks::tr("Carbohydrate is below zero: %1.").arg(found),
-          Checks::tr("Usual for insects, where chitin is counted twice; otherwise check the proximates.")};
-    case food::CheckCode::EnergyDisagrees:
-      return {mark, Checks::tr("Energy is stated as %1; the proximates give %2.").arg(found, against),
-              Checks::tr("Check whether kJ were read as kcal, and gross energy as metabolizable.")};
-    case food::CheckCode::ScatterWiderThanValue:
-      return {mark, Checks::tr("%1 scatters more than it is: ± %2.").arg(nutrientName(first), found),
-              Checks::tr("One of its samples is probably wrong; open the row and look at each.")};
-    default:
-      return comparedSentence(finding, mark, nutrientName(first));
-  }
+  const food::CheckWords words = food::wordsOf(finding.code);
+  const auto fact = [&](std::string_view named) { return factOf(named, finding).toStdString(); };
+  const auto said = [&](const char* text) {
+    return QString::fromStdString(food::withFacts(Checks::tr(text).toStdString(), fact));
+  };
+  return {finding.severity == food::Severity::Refused ? Mark::Lacking : Mark::AtLimit, said(words.what),
+          said(words.advice)};
 }
 
 std::vector<CheckSentence> checkSentences(const store::KnownFood& food) {
