@@ -6,9 +6,9 @@
 #include "app/check_sentences.h"
 #include "core/exchange/mapping_guess.h"
 #include "core/exchange/problem_json.h"
-#include "core/exchange/table_export.h"
 #include "core/exchange/table_reports.h"
 #include "core/store/food_reading.h"
+#include "core/transfer/table_export.h"
 #include "core/transfer/table_import.h"
 
 #include <fmt/format.h>
@@ -48,10 +48,12 @@ exchange::MappingGuess mappingFor(const Command& command, const exchange::TableI
 
 std::string planText(const exchange::ImportPlan& plan, bool kept) {
   return fmt::format(
-      "{}: {} foods new, {} changed, {} as they were; {} values new, {} changed, {} as they were; {} cells "
-      "say that nothing is known\n",
+      "{}: {} foods new, {} changed, {} as they were; {} values new, {} changed, {} as they were, {} of "
+      "these of "
+      "nutrients unknown here; {} cells say that nothing is known\n",
       kept ? "imported" : "planned, nothing written", plan.foods[0], plan.foods[1], plan.foods[2],
-      plan.valuesNew, plan.valuesChanged, plan.valuesUnchanged, plan.nothingKnown + plan.zerosUnknown);
+      plan.valuesNew, plan.valuesChanged, plan.valuesUnchanged, plan.valuesOther,
+      plan.nothingKnown + plan.zerosUnknown);
 }
 
 /// All foods, one after the other, as the collection derives them.
@@ -81,17 +83,7 @@ int importTableFile(const Command& command, const Streams& streams) {
 
 int exportFoods(const Command& command, const Streams& streams) {
   const store::Collection collection = openForReading(command.file.value());
-  const auto foods = store::listFoods(collection);
-  const exchange::ExportSource each =
-      [&, next = std::size_t{0}]() mutable -> std::optional<exchange::ExportedFood> {
-    while (next < foods.size()) {
-      const food::FoodLine& line = foods[next++];
-      const auto known = store::knowFood(collection, store::FoodId(line.id));
-      if (known)
-        return exchange::ExportedFood{line.code, line.name, line.form, line.group, known->composition};
-    }
-    return std::nullopt;
-  };
+  const exchange::ExportSource each = transfer::foodsOf(collection);
   const auto layout = command.wide ? exchange::TableLayout::Wide : exchange::TableLayout::Long;
   const fs::path file(command.tableFile);
   std::size_t values = 0;
@@ -105,7 +97,8 @@ int exportFoods(const Command& command, const Streams& streams) {
   } else {
     throw UsageError(file.string() + ": expected a name that ends with .csv or .xlsx (see tarebowl --help)");
   }
-  streams.out << fmt::format("{} foods with {} values in {}\n", foods.size(), values, file.string());
+  streams.out << fmt::format("{} foods with {} values in {}\n", store::countFoods(collection), values,
+                             file.string());
   return kDone;
 }
 

@@ -80,7 +80,8 @@ struct TableMapping {
   bool zeroIsUnknown = false;                      ///< the table writes 0 for what nobody measured
   std::string source{};                            ///< where no column says it
   std::map<std::string, CodedNutrient> nutrients{};
-  std::map<std::string, std::string> groups{};  ///< what the table's codes of food groups mean
+  std::map<std::string, std::string> groups{};   ///< what the table's codes of food groups mean
+  std::map<std::string, std::string> sources{};  ///< what the table's codes of sources mean
   std::optional<FoodList> foods{};
   bool operator==(const TableMapping&) const = default;
 };

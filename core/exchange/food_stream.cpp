@@ -17,6 +17,7 @@ namespace tarebowl::exchange {
 namespace {
 
 constexpr std::size_t kLongestName = 500;
+constexpr std::size_t kMostValuesAtOnce = 4096;
 
 /// The columns of what is said of a food, as distinct from its values.
 struct FoodPlaces {
@@ -73,7 +74,7 @@ class FoodStream::Work {
     while (true) {
       food = {};
       if (!(mapping_.isLong ? nextLong(food) : nextWide(food)) || values_.plan().stopped) return false;
-      if (!food.values.empty()) return true;
+      if (!food.values.empty() || !food.others.empty()) return true;
     }
   }
 
@@ -248,6 +249,8 @@ class FoodStream::Work {
         return true;
       }
       if (named) readLongValue(food);
+      // The rest of a food without end comes as if the table returned to it.
+      if (food.values.size() + food.others.size() >= kMostValuesAtOnce) return true;
     } while (nextRow());
     return true;
   }
@@ -258,26 +261,36 @@ class FoodStream::Work {
   }
 
   void readLongValue(ImportedFood& food) {
-    const ValueReading* const reading = readingOfRow();
-    if (reading == nullptr) return;
-    const std::size_t before = food.values.size();
-    values_.read(row_, longPlaces_, *reading, food);
-    if (food.values.size() == before) return;
-    std::size_t& seen = seenAt_[reading->nutrient.index()];
-    if (seen != 0) {
-      const ImportedValue& earlier = food.values[seen - 1];
-      const ImportedValue& now = food.values.back();
-      const bool same = earlier.stated.amount == now.stated.amount &&
-                        earlier.stated.unit == now.stated.unit && earlier.stated.per == now.stated.per &&
-                        earlier.stated.basis == now.stated.basis;
-      repeat(same, earlier.line, food);
+    const Meaning& meaning = meaningOfRow();
+    if (!meaning.reading) return;
+    auto stated = values_.readStated(row_, longPlaces_, *meaning.reading);
+    if (!stated) return;
+    if (!meaning.otherName.empty()) {
+      takeOther(meaning.otherName, std::move(*stated), food);
       return;
     }
+    const food::NutrientId nutrient = meaning.reading->nutrient;
+    std::size_t& seen = seenAt_[nutrient.index()];
+    const auto isSaid = [&](const ImportedValue& it) {
+      return it.nutrient == nutrient && it.stated.source == stated->source;
+    };
+    const auto earlier = seen == 0 ? food.values.end() : std::ranges::find_if(food.values, isSaid);
+    if (earlier != food.values.end()) return repeat(earlier->stated, earlier->line, *stated);
+    food.values.push_back({nutrient, std::move(*stated), row_.line(), longPlaces_.value + 1});
     seen = food.values.size();
   }
 
-  void repeat(bool same, std::size_t earlierLine, ImportedFood& food) {
-    food.values.pop_back();
+  void takeOther(const std::string& name, food::StatedValue stated, ImportedFood& food) {
+    const auto earlier = std::ranges::find_if(food.others, [&](const ImportedOther& it) {
+      return it.name == name && it.stated.source == stated.source;
+    });
+    if (earlier != food.others.end()) return repeat(earlier->stated, earlier->line, stated);
+    food.others.push_back({name, std::move(stated), row_.line(), longPlaces_.value + 1});
+  }
+
+  void repeat(const food::StatedValue& earlier, std::size_t earlierLine, const food::StatedValue& now) {
+    const bool same = earlier.amount == now.amount && earlier.unit == now.unit && earlier.per == now.per &&
+                      earlier.basis == now.basis;
     values_.remark(same ? ImportIssue::SaidTwice : ImportIssue::RepeatedValue,
                    {.line = row_.line(),
                     .column = longPlaces_.value + 1,
@@ -292,9 +305,10 @@ class FoodStream::Work {
     std::optional<ImportIssue> issue;
     std::size_t column = 0;
     std::string found;
+    std::string otherName{};  ///< of what is no nutrient of ours and has a unit
   };
 
-  const ValueReading* readingOfRow() {
+  const Meaning& meaningOfRow() {
     key_.assign(row_[nutrientAt_]);
     for (const auto place : {unitAt_, basisAt_})
       if (place) (key_ += '\x1f') += row_[*place];
@@ -302,22 +316,23 @@ class FoodStream::Work {
     if (known == meanings_.end()) {
       constexpr std::size_t kMostMeanings = 100'000;
       if (meanings_.size() > kMostMeanings) meanings_.clear();
-      known = meanings_.emplace(key_, meaningOfRow()).first;
+      known = meanings_.emplace(key_, readMeaning()).first;
     }
     const Meaning& meaning = known->second;
     if (meaning.issue)
       values_.remark(*meaning.issue,
                      {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
-    return meaning.reading ? &*meaning.reading : nullptr;
+    return meaning;
   }
 
-  Meaning meaningOfRow() {
-    const std::string name(trimmed(row_[nutrientAt_]));
-    const auto refuse = [](ImportIssue issue, std::size_t column, std::string found) {
-      return Meaning{std::nullopt, issue, column, std::move(found)};
+  Meaning readMeaning() {
+    const std::string name = onOneLine(row_[nutrientAt_]);
+    const auto refuse = [](ImportIssue issue, std::size_t column, std::string_view found) {
+      return Meaning{std::nullopt, issue, column, std::string(found)};
     };
     std::optional<UnitText> unit = longUnit_;
     std::optional<food::NutrientId> nutrient;
+    std::string otherName;
     if (const auto coded = mapping_.nutrients.find(name); coded != mapping_.nutrients.end()) {
       if (!coded->second.nutrient)
         return refuse(ImportIssue::LeftOut, nutrientAt_, name + ": " + coded->second.reason);
@@ -326,20 +341,31 @@ class FoodStream::Work {
     } else if (const auto named = nutrientIn(name)) {
       nutrient = named->nutrient;
       if (named->unit) unit = named->unit;
+    } else {
+      const TitleParts parts = partsOfTitle(name);
+      otherName = parts.unit ? parts.label : name;
+      if (parts.unit) unit = parts.unit;
     }
-    if (!nutrient)
-      return refuse(name.empty() ? ImportIssue::BadWord : ImportIssue::UnknownNutrient, nutrientAt_, name);
+    if (name.empty()) return refuse(ImportIssue::BadWord, nutrientAt_, name);
     if (unitAt_ && !trimmed(row_[*unitAt_]).empty()) {
       unit = parseUnitText(row_[*unitAt_]);
-      if (!unit) return refuse(ImportIssue::UnknownUnit, *unitAt_, std::string(row_[*unitAt_]));
+      // What has no name here may well have no unit of ours: a pH, a count.
+      if (!unit && nutrient) return refuse(ImportIssue::UnknownUnit, *unitAt_, row_[*unitAt_]);
     }
+    if (!nutrient && !mayBeKept(otherName, unit))
+      return refuse(ImportIssue::UnknownNutrient, nutrientAt_, name);
     if (basisAt_ && !trimmed(row_[*basisAt_]).empty()) {
       const auto basis = basisIn(row_[*basisAt_]);
-      if (!basis) return refuse(ImportIssue::BadWord, *basisAt_, std::string(row_[*basisAt_]));
+      if (!basis) return refuse(ImportIssue::BadWord, *basisAt_, row_[*basisAt_]);
       if (!unit) unit = UnitText{.unit = food::describe(*nutrient).unit};
       unit->basis = basis;
     }
-    return {readingOf(*nutrient, unit, mapping_), std::nullopt, 0, {}};
+    if (nutrient) return {readingOf(*nutrient, unit, mapping_), std::nullopt, 0, {}};
+    return {readingOf(*unit, mapping_), ImportIssue::UnknownNutrient, nutrientAt_, name, otherName};
+  }
+
+  static bool mayBeKept(const std::string& name, const std::optional<UnitText>& unit) {
+    return unit && !name.empty() && name.size() <= kLongestName && name.front() != '=';
   }
 
   static std::optional<quantity::Basis> basisIn(std::string_view text) {

@@ -35,12 +35,16 @@ class ValueReader {
 
   /// Adds the value to the food, or says why not.
   void read(const TableRow& row, const Places& places, const ValueReading& reading, ImportedFood& food);
+  /// The value as it is stated; nothing where there is none or it is refused, which is remarked on.
+  [[nodiscard]] std::optional<food::StatedValue> readStated(const TableRow& row, const Places& places,
+                                                            const ValueReading& reading);
 
   void remark(ImportIssue issue, Remark remark);
   void remark(ImportIssue issue, const TableRow& row, std::size_t column, std::string_view title = {});
   [[nodiscard]] ImportPlan& plan() { return plan_; }
 
  private:
+  [[nodiscard]] std::string sourceIn(std::string_view cell) const;
   bool readQualifier(const TableRow& row, const Places& places, food::StatedValue& stated);
   bool readCount(const TableRow& row, const Places& places, food::StatedValue& stated);
   bool readScatter(const TableRow& row, const Places& places, food::StatedValue& stated);

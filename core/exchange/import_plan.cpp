@@ -14,25 +14,35 @@ namespace tarebowl::exchange {
 
 namespace {
 
+Remark saidTwiceOf(const ImportedFood& food, std::size_t place) {
+  if (place >= food.values.size()) {
+    const ImportedOther& other = food.others.at(place - food.values.size());
+    return {.line = other.line, .column = other.column, .title = other.name, .found = food.name};
+  }
+  const ImportedValue& value = food.values[place];
+  return {.line = value.line,
+          .column = value.column,
+          .title = food::describe(value.nutrient).tagname,
+          .found = food.name};
+}
+
 void count(ImportPlan& plan, const ImportedFood& food, FoodOutcome outcome, const ImportOptions& options) {
   ++plan.foods.at(static_cast<std::size_t>(outcome.change));
   plan.valuesNew += outcome.valuesNew;
   plan.valuesChanged += outcome.valuesChanged;
   plan.valuesUnchanged += outcome.valuesUnchanged;
+  plan.valuesOther += food.others.size();
   RemarkGroup& twice = plan.remarks.at(static_cast<std::size_t>(ImportIssue::RepeatedValue));
   twice.count += outcome.saidTwice.size();
   for (const std::size_t place : outcome.saidTwice) {
-    const ImportedValue& value = food.values.at(place);
-    const Remark remark{.line = value.line,
-                        .column = value.column,
-                        .title = food::describe(value.nutrient).tagname,
-                        .found = food.name};
+    const Remark remark = saidTwiceOf(food, place);
     if (options.onRemark) options.onRemark(ImportIssue::RepeatedValue, remark);
     if (twice.first.size() < options.firstOfEachKind) twice.first.push_back(remark);
   }
   const bool keep = plan.firstFoods.size() < options.firstOfEachKind;
   if (!keep && !options.onFood) return;
-  PlannedFood planned{food.line, food.code, food.name, food.values.size(), std::move(outcome)};
+  PlannedFood planned{food.line, food.code, food.name, food.values.size() + food.others.size(),
+                      std::move(outcome)};
   if (options.onFood) options.onFood(planned);
   if (keep) plan.firstFoods.push_back(std::move(planned));
 }

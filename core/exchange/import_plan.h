@@ -23,7 +23,8 @@ struct FoodOutcome {
   std::size_t valuesNew = 0;
   std::size_t valuesChanged = 0;
   std::size_t valuesUnchanged = 0;
-  std::vector<std::size_t> saidTwice{};  ///< places in the food's values that this import had put before
+  /// Places in the food's values, and after them in its others, that this import had put before.
+  std::vector<std::size_t> saidTwice{};
   bool operator==(const FoodOutcome&) const = default;
 };
 
@@ -63,6 +64,7 @@ struct ImportPlan {
   std::size_t valuesNew = 0;
   std::size_t valuesChanged = 0;
   std::size_t valuesUnchanged = 0;
+  std::size_t valuesOther = 0;   ///< of these: of nutrients that are unknown here, kept under their names
   std::size_t nothingKnown = 0;  ///< blank cells and such as "-" and "n.d."
   std::size_t zerosUnknown = 0;  ///< where the mapping says that 0 is what nobody measured
   std::array<RemarkGroup, kImportIssues> remarks{};  ///< by ImportIssue

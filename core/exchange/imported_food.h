@@ -20,6 +20,14 @@ struct ImportedValue {
   std::size_t column = 0;  ///< from 1
 };
 
+/// A value of something that is no nutrient of ours, under the table's own name for it.
+struct ImportedOther {
+  std::string name{};
+  food::StatedValue stated{};
+  std::size_t line = 0;
+  std::size_t column = 0;  ///< from 1
+};
+
 /// What a table says of one food: a wide table's record, or the records of a long table that follow each
 /// other. A long table may return to a food; its values then come in several of these.
 struct ImportedFood {
@@ -30,6 +38,7 @@ struct ImportedFood {
   std::string source{};
   std::size_t line = 0;
   std::vector<ImportedValue> values{};
+  std::vector<ImportedOther> others{};
 };
 
 /// Why something will not be imported as it stands. Those up to Unlisted refuse the table; the rest is left
@@ -39,14 +48,14 @@ enum class ImportIssue {
   RaggedRow,        ///< more or fewer cells than the header
   NoFood,           ///< values that belong to no food
   RepeatedFood,     ///< a second record of a food in a wide table
-  RepeatedValue,    ///< a second, other value of a nutrient of a food
+  RepeatedValue,    ///< a second, other value of a nutrient of a food from the same source
   UnknownUnit,      ///< a unit cell that is not understood
   UnitDoesNotFit,   ///< mg of energy, IU of calcium
   MoreThanFood,     ///< more than 105 g in 100 g
   BadWord,          ///< a qualifier, basis or count that is none
   BadName,          ///< a formula, or beyond all measure
   Unlisted,         ///< a food code that the list of foods does not have
-  UnknownNutrient,  ///< no nutrient of this name is known here: its values are left out
+  UnknownNutrient,  ///< no nutrient of this name is known here: kept under its name where it has a unit
   LeftOut,          ///< the mapping says so
   SaidTwice,        ///< the same value again
   NoValues,         ///< a record without any value: a heading, a footnote, or a food nobody measured

@@ -14,9 +14,9 @@ namespace {
 
 using quantity::Basis;
 
-constexpr std::array<std::string_view, 16> kMappingKeys{
-    "format", "layout", "encoding", "delimiter", "quote",   "decimal",   "header_line", "units_line",
-    "basis",  "per",    "zero",     "source",    "columns", "nutrients", "groups",      "foods_file"};
+constexpr std::array<std::string_view, 17> kMappingKeys{
+    "format", "layout", "encoding", "delimiter", "quote",     "decimal", "header_line", "units_line", "basis",
+    "per",    "zero",   "source",   "columns",   "nutrients", "groups",  "sources",     "foods_file"};
 constexpr std::array<std::string_view, 5> kColumnKeys{"column", "number", "is", "nutrient", "unit"};
 constexpr std::array<std::string_view, 3> kCodeKeys{"nutrient", "unit", "left_out"};
 constexpr std::array<std::string_view, 6> kFoodListKeys{"file",  "encoding",    "delimiter",
@@ -132,6 +132,8 @@ TableMapping parseMapping(std::string_view text, const std::string& fileName) {
     for (const auto& [code, entry] : nutrients->members()) mapping.nutrients.emplace(code, readCode(entry));
   if (const auto groups = reader.find("groups"))
     for (const auto& [code, entry] : groups->members()) mapping.groups.emplace(code, entry.nonEmptyText());
+  if (const auto sources = reader.find("sources"))
+    for (const auto& [code, entry] : sources->members()) mapping.sources.emplace(code, entry.nonEmptyText());
   if (const auto foods = reader.find("foods_file")) mapping.foods = readFoodList(*foods);
   return mapping;
 }

@@ -79,6 +79,7 @@ std::string writeMapping(const TableMapping& mapping) {
   json["columns"] = columnsJson(mapping.columns);
   if (!mapping.nutrients.empty()) json["nutrients"] = codesJson(mapping.nutrients);
   if (!mapping.groups.empty()) json["groups"] = mapping.groups;
+  if (!mapping.sources.empty()) json["sources"] = mapping.sources;
   if (mapping.foods) json["foods_file"] = foodListJson(*mapping.foods);
   return toText(json);
 }

@@ -16,11 +16,16 @@ using quantity::Unit;
 
 ValueReading readingOf(food::NutrientId nutrient, const std::optional<UnitText>& unit,
                        const TableMapping& mapping) {
-  ValueReading reading{.nutrient = nutrient, .toGramsPer100 = 0.0};
-  reading.unit = unit.value_or(UnitText{.unit = food::describe(nutrient).unit});
+  ValueReading reading = readingOf(unit.value_or(UnitText{.unit = food::describe(nutrient).unit}), mapping);
+  reading.nutrient = nutrient;
+  reading.fits = food::toOwnUnitFactor(nutrient, reading.unit.unit).has_value();
+  return reading;
+}
+
+ValueReading readingOf(const UnitText& unit, const TableMapping& mapping) {
+  ValueReading reading{.unit = unit};
   if (!reading.unit.basis) reading.unit.basis = mapping.basis;
   if (!reading.unit.per) reading.unit.per = mapping.per;
-  reading.fits = food::toOwnUnitFactor(nutrient, reading.unit.unit).has_value();
   const auto grams = quantity::conversionFactor(reading.unit.unit, Unit::Gram);
   if (grams && *reading.unit.basis != Basis::Energy)
     reading.toGramsPer100 = reading.unit.factor * *grams * 100.0 / *reading.unit.per;

@@ -25,6 +25,9 @@ struct ValueReading {
 [[nodiscard]] ValueReading readingOf(food::NutrientId nutrient, const std::optional<UnitText>& unit,
                                      const TableMapping& mapping);
 
+/// The same for something that is no nutrient of ours.
+[[nodiscard]] ValueReading readingOf(const UnitText& unit, const TableMapping& mapping);
+
 /// A column of the table at hand.
 struct LocatedColumn {
   ColumnUse use;

@@ -125,21 +125,48 @@ std::string unitTextOf(food::NutrientId id) {
   return fmt::format("{}/100 g as fed", symbolOf(food::describe(id).unit));
 }
 
+Cell orBlank(std::optional<double> number) {
+  return number ? Cell(*number) : Cell(std::string());
+}
+
+/// n, qualifier and source, the last cells of a long row.
+void addOrigin(std::vector<Cell>& row, std::optional<int> count, food::Qualifier qualifier,
+               const std::string& source) {
+  row.emplace_back(count ? std::to_string(*count) : std::string());
+  row.emplace_back(qualifier == food::Qualifier::Equal ? std::string() : std::string(symbolOf(qualifier)));
+  row.emplace_back(source);
+}
+
+std::vector<Cell> longRow(const ExportedFood& food, food::NutrientId id, const food::NutrientValue& value) {
+  std::vector<Cell> row{food.code,
+                        food.name,
+                        food.form,
+                        food.group,
+                        food::describe(id).tagname,
+                        value.amount.value(),
+                        unitTextOf(id),
+                        orBlank(value.sd ? std::optional(value.sd->value()) : std::nullopt)};
+  addOrigin(row, value.sampleCount, value.qualifier, value.source);
+  return row;
+}
+
+std::vector<Cell> longRow(const ExportedFood& food, const ExportedOther& other) {
+  std::vector<Cell> row{
+      food.code,        food.name, food.form, food.group, other.name, other.amount, unitText(other.unit),
+      orBlank(other.sd)};
+  addOrigin(row, other.count, other.qualifier, other.source);
+  return row;
+}
+
 std::size_t writeLong(const ExportSource& foods, RowWriter& writer) {
   writer.write(
       {"Code", "Food", "Form", "Group", "Nutrient", "Value", "Unit", "SD", "n", "Qualifier", "Source"});
   std::size_t count = 0;
   while (const auto food = foods()) {
-    for (const food::NutrientId id : food->composition.knownNutrients()) {
-      const food::NutrientValue& value = *food->composition.find(id);
-      writer.write(
-          {food->code, food->name, food->form, food->group, food::describe(id).tagname, value.amount.value(),
-           unitTextOf(id), value.sd ? Cell(value.sd->value()) : Cell(std::string()),
-           value.sampleCount ? Cell(std::to_string(*value.sampleCount)) : Cell(std::string()),
-           value.qualifier == food::Qualifier::Equal ? std::string() : std::string(symbolOf(value.qualifier)),
-           value.source});
-      ++count;
-    }
+    const auto known = food->composition.knownNutrients();
+    for (const food::NutrientId id : known) writer.write(longRow(*food, id, *food->composition.find(id)));
+    for (const ExportedOther& other : food->others) writer.write(longRow(*food, other));
+    count += known.size() + food->others.size();
   }
   return count;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/exchange/unit_text.h"
 #include "core/food/composition.h"
 
 #include <cstddef>
@@ -14,6 +15,18 @@
 
 namespace tarebowl::exchange {
 
+/// A value of what is no nutrient of ours, in a unit on a basis.
+struct ExportedOther {
+  std::string name{};
+  UnitText unit{};
+  double amount = 0.0;
+  std::optional<double> sd{};
+  std::optional<int> count{};
+  food::Qualifier qualifier = food::Qualifier::Equal;
+  std::string source{};
+  bool operator==(const ExportedOther&) const = default;
+};
+
 /// A food as it leaves the program.
 struct ExportedFood {
   std::string code{};
@@ -21,6 +34,7 @@ struct ExportedFood {
   std::string form{};
   std::string group{};
   food::Composition composition{};
+  std::vector<ExportedOther> others{};
 };
 
 /// The next food; nothing at the end. So that a collection need not be in memory.
@@ -28,7 +42,7 @@ using ExportSource = std::function<std::optional<ExportedFood>()>;
 
 /// Long: a row a value, with unit, sd, n, qualifier and source; what importTable reads back without loss by
 /// the mapping that it guesses. Wide: a row a food and a column a nutrient, for people and for calculations;
-/// it leaves out sd, n and source, and writes a bound as "<0.05" or "≥26".
+/// it leaves out sd, n, source and what is no nutrient of ours, and writes a bound as "<0.05" or "≥26".
 enum class TableLayout { Long, Wide };
 
 /// Comma-separated text in UTF-8 (RFC 4180). Returns how many values were written.

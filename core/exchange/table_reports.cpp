@@ -122,6 +122,7 @@ std::string writeImportPlan(const ImportPlan& plan, ImportStage stage, const Tab
   json["foods"] = {{"new", plan.foods[0]}, {"changed", plan.foods[1]}, {"unchanged", plan.foods[2]}};
   json["values"] = {
       {"new", plan.valuesNew}, {"changed", plan.valuesChanged}, {"unchanged", plan.valuesUnchanged}};
+  if (plan.valuesOther > 0) json["values"]["of_unknown_nutrients"] = plan.valuesOther;
   json["nothing_known"] = plan.nothingKnown;
   json["zeros_unknown"] = plan.zerosUnknown;
   json["remarks"] = remarksJson(plan);

@@ -55,25 +55,34 @@ void ValueReader::remark(ImportIssue issue, const TableRow& row, std::size_t col
 
 void ValueReader::read(const TableRow& row, const Places& places, const ValueReading& reading,
                        ImportedFood& food) {
+  if (auto stated = readStated(row, places, reading))
+    food.values.push_back({reading.nutrient, std::move(*stated), row.line(), places.value + 1});
+}
+
+std::optional<food::StatedValue> ValueReader::readStated(const TableRow& row, const Places& places,
+                                                         const ValueReading& reading) {
   const NumberReading cell = readNumber(row[places.value], mark_);
   if (std::holds_alternative<NothingKnown>(cell)) {
     ++plan_.nothingKnown;
-    return;
+    return std::nullopt;
   }
   Remark here{.line = row.line(), .column = places.value + 1, .title = places.title};
   if (const auto* fault = std::get_if<NumberFault>(&cell)) {
     here.found = row[places.value];
     here.fault = *fault;
-    return remark(ImportIssue::BadNumber, std::move(here));
+    remark(ImportIssue::BadNumber, std::move(here));
+    return std::nullopt;
   }
   const auto& number = std::get<NumberText>(cell);
   if (mapping_.zeroIsUnknown && number.amount == 0.0 && number.qualifier == food::Qualifier::Equal) {
     ++plan_.zerosUnknown;
-    return;
+    return std::nullopt;
   }
-  if (!reading.fits) return remark(ImportIssue::UnitDoesNotFit, row, places.value, places.title);
-  if (number.amount * reading.toGramsPer100 > kWholeFood)
-    return remark(ImportIssue::MoreThanFood, row, places.value, places.title);
+  if (!reading.fits || number.amount * reading.toGramsPer100 > kWholeFood) {
+    const auto issue = reading.fits ? ImportIssue::MoreThanFood : ImportIssue::UnitDoesNotFit;
+    remark(issue, row, places.value, places.title);
+    return std::nullopt;
+  }
   food::StatedValue stated{.amount = number.amount * reading.unit.factor,
                            .sd = number.sd,
                            .unit = reading.unit.unit,
@@ -82,10 +91,16 @@ void ValueReader::read(const TableRow& row, const Places& places, const ValueRea
                            .qualifier = number.qualifier};
   if (!readQualifier(row, places, stated) || !readCount(row, places, stated) ||
       !readScatter(row, places, stated))
-    return;
+    return std::nullopt;
   if (stated.sd) *stated.sd *= reading.unit.factor;
-  if (places.source) stated.source = trimmed(row[*places.source]);
-  food.values.push_back({reading.nutrient, std::move(stated), row.line(), places.value + 1});
+  if (places.source) stated.source = sourceIn(row[*places.source]);
+  return stated;
+}
+
+std::string ValueReader::sourceIn(std::string_view cell) const {
+  const std::string text(trimmed(cell));
+  const auto meant = mapping_.sources.find(text);
+  return meant == mapping_.sources.end() ? text : meant->second;
 }
 
 bool ValueReader::readQualifier(const TableRow& row, const Places& places, food::StatedValue& stated) {

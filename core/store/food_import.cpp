@@ -32,6 +32,16 @@ bool isSound(const ImportedValue& value) {
          value.count.value_or(1) > 0;
 }
 
+/// A value that is stated as it is stored, as an export does, says nothing new of how it was reported.
+bool saysTheSame(const ValueRow& before, ValueRow now) {
+  if (!now.reportedAmount) {
+    now.reportedAmount = before.reportedAmount;
+    now.reportedUnit = before.reportedUnit;
+    now.reportedPer = before.reportedPer;
+  }
+  return before == now;
+}
+
 }  // namespace
 
 class FoodImport::Inner {
@@ -55,6 +65,9 @@ class FoodImport::Inner {
     std::set<long long> stated;  // components this import has spoken of
   };
 
+  [[nodiscard]] const std::string& sourceOf(const ImportedFood& imported) const {
+    return imported.sample.source.empty() ? source.name : imported.sample.source;
+  }
   long long addFoodOf(const ImportedFood& imported);
   long long addSampleOf(const ImportedFood& imported);
   Outcome addToFormer(Former& former, const ValueRow& row);
@@ -72,6 +85,7 @@ class FoodImport::Inner {
   std::unordered_map<long long, Former> formers;  // at most kMostFormers
   std::unordered_map<long long, bool> settled;    // whether it was changed
   std::string lastCode;
+  std::string lastSource;
   long long lastSample = 0;
   std::optional<std::int64_t> firstEdit;  // the entry for the first sample of an earlier import it changed
   std::optional<std::int64_t> change;
@@ -90,7 +104,7 @@ long long FoodImport::Inner::addSampleOf(const ImportedFood& imported) {
   SampleRows rows{
       .id = range.lastSample + 1, .food = addFoodOf(imported), .revision = 1, .sample = imported.sample};
   rows.sample.origin = source.origin;
-  rows.sample.source = source.name;
+  rows.sample.source = sourceOf(imported);
   insertSample(store, rows);
   ++range.lastSample;
   ++counts.samplesAdded;
@@ -105,7 +119,7 @@ FoodImport::Outcome FoodImport::Inner::addToFormer(Former& former, const ValueRo
     values.insert(place, row);
     return Outcome::Added;
   }
-  if (*place == row) return Outcome::Unchanged;
+  if (saysTheSame(*place, row)) return Outcome::Unchanged;
   *place = row;
   return Outcome::Changed;
 }
@@ -193,13 +207,15 @@ SampleId FoodImport::sample(const ImportedFood& food) {
   Inner& inner = *inner_;
   const std::string& code = food.sample.sourceCode;
   if (code.empty()) refuse(inner.store, "an imported food needs its code in the table");
-  if (code == inner.lastCode) return SampleId{inner.lastSample};
+  const std::string& source = inner.sourceOf(food);
+  if (code == inner.lastCode && source == inner.lastSource) return SampleId{inner.lastSample};
   return guarded(inner.store.file(), [&] {
     long long id = 0;
     inner.store.sql() << "SELECT id FROM sample WHERE source = :source AND source_code = :code",
-        soci::use(inner.source.name), soci::use(code), soci::into(id);
+        soci::use(source), soci::use(code), soci::into(id);
     if (!inner.store.sql().got_data()) id = inner.addSampleOf(food);
     inner.lastCode = code;
+    inner.lastSource = source;
     inner.lastSample = id;
     return SampleId{id};
   });

@@ -24,9 +24,10 @@ struct ImportSource {
   std::string fileHash{};  ///< for the change log, any text
 };
 
-/// A food of the table. `food` is used where the collection has none of its code yet; `sample` says date,
-/// lab, method, batch and note (its origin, source and values are not read). sample.sourceCode names the food
-/// in the table and must not be empty.
+/// A food of the table. `food` is used where the collection has none of its code yet; `sample` says source,
+/// date, lab, method, batch and note (its origin and values are not read). A table that names the publication
+/// of each value gives one of these for each; where sample.source is empty the table itself is the source.
+/// sample.sourceCode names the food in that source and must not be empty.
 struct ImportedFood {
   food::Food food{};
   food::Sample sample{};

@@ -108,6 +108,37 @@ std::vector<StoredSample> samplesOf(const Collection& collection, FoodId food) {
   });
 }
 
+std::vector<OtherValue> otherValuesOf(const Collection& collection, FoodId food) {
+  return guarded(collection.file(), [&] {
+    Collection::Inner& inner = collection.inner();
+    const auto id = static_cast<long long>(food);
+    OtherValue value;
+    ValueRow row;
+    soci::statement rows =
+        (inner.sql().prepare
+             << "SELECT v.component_id, c.tagname, c.unit, v.amount, v.basis, v.qualifier, v.sd, "
+                "v.determinations, s.source FROM sample s JOIN sample_value v ON v.sample_id = s.id JOIN "
+                "component c ON c.id = v.component_id WHERE s.food_id = :food AND s.excluded IS NULL ORDER "
+                "BY "
+                "c.tagname, s.id",
+         soci::use(id), soci::into(row.component), soci::into(value.name), soci::into(value.unit),
+         soci::into(row.amount), soci::into(row.basis), soci::into(row.qualifier), soci::into(row.sd),
+         soci::into(row.count), soci::into(value.source));
+    rows.execute();
+    std::vector<OtherValue> others;
+    while (rows.fetch()) {
+      const auto amount = contentOf(row.basis, row.amount);
+      if (!amount || inner.components.nutrientOf(inner.sql(), row.component)) continue;
+      value.amount = *amount;
+      value.sd = row.sd;
+      value.count = row.count;
+      value.qualifier = qualifierOf(row.qualifier);
+      others.push_back(value);
+    }
+    return others;
+  });
+}
+
 std::optional<KnownFood> knowFood(const Collection& collection, FoodId food,
                                   const food::DerivationRule& rule) {
   return guarded(collection.file(),

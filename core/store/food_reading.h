@@ -24,6 +24,21 @@ namespace tarebowl::store {
 /// In the order in which they were added.
 [[nodiscard]] std::vector<StoredSample> samplesOf(const Collection& collection, FoodId food);
 
+/// A value of something that is no nutrient of this program's list: kept as a table had it, counted by no
+/// diet.
+struct OtherValue {
+  std::string name{};
+  std::string unit{};  ///< the symbol of a quantity::Unit
+  food::SampleContent amount{};
+  std::optional<double> sd{};
+  std::optional<int> count{};
+  food::Qualifier qualifier = food::Qualifier::Equal;
+  std::string source{};
+};
+
+/// Of all samples that are not excluded, by name.
+[[nodiscard]] std::vector<OtherValue> otherValuesOf(const Collection& collection, FoodId food);
+
 /// What a food is made of and how that came about. Samples of the food itself go first; what they leave open
 /// is worked out from the raw food, where it is cooked from one.
 struct KnownFood {

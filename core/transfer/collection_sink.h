@@ -7,11 +7,14 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <unordered_map>
 
 namespace tarebowl::transfer {
 
-/// An import into a collection: one transaction, taken back unless it is committed.
+/// An import into a collection: one transaction, taken back unless it is committed. What a table says of a
+/// food becomes a sample for each source that it names. Things that are no nutrients of ours are kept under
+/// the table's name for them.
 class CollectionSink : public exchange::ImportSink {
  public:
   CollectionSink(store::Collection& collection, store::ImportSource source, store::Author author);
@@ -21,11 +24,18 @@ class CollectionSink : public exchange::ImportSink {
   std::optional<std::int64_t> commit();
 
  private:
-  void putValue(store::SampleId sample, const exchange::ImportedValue& value, std::size_t place,
-                exchange::FoodOutcome& outcome);
+  /// The sample of the food at hand from a source; the table's own where that is empty.
+  [[nodiscard]] store::SampleId sampleFrom(const std::string& source);
+  [[nodiscard]] store::ImportedValue asStored(const exchange::ImportedValue& value);
+  [[nodiscard]] store::ImportedValue asStored(const exchange::ImportedOther& other);
+  void add(store::SampleId sample, const store::ImportedValue& value, std::size_t place,
+           exchange::FoodOutcome& outcome);
 
   store::FoodImport import_;
   std::unordered_map<std::size_t, store::ComponentId> components_;  ///< by nutrient
+  std::unordered_map<std::string, store::ComponentId> others_;      ///< by name
+  store::ImportedFood food_;                                        ///< at hand
+  std::unordered_map<std::string, store::SampleId> samples_;        ///< of the food at hand, by source
 };
 
 }  // namespace tarebowl::transfer

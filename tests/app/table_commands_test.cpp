@@ -74,7 +74,10 @@ TEST(ExportCommand, WritesWhatCanBeImportedIntoAnotherCollection) {
     const std::string out = fileWith(name, "").string();
     ASSERT_EQ(tarebowl({"export", collection, out}).status, 0);
     const json planned = json::parse(tarebowl({"import", collection, out, "--dry-run"}).out);
-    EXPECT_EQ(planned["values"]["new"], 4) << name;  // of another table, so new
+    EXPECT_EQ(planned["values"]["unchanged"], 4) << name;  // each value names its source, so it is found
+    const json other = json::parse(tarebowl({"import", emptyCollection(), out}).out);
+    EXPECT_EQ(other["values"]["new"], 4) << name;
+    ASSERT_EQ(tarebowl({"import", collection, fileWith("t.csv", kTable).string()}).status, 0);
   }
   EXPECT_EQ(tarebowl({"export", collection, "out.doc"}).status, 2);
 }

@@ -44,6 +44,7 @@ TEST(ImportOfSr28, TakesEveryOneOfIts679045Values) {
   EXPECT_DOUBLE_EQ(protein.amount, 0.85);
   EXPECT_EQ(protein.sampleCount, 16);
   EXPECT_DOUBLE_EQ(protein.sd.value(), 0.296);
+  EXPECT_EQ(protein.source, "SR28: analytical or derived from analytical");
 
   const ImportPlan again = importTable(table, mapping, sink);
   EXPECT_EQ(again.valuesNew + again.valuesChanged, 0U);

@@ -140,6 +140,80 @@ TEST(Import, NamesNutrientsThatNobodyKnowsAndTakesTheRest) {
   EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).count, 2U);
   ASSERT_EQ(plan.of(ImportIssue::UnknownNutrient).first.size(), 1U);
   EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).first[0].found, "Moon dust");
+  EXPECT_EQ(plan.valuesOther, 2U);
+  EXPECT_EQ(sink.others.at("Kale").at("Moon dust").amount, 3.0);
+}
+
+TEST(Import, KeepsWhatHasNoNameHereWhereItsUnitIsUnderstood) {
+  MemorySink sink;
+  ImportPlan plan;
+  importInto(sink,
+             "Food,Nutrient,Value,Unit,Source\n"
+             "Kale,Moon dust (g/kg DM),1.5,,Invented 1\n"
+             "Kale,Moon pH,6.5,pH,Invented 1\n"
+             "Kale,Moon,6.5,,Invented 1\n"
+             "Kale,=Moon,6.5,mg,Invented 1\n"
+             "Kale,Moonlight,<2,kJ,Invented 2\n",
+             &plan);
+  EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).count, 5U);
+  EXPECT_EQ(plan.valuesOther, 2U);
+  EXPECT_EQ(plan.foods[0], 1U);
+  const auto& kept = sink.others.at("Kale");
+  ASSERT_EQ(kept.size(), 2U);
+  EXPECT_EQ(kept.at("Moon dust").basis, quantity::Basis::DryMatter);
+  EXPECT_EQ(kept.at("Moon dust").per, 1000.0);
+  EXPECT_EQ(kept.at("Moonlight").unit, quantity::Unit::Kilojoule);
+  EXPECT_EQ(kept.at("Moonlight").qualifier, food::Qualifier::Below);
+  EXPECT_EQ(kept.at("Moonlight").source, "Invented 2");
+}
+
+/// Keeps what it is given.
+class ListSink : public ImportSink {
+ public:
+  FoodOutcome put(const ImportedFood& food) override {
+    foods.push_back(food);
+    return {.valuesNew = food.values.size() + food.others.size()};
+  }
+  std::vector<ImportedFood> foods;
+};
+
+TEST(Import, TakesANutrientOfAFoodFromEachOfItsSources) {
+  const TableInput table = tableText(
+      "Food,Nutrient,Value,Unit,Source\nKale,CA,254,mg,Invented 1\nKale,CA,250,mg,Invented 2\n"
+      "Kale,CA,254,mg,Invented 1\n",
+      "t.csv");
+  ListSink sink;
+  const ImportPlan plan = importTable(table, guessMapping(table).mapping, sink);
+  EXPECT_EQ(plan.of(ImportIssue::SaidTwice).count, 1U);
+  ASSERT_EQ(sink.foods.size(), 1U);
+  ASSERT_EQ(sink.foods[0].values.size(), 2U);
+  EXPECT_EQ(sink.foods[0].values[0].stated.source, "Invented 1");
+  EXPECT_EQ(sink.foods[0].values[1].stated.source, "Invented 2");
+  const TableInput clash =
+      tableText("Food,Nutrient,Value,Unit,Source\nKale,CA,254,mg,A\nKale,CA,250,mg,A\n", "t.csv");
+  EXPECT_EQ(importTable(clash, guessMapping(clash).mapping, sink).of(ImportIssue::RepeatedValue).count, 1U);
+}
+
+TEST(Import, SaysWhatTheTablesCodesOfSourcesMean) {
+  const TableInput table = tableText("Food,Nutrient,Value,Source\nKale,CA,254,1\nKale,P,55,2\n", "t.csv");
+  TableMapping mapping = guessMapping(table).mapping;
+  mapping.sources = {{"1", "analytical"}};
+  ListSink sink;
+  (void)importTable(table, mapping, sink);
+  ASSERT_EQ(sink.foods.size(), 1U);
+  EXPECT_EQ(sink.foods[0].values[0].stated.source, "analytical");
+  EXPECT_EQ(sink.foods[0].values[1].stated.source, "2");
+}
+
+TEST(Import, HandsOnAFoodWithoutEndInPieces) {
+  std::string text = "Food,Nutrient,Value,Unit,Source\n";
+  constexpr std::size_t kSources = 10'000;
+  for (std::size_t i = 0; i < kSources; ++i) text += "Kale,CA,254,mg,Invented " + std::to_string(i) + "\n";
+  const TableInput table = tableText(text, "t.csv");
+  ListSink sink;
+  EXPECT_EQ(importTable(table, guessMapping(table).mapping, sink).valuesNew, kSources);
+  EXPECT_EQ(sink.foods.size(), 3U);
+  for (const ImportedFood& food : sink.foods) EXPECT_EQ(food.name, "Kale");
 }
 
 TEST(Import, LeavesZeroUnknownWhereTheMappingSaysSo) {
@@ -177,6 +251,7 @@ TEST(Mapping, IsReadAsItWasWritten) {
   mapping.nutrients["203"] = {food::nutrients::protein(), UnitText{quantity::Unit::Gram, 1.0, 100.0}, ""};
   mapping.nutrients["9"] = {std::nullopt, std::nullopt, "again"};
   mapping.groups["7"] = "leaf";
+  mapping.sources["1"] = "analytical";
   mapping.foods = FoodList{"foods.csv", {}, 2, {{.title = "id", .role = ColumnRole::Code}}};
   EXPECT_EQ(parseMapping(writeMapping(mapping), "m"), mapping);
 }

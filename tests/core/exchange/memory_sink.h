@@ -22,6 +22,11 @@ class MemorySink : public ImportSink {
     const bool known = foods.contains(key);
     FoodOutcome outcome;
     for (std::size_t i = 0; i < food.values.size(); ++i) putValue(key, food.values[i], i, outcome);
+    for (std::size_t i = 0; i < food.others.size(); ++i) {
+      const ImportedOther& other = food.others[i];
+      const bool isNew = others[key].emplace(other.name, other.stated).second;
+      ++(isNew ? outcome.valuesNew : outcome.valuesUnchanged);
+    }
     const bool nothingNew = outcome.valuesNew + outcome.valuesChanged == 0;
     outcome.change = !known ? FoodChange::New : nothingNew ? FoodChange::Unchanged : FoodChange::Changed;
     foods.emplace(key, food);
@@ -33,6 +38,7 @@ class MemorySink : public ImportSink {
   using Kept = std::map<food::NutrientId, food::StatedValue>;
   std::map<std::string, ImportedFood> foods;
   std::map<std::string, Kept> values;
+  std::map<std::string, std::map<std::string, food::StatedValue>> others;
 
   [[nodiscard]] const food::StatedValue& value(const std::string& food, const std::string& tagname) const {
     return values.at(food).at(food::findByTagname(tagname).value());

@@ -58,6 +58,20 @@ food::NutrientValue anyValue() {
   return value;
 }
 
+ExportedOther anyOther(const std::string& name) {
+  const food::NutrientValue like = anyValue();
+  ExportedOther other{.name = name, .amount = like.amount.value(), .count = like.sampleCount};
+  other.unit.unit = *rc::gen::elementOf(
+      std::vector{quantity::Unit::Milligram, quantity::Unit::Kilocalorie, quantity::Unit::InternationalUnit});
+  other.unit.basis = *rc::gen::elementOf(
+      std::vector{quantity::Basis::AsFed, quantity::Basis::DryMatter, quantity::Basis::Energy});
+  other.unit.per = other.unit.basis == quantity::Basis::Energy ? 1000.0 : 100.0;
+  if (like.sd) other.sd = like.sd->value();
+  other.qualifier = like.qualifier;
+  other.source = like.source;
+  return other;
+}
+
 std::vector<ExportedFood> anyFoods() {
   std::vector<ExportedFood> foods(static_cast<std::size_t>(*rc::gen::inRange(1, 6)));
   for (std::size_t i = 0; i < foods.size(); ++i) {
@@ -65,6 +79,8 @@ std::vector<ExportedFood> anyFoods() {
                 .name = anyName(),
                 .form = *rc::gen::elementOf(std::vector<std::string>{"", "raw", "steamed"}),
                 .group = anyName()};
+    const int others = *rc::gen::inRange(0, 3);
+    for (int k = 0; k < others; ++k) foods[i].others.push_back(anyOther("Moon " + std::to_string(k)));
     const int count = *rc::gen::inRange(1, 8);
     for (int k = 0; k < count; ++k)
       foods[i].composition.set(
@@ -91,7 +107,15 @@ std::vector<ExportedFood> readBack(const TableInput& table) {
   if (!plan.mayBeWritten()) throwFirstRefusal(plan, table.name);
   std::vector<ExportedFood> foods;
   for (const auto& [key, imported] : sink.foods) {
-    ExportedFood food{imported.code, imported.name, imported.form, imported.group, {}};
+    ExportedFood food{imported.code, imported.name, imported.form, imported.group, {}, {}};
+    for (const auto& [name, stated] : sink.others[key])
+      food.others.push_back({name,
+                             {stated.unit, 1.0, stated.per, stated.basis},
+                             stated.amount,
+                             stated.sd,
+                             stated.sampleCount,
+                             stated.qualifier,
+                             stated.source});
     for (const auto& [nutrient, stated] : sink.values.at(key))
       food.composition.set(nutrient, asCollected(nutrient, stated));
     foods.push_back(std::move(food));
@@ -106,6 +130,7 @@ void expectSame(const std::vector<ExportedFood>& a, const std::vector<ExportedFo
     RC_ASSERT(a[i].form == b[i].form);
     RC_ASSERT(a[i].group == b[i].group);
     RC_ASSERT(a[i].composition == b[i].composition);
+    RC_ASSERT(a[i].others == b[i].others);
   }
 }
 
