@@ -178,8 +178,12 @@ Status ContinuousSolver::retried(Budget budget, double within) {
   if ((lower_.array() > upper_.array()).any() || (rowLower_.array() > rowUpper_.array()).any())
     return end(Status::Infeasible, "a lower bound lies above its upper bound");
   const bool wasWarm = !set_.isNew();
-  const Status first = attempt(budget, within);
-  return first == Status::Optimal || !wasWarm ? first : attempt(budget, within);
+  set_.mayJump(true);
+  Status status = attempt(budget, within);
+  if (status != Status::Optimal && wasWarm) status = attempt(budget, within);
+  if (status != Status::Failed || !set_.hasJumped()) return status;
+  set_.mayJump(false);
+  return attempt(budget, within);
 }
 
 Status ContinuousSolver::runOn() {

@@ -30,6 +30,7 @@ void DualActiveSet::reserve(Eigen::Index rows, Eigen::Index columns) {
   for (Eigen::VectorXd* scratch : {&products_, &turned_, &share_, &scratch_}) scratch->setZero(columns + 1);
   outside_.setZero(count);
   by_.setZero(count);
+  guess_.reserve(rows, columns);
   forget();
 }
 
@@ -162,6 +163,7 @@ DualActiveSet::Outcome DualActiveSet::run() {
   blocked_ = -1;
   if (factorIsOld_) rebuildFactor();
   isNew_ = false;
+  hasJumped_ = wantsJump_ = false;
   settle();
   for (int round = 0; round < 4; ++round) {
     const int before = iterations_;
@@ -170,6 +172,7 @@ DualActiveSet::Outcome DualActiveSet::run() {
         blocked_ = p;
         return Outcome::Infeasible;
       }
+      if (wantsJump_ && !jump()) return run();
       if (iterations_ >= most_) return Outcome::IterationLimit;
     }
     if (iterations_ == before) return Outcome::Optimal;
@@ -210,6 +213,11 @@ bool DualActiveSet::resolve(Eigen::Index p) {
     TwoLevel room = own;
     if (direction > 0) room = cap.isFinite() ? TwoLevel{cap.high - own.high, cap.low - own.low} : kWithoutEnd;
     const Block block = firstBlock(direction);
+    const TwoLevel& least = block.reach < room ? block.reach : room;
+    if (least.high > 0 && least.isFinite() && least < full && mayJump_ && !hasPriced_ && !hasJumped_) {
+      wantsJump_ = true;
+      return true;
+    }
     if (block.reach < full && block.reach < room) {
       move(p, direction, block.reach);
       if (!part.isDependent) set_.at -= (direction * block.reach.low) * outside_;

@@ -5,6 +5,7 @@
 #include "core/solver/active_factor.h"
 #include "core/solver/normal_form.h"
 #include "core/solver/two_level.h"
+#include "core/solver/vertex_guess.h"
 
 #include <vector>
 
@@ -52,6 +53,9 @@ class DualActiveSet {
   void point(Eigen::VectorXd& z) const;
   /// Of a row or column, in terms of z: > 0 where the upper bound pushes.
   [[nodiscard]] TwoLevel multiplier(Eigen::Index k) const;
+  /// The last run went on from a guess at the vertex of least violation; whether runs may.
+  [[nodiscard]] bool hasJumped() const { return hasJumped_; }
+  void mayJump(bool may) { mayJump_ = may; }
   /// Infeasible: the rows that, with the limits, cannot hold together.
   void blockingRows(std::vector<Eigen::Index>& rows) const;
 
@@ -91,6 +95,9 @@ class DualActiveSet {
   void activeProducts(const double* with, double* products) const;
   void addActive(const double* factors, double scale, double* to) const;
 
+  [[nodiscard]] bool jump();
+  void takeVertex();
+  [[nodiscard]] bool balancePrices();
   [[nodiscard]] Eigen::Index mostViolated();
   [[nodiscard]] bool resolve(Eigen::Index p);
   [[nodiscard]] Split split(Eigen::Index p);
@@ -125,6 +132,10 @@ class DualActiveSet {
   int iterations_ = 0;
   int most_ = 0;
   bool hasPriced_ = false;
+  bool mayJump_ = true;
+  bool wantsJump_ = false;
+  bool hasJumped_ = false;
+  VertexGuess guess_;
   Eigen::Index blocked_ = -1;
 };
 

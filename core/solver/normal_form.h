@@ -23,6 +23,8 @@ class NormalForm {
   [[nodiscard]] double root(Eigen::Index column) const { return root_[column]; }
   [[nodiscard]] double norm(Eigen::Index row) const { return norm_[row]; }
 
+  /// The normal of a row.
+  [[nodiscard]] const double* normal(Eigen::Index row) const { return normals_.data() + row * n_; }
   /// The product of normal k with a vector over the columns.
   [[nodiscard]] double product(Eigen::Index k, const double* with) const {
     return k < m_ ? Eigen::Map<const Eigen::VectorXd>(normals_.data() + k * n_, n_)
