@@ -26,9 +26,28 @@ void ActiveFactor::forward(double* v) const {
   }
 }
 
+/// Four rows at a time, which do not wait for each other until their last entries.
 void ActiveFactor::backward(double* v) const {
   const Eigen::Index stride = r_.cols();
-  for (Eigen::Index k = size_ - 1; k >= 0; --k) {
+  Eigen::Index end = size_;
+  for (; end >= 4; end -= 4) {
+    const Eigen::Index k = end - 4;
+    const double* const rows = r_.data() + k * stride;
+    const ConstRow known(v + end, size_ - end);
+    double sums[4] = {v[k], v[k + 1], v[k + 2], v[k + 3]};
+    if (size_ > end) {
+      const auto tail = [&](Eigen::Index row) { return ConstRow(rows + row * stride + end, size_ - end); };
+      sums[0] -= tail(0).dot(known);
+      sums[1] -= tail(1).dot(known);
+      sums[2] -= tail(2).dot(known);
+      sums[3] -= tail(3).dot(known);
+    }
+    for (Eigen::Index row = 3; row >= 0; --row) {
+      for (Eigen::Index j = row + 1; j < 4; ++j) sums[row] -= rows[row * stride + k + j] * v[k + j];
+      v[k + row] = sums[row] * inverse_[k + row];
+    }
+  }
+  for (Eigen::Index k = end - 1; k >= 0; --k) {
     const Eigen::Index rest = size_ - k - 1;
     double sum = v[k];
     if (rest > 0) sum -= ConstRow(r_.data() + k * stride + k + 1, rest).dot(ConstRow(v + k + 1, rest));

@@ -168,7 +168,7 @@ DualActiveSet::Outcome DualActiveSet::run() {
   for (int round = 0; round < 4; ++round) {
     const int before = iterations_;
     for (Eigen::Index p = mostViolated(); p >= 0; p = mostViolated()) {
-      if (!resolve(p)) {
+      if (!resolve(p, mayJump_ && !hasJumped_)) {
         blocked_ = p;
         return Outcome::Infeasible;
       }
@@ -195,8 +195,9 @@ Eigen::Index DualActiveSet::mostViolated() {
 }
 
 /// Moves until constraint p is where its multiplier says, letting active ones go on the way. False: it cannot
-/// be.
-bool DualActiveSet::resolve(Eigen::Index p) {
+/// be. Where that would be the first step in parts times lambda, it may stop short of it and want to jump
+/// instead.
+bool DualActiveSet::resolve(Eigen::Index p, bool mayJump) {
   TwoLevel& own = set_.multiplier[std::size_t(p)];
   const TwoLevel cap = set_.cap[std::size_t(p)];
   const double sign = set_.sign[p];
@@ -214,7 +215,7 @@ bool DualActiveSet::resolve(Eigen::Index p) {
     if (direction > 0) room = cap.isFinite() ? TwoLevel{cap.high - own.high, cap.low - own.low} : kWithoutEnd;
     const Block block = firstBlock(direction);
     const TwoLevel& least = block.reach < room ? block.reach : room;
-    if (least.high > 0 && least.isFinite() && least < full && mayJump_ && !hasPriced_ && !hasJumped_) {
+    if (least.high > 0 && least.isFinite() && least < full && mayJump && !hasPriced_) {
       wantsJump_ = true;
       return true;
     }

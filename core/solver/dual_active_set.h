@@ -99,7 +99,7 @@ class DualActiveSet {
   void takeVertex();
   [[nodiscard]] bool balancePrices();
   [[nodiscard]] Eigen::Index mostViolated();
-  [[nodiscard]] bool resolve(Eigen::Index p);
+  [[nodiscard]] bool resolve(Eigen::Index p, bool mayJump = false);
   [[nodiscard]] Split split(Eigen::Index p);
   [[nodiscard]] Block firstBlock(double direction) const;
   void move(Eigen::Index p, double direction, const TwoLevel& step);

@@ -17,6 +17,10 @@ constexpr Eigen::Index kVector = 8;  // columns of the table come in whole vecto
 
 using At = VertexGuess::At;
 
+Eigen::Index firstOf(const Eigen::VectorXf& numbers, float wanted) {
+  return std::find(numbers.begin(), numbers.end(), wanted) - numbers.begin();
+}
+
 }  // namespace
 
 void VertexGuess::reserve(Eigen::Index rows, Eigen::Index columns) {
@@ -25,9 +29,9 @@ void VertexGuess::reserve(Eigen::Index rows, Eigen::Index columns) {
   width_ = (columns + kVector - 1) / kVector * kVector;
   table_.setZero(rows * width_);
   for (Floats* perVariable : {&lower_, &upper_, &price_, &cost_}) perVariable->setZero(rows + columns);
-  for (Floats* perColumn : {&gradient_, &falling_, &rising_, &lengths_, &nonbasicValue_})
+  for (Floats* perColumn : {&gradient_, &falling_, &rising_, &lengths_, &nonbasicValue_, &perColumn_})
     perColumn->setZero(width_);
-  for (Floats* perRow : {&value_, &low_, &high_, &slope_, &rate_, &kink_}) perRow->setZero(rows);
+  for (Floats* perRow : {&value_, &low_, &high_, &slope_, &rate_, &kink_, &perRow_}) perRow->setZero(rows);
   at_.resize(std::size_t(rows + columns));
   basic_.resize(std::size_t(rows));
   nonbasic_.resize(std::size_t(columns));
@@ -112,30 +116,35 @@ void VertexGuess::placeRows() {
   }
 }
 
-VertexGuess::Edge VertexGuess::steepest() const {
-  Edge edge;
-  float most = 0.0F;
-  const float none = -kNoSlope * most_;
-  for (Eigen::Index j = 0; j < columns_; ++j) {
-    const float rising = rising_[j] + gradient_[j];
-    const float falling = -(falling_[j] + gradient_[j]);
-    const float slope = std::min(rising, falling);
-    if (!(slope < none) || !(slope * slope > most * lengths_[j])) continue;
-    most = slope * slope / lengths_[j];
-    edge = {j, rising < falling, slope};
-  }
-  return edge;
+VertexGuess::Edge VertexGuess::steepest() {
+  const auto rising = rising_.array() + gradient_.array();
+  const auto falling = -(falling_.array() + gradient_.array());
+  perColumn_ = rising.min(falling);
+  perColumn_ = (perColumn_.array() < -kNoSlope * most_).select(perColumn_, 0.0F);
+  perColumn_ = perColumn_.array().square() / lengths_.array();
+  const float most = perColumn_.maxCoeff();
+  if (!(most > 0)) return {};
+  const Eigen::Index j = firstOf(perColumn_, most);
+  const float up = rising_[j] + gradient_[j];
+  const float down = -(falling_[j] + gradient_[j]);
+  return {j, up < down, std::min(up, down)};
 }
 
 /// How far along the edge each basic variable comes to the end of its piece.
 void VertexGuess::fillKinks(const Edge& edge) {
   const float* const entries = table_.data() + edge.column;
   const float direction = edge.rises ? 1.0F : -1.0F;
-  for (Eigen::Index i = 0; i < rows_; ++i) rate_[i] = direction * entries[i * width_];
+  float* __restrict const rate = rate_.data();
+  float* __restrict const kink = kink_.data();
+  const float* const low = low_.data();
+  const float* const high = high_.data();
+  const float* const value = value_.data();
+  for (Eigen::Index i = 0; i < rows_; ++i) rate[i] = direction * entries[i * width_];
   for (Eigen::Index i = 0; i < rows_; ++i) {
-    const float room = (rate_[i] > 0 ? high_[i] : low_[i]) - value_[i];
-    const float distance = std::max(0.0F, room / rate_[i]);
-    kink_[i] = std::abs(rate_[i]) > kStill ? distance : kNever;
+    const float end = rate[i] > 0 ? high[i] : low[i];
+    const float distance = (end - value[i]) / rate[i];
+    const float ahead = distance > 0 ? distance : 0.0F;
+    kink[i] = std::abs(rate[i]) > kStill ? ahead : kNever;
   }
 }
 
@@ -164,16 +173,11 @@ float VertexGuess::ownRoom(const Edge& edge, At piece) const {
 }
 
 /// The row that comes to a bound first; of those that come together the one that moves fastest.
-Eigen::Index VertexGuess::firstKink(float first) const {
-  Eigen::Index row = -1;
-  float fastest = 0.0F;
+Eigen::Index VertexGuess::firstKink(float first) {
   const float together = first + kTogether * (1.0F + first);
-  for (Eigen::Index i = 0; i < rows_; ++i) {
-    if (kink_[i] > together || std::abs(rate_[i]) <= fastest) continue;
-    fastest = std::abs(rate_[i]);
-    row = i;
-  }
-  return row;
+  perRow_ = (kink_.array() <= together).select(rate_.cwiseAbs(), 0.0F);
+  const float fastest = perRow_.maxCoeff();
+  return fastest > 0 ? firstOf(perRow_, fastest) : -1;
 }
 
 /// Down one edge to where it no longer goes down. False: it has no end.

@@ -49,11 +49,11 @@ class VertexGuess {
   void placeRows();
   void settle(Eigen::Index column, At at);
   void setPiece(Eigen::Index row, At at);
-  [[nodiscard]] Edge steepest() const;
+  [[nodiscard]] Edge steepest();
   void fillKinks(const Edge& edge);
   [[nodiscard]] static At pieceAhead(At at, bool rises);
   [[nodiscard]] float ownRoom(const Edge& edge, At piece) const;
-  [[nodiscard]] Eigen::Index firstKink(float first) const;
+  [[nodiscard]] Eigen::Index firstKink(float first);
   [[nodiscard]] bool follow(const Edge& edge);
   void passRow(Eigen::Index row);
   void exchange(Eigen::Index row, const Edge& edge);
@@ -73,6 +73,7 @@ class VertexGuess {
   Floats gradient_, falling_, rising_, lengths_, nonbasicValue_;  ///< of each column slot
   Floats value_, low_, high_, slope_;                             ///< of each row slot
   Floats rate_, kink_;                                            ///< along the edge, of each row slot
+  Floats perColumn_, perRow_;                                     ///< scratch
   int steps_ = 0;
 };
 
