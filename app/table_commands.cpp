@@ -7,6 +7,7 @@
 #include "core/exchange/mapping_guess.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/table_reports.h"
+#include "core/store/checked_foods.h"
 #include "core/store/food_reading.h"
 #include "core/transfer/table_export.h"
 #include "core/transfer/table_import.h"
@@ -56,13 +57,6 @@ std::string planText(const exchange::ImportPlan& plan, bool kept) {
       plan.nothingKnown + plan.zerosUnknown);
 }
 
-/// All foods, one after the other, as the collection derives them.
-template <class Visit>
-void forEachFood(const store::Collection& collection, Visit visit) {
-  for (const food::FoodLine& line : store::listFoods(collection))
-    if (auto known = store::knowFood(collection, store::FoodId(line.id))) visit(line, *known);
-}
-
 }  // namespace
 
 int importTableFile(const Command& command, const Streams& streams) {
@@ -104,25 +98,13 @@ int exportFoods(const Command& command, const Streams& streams) {
 
 int checkCollection(const Command& command, const Streams& streams) {
   const store::Collection collection = openForReading(command.file.value());
-  std::vector<food::CheckedFood> foods;
+  const store::CheckedFoods read = store::readForChecks(collection);
   std::vector<exchange::CheckedName> names;
-  forEachFood(collection, [&](const food::FoodLine& line, store::KnownFood& known) {
-    food::CheckedFood checked{.name = line.name,
-                              .form = line.form,
-                              .group = line.group,
-                              .composition = std::move(known.composition)};
-    for (const store::StoredSample& sample : known.samples) {
-      if (sample.sample.excluded || !sample.sample.date) continue;
-      if (!checked.newestSample || *sample.sample.date > *checked.newestSample)
-        checked.newestSample = sample.sample.date;
-    }
-    foods.push_back(std::move(checked));
-    names.push_back({line.code, line.name, line.form});
-  });
-  const auto findings = food::checkFoods(foods, today());
+  for (const food::FoodLine& line : read.lines) names.push_back({line.code, line.name, line.form});
+  const auto findings = food::checkFoods(read.foods, today());
   if (command.table) {
     for (const food::FoodFinding& finding : findings) streams.out << sentenceOf(finding, names) << '\n';
-    streams.out << fmt::format("{} doubts about {} foods\n", findings.size(), foods.size());
+    streams.out << fmt::format("{} doubts about {} foods\n", findings.size(), names.size());
   } else {
     streams.out << exchange::writeFindings(findings, names);
   }

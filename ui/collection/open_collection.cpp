@@ -15,6 +15,21 @@ namespace {
 
 constexpr int kLookAroundMs = 1500;
 
+/// What a verb wrote, or why the rules do not allow it.
+struct Tried {
+  std::optional<store::Written> written{};
+  Refusal refusal{};
+};
+
+Tried triedBy(const CollectionVerb& verb, store::Collection& collection, const store::Author& author) {
+  try {
+    return {.written = verb(collection, author)};
+  } catch (const store::StoreError& error) {
+    if (error.code() != store::StoreErrorCode::Refused) throw;
+    return {.refusal = refusalOf(error)};
+  }
+}
+
 }  // namespace
 
 OpenCollection::OpenCollection(QObject* parent) : QObject(parent) {
@@ -67,13 +82,16 @@ void OpenCollection::write(CollectionVerb verb, std::function<void(const store::
 }
 
 void OpenCollection::perform(QUndoStack& wayBack, const QObject* by, CollectionEdit edit) {
-  write(std::move(edit.verb), [this, stack = QPointer(&wayBack), by, what = edit.what, done = edit.done,
-                               takenBack = edit.takenBack](const store::Written& change) {
-    if (!stack) return;
-    stack->push(new ChangeCommand(*this, by, change.change, what, takenBack));
-    if (done) done(change);
-    emit written(by);
-  });
+  ask([verb = std::move(edit.verb),
+       author = author()](store::Collection& collection) { return triedBy(verb, collection, author); },
+      [this, stack = QPointer(&wayBack), by, what = edit.what, done = edit.done,
+       takenBack = edit.takenBack](const Tried& tried) {
+        if (!tried.written) return emit hindered(tried.refusal);
+        if (!stack) return;
+        stack->push(new ChangeCommand(*this, by, tried.written->change, what, takenBack));
+        if (done) done(*tried.written);
+        emit written(by);
+      });
 }
 
 void OpenCollection::takeImport(QUndoStack& wayBack, const QObject* by, std::int64_t change,

@@ -81,6 +81,8 @@ class OpenCollection : public QObject {
   /// Somebody else wrote, or something was refused: what rooms have read may be old.
   void outdated();
   void refused(const tarebowl::ui::Refusal& refusal);
+  /// The collection's rules do not allow what a room wanted: nothing was written, what rooms have read holds.
+  void hindered(const tarebowl::ui::Refusal& refusal);
   void busyChanged();
 
  private:

@@ -6,6 +6,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tarebowl::ui {
 
 QVBoxLayout* layOutCard(QFrame& card, const QString& heading) {
@@ -27,6 +29,14 @@ QVBoxLayout* layOutCard(QFrame& card, const QString& heading) {
 ChecksCard::ChecksCard(QWidget* parent) : QFrame(parent), lines_(new QVBoxLayout) {
   layOutCard(*this, tr("Checks"))->addLayout(lines_);
   lines_->setSpacing(4);
+}
+
+void orderByWeight(std::vector<CheckSentence>& sentences) {
+  const auto weight = [](const CheckSentence& sentence) {
+    return sentence.mark == Mark::Lacking ? 0 : sentence.mark == Mark::AtLimit ? 1 : 2;
+  };
+  std::stable_sort(sentences.begin(), sentences.end(),
+                   [&](const auto& a, const auto& b) { return weight(a) < weight(b); });
 }
 
 void ChecksCard::show(const std::vector<CheckSentence>& sentences) {

@@ -23,6 +23,9 @@ class ChecksCard : public QFrame {
   QVBoxLayout* lines_;
 };
 
+/// What is wrong first, then what is doubtful, then what is well.
+void orderByWeight(std::vector<CheckSentence>& sentences);
+
 /// A card with a soft heading; content goes into its layout.
 [[nodiscard]] QVBoxLayout* layOutCard(QFrame& card, const QString& heading);
 

@@ -135,7 +135,9 @@ QString unitWords(const std::optional<exchange::UnitText>& unit) {
   if (!unit) return {};
   exchange::UnitText plain = *unit;
   if (plain.basis != quantity::Basis::Energy) plain.basis.reset();
-  return QString::fromStdString(exchange::unitText(plain));
+  QString words = QString::fromStdString(exchange::unitText(plain));
+  if (words.endsWith(QLatin1String("/1000 g"))) words = words.chopped(6) + QStringLiteral("kg");
+  return words;
 }
 
 QString basisWords(quantity::Basis basis) {

@@ -24,6 +24,12 @@ void ComparisonModel::show(std::vector<Compared> foods) {
   endResetModel();
 }
 
+void ComparisonModel::setEnergy(EnergyUnit energy) {
+  beginResetModel();
+  energy_ = energy;
+  endResetModel();
+}
+
 void ComparisonModel::setBasis(CompositionBasis basis) {
   basis_ = basis;
   if (rowCount() > 0) emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
@@ -47,7 +53,7 @@ int ComparisonModel::columnCount(const QModelIndex& parent) const {
 std::optional<double> ComparisonModel::amount(food::NutrientId nutrient, std::size_t food) const {
   const food::NutrientValue* value = foods_[food].composition.find(nutrient);
   if (value == nullptr) return std::nullopt;
-  return amountOn(basis_, value->amount, facts_[food]);
+  return shownAmount(nutrient, basis_, value->amount, facts_[food], energy_);
 }
 
 bool ComparisonModel::isHighest(food::NutrientId nutrient, std::size_t food) const {
@@ -72,7 +78,7 @@ QVariant ComparisonModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::ToolTipRole && value != nullptr) return QString::fromStdString(value->source);
   if (role != Qt::DisplayRole) return {};
   if (value == nullptr) return QStringLiteral("?");
-  return valueText(nutrient, amount(nutrient, food), value->qualifier);
+  return valueText(nutrient, amount(nutrient, food), value->qualifier, energy_);
 }
 
 QVariant ComparisonModel::headerData(int section, Qt::Orientation orientation, int role) const {
@@ -80,7 +86,7 @@ QVariant ComparisonModel::headerData(int section, Qt::Orientation orientation, i
   if (role == Qt::TextAlignmentRole)
     return static_cast<int>((section == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
   if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
-  if (section == 0) return textOf(basis_);
+  if (section == 0) return textOf(basis_, energy_);
   return foods_[static_cast<std::size_t>(section - 1)].name;
 }
 

@@ -24,6 +24,7 @@ class ComparisonModel : public QAbstractTableModel {
   };
   void show(std::vector<Compared> foods);
   void setBasis(CompositionBasis basis);
+  void setEnergy(EnergyUnit energy);
   [[nodiscard]] QModelIndex indexOf(food::NutrientId nutrient, int food) const;
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -36,6 +37,7 @@ class ComparisonModel : public QAbstractTableModel {
   [[nodiscard]] bool isHighest(food::NutrientId nutrient, std::size_t food) const;
 
   CompositionBasis basis_ = CompositionBasis::DryMatterKg;
+  EnergyUnit energy_ = EnergyUnit::Kilocalorie;
   std::vector<Compared> foods_;
   std::vector<food::BasisFacts> facts_;
   std::vector<food::NutrientId> nutrients_;

@@ -3,6 +3,7 @@
 #include "ui/foods/comparison_pane.h"
 
 #include "ui/shared/cell_painting.h"
+#include "ui/shared/format.h"
 #include "ui/shared/segmented_switch.h"
 #include "ui/shared/table_copy.h"
 #include "ui/shared/theme.h"
@@ -88,6 +89,10 @@ ComparisonPane::ComparisonPane(FoodDesk& desk, QWidget* parent)
   layout->addWidget(told);
   connect(basis, &SegmentedSwitch::chosen, model_,
           [this](int index) { model_->setBasis(static_cast<CompositionBasis>(index)); });
+  connect(&desk_, &FoodDesk::energyChanged, this, [this, basis] {
+    model_->setEnergy(desk_.energy());
+    basis->setWord(2, tr("1000 %1").arg(unitText(unitOf(desk_.energy()))));
+  });
   connect(back, &QPushButton::clicked, this, &ComparisonPane::done);
   connect(model_, &QAbstractItemModel::modelReset, this, &ComparisonPane::fitColumns);
 }

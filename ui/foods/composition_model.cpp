@@ -64,6 +64,7 @@ bool isShownBefore(food::NutrientId a, food::NutrientId b) {
 
 CompositionModel::CompositionModel(FoodDesk& desk, QObject* parent)
     : QAbstractItemModel(parent), desk_(desk) {
+  connect(&desk_, &FoodDesk::energyChanged, this, [this] { setBasis(basis_); });
   connect(&desk, &FoodDesk::pageChanged, this, &CompositionModel::rebuild);
   rebuild();
 }
@@ -163,8 +164,10 @@ QModelIndex CompositionModel::indexOf(food::NutrientId nutrient) const {
   return {};
 }
 
-std::optional<double> CompositionModel::onBasis(std::optional<quantity::AsFedContent> content) const {
-  return content ? amountOn(basis_, *content, facts_) : std::nullopt;
+std::optional<double> CompositionModel::onBasis(const Row& row,
+                                                std::optional<quantity::AsFedContent> content) const {
+  if (!content) return std::nullopt;
+  return shownAmount(row.derived.nutrient, basis_, *content, facts_, desk_.energy());
 }
 
 QString CompositionModel::nutrientText(const Row& row, int column) const {
@@ -174,9 +177,9 @@ QString CompositionModel::nutrientText(const Row& row, int column) const {
       return nutrientName(row.derived.nutrient);
     case Value:
       if (!row.known) return QStringLiteral("?");
-      return valueText(row.derived.nutrient, onBasis(value.amount), value.qualifier);
+      return valueText(row.derived.nutrient, onBasis(row, value.amount), value.qualifier, desk_.energy());
     case Scatter:
-      return row.known ? scatterText(onBasis(value.sd), value.sampleCount) : QString();
+      return row.known ? scatterText(onBasis(row, value.sd), value.sampleCount) : QString();
     case Origin:
       return desk_.page() ? originText(row.derived, desk_.page()->samples) : QString();
     default:
@@ -192,9 +195,9 @@ QString CompositionModel::statementText(const Row& row, const Statement& stateme
       return sampleText(sample);
     case Value:
       if (!value) return QStringLiteral("?");
-      return valueText(row.derived.nutrient, onBasis(value->amount), value->qualifier);
+      return valueText(row.derived.nutrient, onBasis(row, value->amount), value->qualifier, desk_.energy());
     case Scatter:
-      return value ? scatterText(onBasis(value->sd), value->sampleCount) : QString();
+      return value ? scatterText(onBasis(row, value->sd), value->sampleCount) : QString();
     case Origin:
       return statement.leftOut ? leftOutText(*statement.leftOut, sample) : tr("counted");
     default:
@@ -228,7 +231,7 @@ QVariant CompositionModel::headerData(int section, Qt::Orientation orientation, 
     case Nutrient:
       return tr("nutrient");
     case Value:
-      return textOf(basis_);
+      return textOf(basis_, desk_.energy());
     case Scatter:
       return tr("scatter");
     case Origin:

@@ -58,7 +58,8 @@ class CompositionModel : public QAbstractItemModel {
   [[nodiscard]] Row rowOf(const food::DerivedValue& derived) const;
   [[nodiscard]] QString nutrientText(const Row& row, int column) const;
   [[nodiscard]] QString statementText(const Row& row, const Statement& statement, int column) const;
-  [[nodiscard]] std::optional<double> onBasis(std::optional<quantity::AsFedContent> content) const;
+  [[nodiscard]] std::optional<double> onBasis(const Row& row,
+                                              std::optional<quantity::AsFedContent> content) const;
 
   FoodDesk& desk_;
   CompositionBasis basis_ = CompositionBasis::AsFed100g;

@@ -75,6 +75,12 @@ void FoodDesk::takeList(std::vector<food::FoodLine> foods) {
   if (!shown_ && !foods_.empty()) show(FoodId{foods_.front().id});
 }
 
+void FoodDesk::setEnergy(EnergyUnit energy) {
+  if (energy == energy_) return;
+  energy_ = energy;
+  emit energyChanged();
+}
+
 void FoodDesk::refresh() {
   if (!collection_.file()) return;
   figures_.clear();

@@ -4,6 +4,7 @@
 
 #include "core/store/food_reading.h"
 #include "ui/collection/open_collection.h"
+#include "ui/shared/energy_unit.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -70,9 +71,16 @@ class FoodDesk : public QObject {
   void takeBackIn(SampleId id);
   void setByHand(const food::Override& value);
   void takeHandAway(food::NutrientId nutrient);
+  void changePlan(const std::vector<food::PlannedAnalysis>& plan);
+  /// Nothing: the food is not worked out from another.
+  void changeCooking(const std::optional<food::Cooking>& cooking);
 
   /// An import that was written on another thread for this desk: it goes on the way back.
   void takeImport(std::int64_t change, const QString& what);
+
+  /// In which unit energy is read in this room.
+  [[nodiscard]] EnergyUnit energy() const { return energy_; }
+  void setEnergy(EnergyUnit energy);
 
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
   /// Reads the list and the shown food again: somebody else wrote.
@@ -84,6 +92,7 @@ class FoodDesk : public QObject {
   void listChanged();
   void pageChanged();
   void figuresRead();
+  void energyChanged();
 
  private:
   /// food: nothing where the verb makes a new one.
@@ -104,6 +113,7 @@ class FoodDesk : public QObject {
   std::optional<FoodId> shown_;
   std::optional<store::KnownFood> page_;
   bool reading_ = false;
+  EnergyUnit energy_ = EnergyUnit::Kilocalorie;
   QUndoStack undoStack_;
 };
 

@@ -142,4 +142,18 @@ void FoodDesk::takeHandAway(food::NutrientId nutrient) {
   editRecord(std::move(record), tr("leave %1 to the samples").arg(nutrientWithin(nutrient)));
 }
 
+void FoodDesk::changePlan(const std::vector<food::PlannedAnalysis>& plan) {
+  if (!page_ || page_->food.record.plan == plan) return;
+  store::FoodRecord record = page_->food.record;
+  record.plan = plan;
+  editRecord(std::move(record), tr("change the sampling plan of %1").arg(text(page_->food.record.food.name)));
+}
+
+void FoodDesk::changeCooking(const std::optional<food::Cooking>& cooking) {
+  if (!page_ || page_->food.record.cooking == cooking) return;
+  store::FoodRecord record = page_->food.record;
+  record.cooking = cooking;
+  editRecord(std::move(record), tr("change what %1 is cooked from").arg(text(page_->food.record.food.name)));
+}
+
 }  // namespace tarebowl::ui

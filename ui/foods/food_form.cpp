@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/food_form.h"
 
+#include "ui/foods/cooking_card.h"
+#include "ui/foods/plan_card.h"
 #include "ui/foods/stated_text.h"
 #include "ui/shared/format.h"
 
@@ -65,17 +67,24 @@ FoodForm::FoodForm(FoodDesk& desk, QWidget* parent)
 
 void FoodForm::build() {
   auto* fields = new QFormLayout;
-  fields->setHorizontalSpacing(16);
-  fields->setVerticalSpacing(8);
+  auto* weights = new QFormLayout;
+  for (QFormLayout* column : {fields, weights}) {
+    column->setHorizontalSpacing(12);
+    column->setVerticalSpacing(8);
+  }
+  auto* columns = new QHBoxLayout;
+  columns->setSpacing(20);
+  columns->addLayout(fields, 5);
+  columns->addLayout(weights, 4);
   name_ = addField(*fields, tr("Name"));
   fields->addRow(tr("Form"), form_);
   fields->addRow(tr("Group"), group_);
   code_ = addField(*fields, tr("Code"), tr("names it in problem files: kale-raw"));
-  unitMass_ = addField(*fields, tr("One weighs, g"), tr("for eggs, capsules: what comes whole"));
-  scaleStep_ = addField(*fields, tr("Scale step, g"));
-  edible_ = addField(*fields, tr("Edible part, %"), tr("of what is bought"));
-  price_ = addField(*fields, tr("Price a kg"), tr("as bought"));
-  fields->addRow(QString(), inStock_);
+  unitMass_ = addField(*weights, tr("One weighs, g"), tr("where it comes whole"));
+  scaleStep_ = addField(*weights, tr("Scale step, g"));
+  edible_ = addField(*weights, tr("Edible part, %"), tr("of what is bought"));
+  price_ = addField(*weights, tr("Price a kg"), tr("as bought"));
+  weights->addRow(QString(), inStock_);
   note_ = addField(*fields, tr("Note"));
   for (const std::string_view form : food::commonForms())
     form_->addItem(QString::fromUtf8(form.data(), static_cast<qsizetype>(form.size())));
@@ -102,10 +111,24 @@ void FoodForm::build() {
   layout->addWidget(heading);
   layout->addWidget(told);
   layout->addWidget(complaint_);
-  layout->addLayout(fields);
+  layout->addLayout(columns);
+  layout->addWidget(makeCards(), 1);
   layout->addWidget(back, 0, Qt::AlignLeft);
-  layout->addStretch(1);
   complaint_->hide();
+}
+
+QWidget* FoodForm::makeCards() {
+  auto* plan = new PlanCard(desk_);
+  auto* cooking = new CookingCard(desk_);
+  auto* cards = new QWidget;
+  auto* layout = new QHBoxLayout(cards);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(10);
+  layout->addWidget(plan, 1);
+  layout->addWidget(cooking, 1);
+  connect(plan, &PlanCard::complained, this, &FoodForm::complain);
+  connect(cooking, &CookingCard::complained, this, &FoodForm::complain);
+  return cards;
 }
 
 QLineEdit* FoodForm::addField(QFormLayout& form, const QString& name, const QString& hint) {
@@ -175,7 +198,7 @@ void FoodForm::keep() {
 
 void FoodForm::complain(const QString& what) {
   complaint_->setText(what);
-  complaint_->show();
+  complaint_->setVisible(!what.isEmpty());
 }
 
 void FoodForm::focusName() {

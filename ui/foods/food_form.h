@@ -30,6 +30,7 @@ class FoodForm : public QWidget {
   void showFood();
   void keep();
   void complain(const QString& what);
+  [[nodiscard]] QWidget* makeCards();
   [[nodiscard]] std::optional<food::Food> read();
 
   FoodDesk& desk_;

@@ -4,11 +4,14 @@
 
 #include "ui/foods/food_list_delegate.h"
 #include "ui/shared/cell_painting.h"
+#include "ui/shared/state_mark.h"
 #include "ui/shared/table_copy.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -25,12 +28,14 @@ FoodList::FoodList(FoodDesk& desk, QWidget* parent)
       table_(new QTableView),
       count_(new QLabel),
       import_(new QPushButton(tr("Import…"))),
+      checks_(new QPushButton(tr("Checks"))),
       add_(new QPushButton(tr("Add"))),
       compare_(new QPushButton(tr("Compare"))) {
   setObjectName(QStringLiteral("listPane"));
   setAttribute(Qt::WA_StyledBackground);
   build();
   wire();
+  showDoubts(std::nullopt);
   showCount();
 }
 
@@ -67,6 +72,7 @@ void FoodList::build() {
   top->setSpacing(7);
   top->addWidget(field_, 1);
   top->addWidget(import_);
+  top->addWidget(checks_);
   auto* bottom = new QHBoxLayout;
   bottom->setSpacing(7);
   bottom->addWidget(count_, 1);
@@ -92,9 +98,35 @@ void FoodList::wire() {
   connect(&desk_, &FoodDesk::listChanged, this, &FoodList::fitColumns);
   connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &FoodList::takeSelection);
   connect(add_, &QPushButton::clicked, this, &FoodList::addWanted);
+  connect(checks_, &QPushButton::clicked, this, &FoodList::checksWanted);
   connect(import_, &QPushButton::clicked, this, &FoodList::importWanted);
   connect(compare_, &QPushButton::clicked, this, &FoodList::compareWanted);
   compare_->setEnabled(false);
+}
+
+void FoodList::showDoubts(std::optional<std::size_t> doubts) {
+  doubts_ = doubts;
+  checks_->setText(doubts ? tr("Checks %1").arg(QLocale().toString(static_cast<qulonglong>(*doubts)))
+                          : tr("Checks"));
+  checks_->setToolTip(tr("What a careful analyst would doubt in this collection"));
+  inkMark();
+}
+
+void FoodList::inkMark() {
+  constexpr int kSide = 12;
+  QPixmap drawn(kSide * 2, kSide * 2);
+  drawn.setDevicePixelRatio(2.0);
+  drawn.fill(Qt::transparent);
+  QPainter painter(&drawn);
+  const Mark mark = !doubts_ ? Mark::Unknown : *doubts_ > 0 ? Mark::AtLimit : Mark::Met;
+  paintMark(painter, QRectF(1, 1, kSide - 2, kSide - 2), mark, currentTheme());
+  painter.end();
+  checks_->setIcon(QIcon(drawn));
+}
+
+void FoodList::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) inkMark();
 }
 
 void FoodList::focusField() {
@@ -155,7 +187,7 @@ void FoodList::fitColumns() {
   header->resizeSection(FoodListModel::Group, std::clamp(width / 5, 13 * unit, 22 * unit));
   for (const int column : {FoodListModel::Water, FoodListModel::Protein, FoodListModel::Calcium})
     header->resizeSection(column, 10 * unit);
-  header->resizeSection(FoodListModel::CalciumToPhosphorus, 8 * unit);
+  header->resizeSection(FoodListModel::CalciumToPhosphorus, 9 * unit);
 }
 
 void FoodList::resizeEvent(QResizeEvent* event) {

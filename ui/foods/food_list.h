@@ -20,6 +20,8 @@ class FoodList : public QWidget {
   explicit FoodList(FoodDesk& desk, QWidget* parent = nullptr);
 
   void focusField();
+  /// How many doubts the checks raise; nothing while they are worked out.
+  void showDoubts(std::optional<std::size_t> doubts);
   void choose(FoodId id);
   [[nodiscard]] std::vector<FoodId> chosenFoods() const;
   [[nodiscard]] QTableView& table() const { return *table_; }
@@ -32,6 +34,7 @@ class FoodList : public QWidget {
   void addWanted();
   void importWanted();
   void compareWanted();
+  void checksWanted();
 
  private:
   void build();
@@ -41,6 +44,8 @@ class FoodList : public QWidget {
   void takeSelection();
   void fitColumns();
   void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  void inkMark();
 
   FoodDesk& desk_;
   FoodListModel* model_;
@@ -48,8 +53,10 @@ class FoodList : public QWidget {
   QTableView* table_;
   QLabel* count_;
   QPushButton* import_;
+  QPushButton* checks_;
   QPushButton* add_;
   QPushButton* compare_;
+  std::optional<std::size_t> doubts_;
   bool following_ = false;  // the selection moves with the desk, not by a hand
 };
 

@@ -3,6 +3,7 @@
 #include "ui/foods/food_pane.h"
 
 #include "ui/foods/checks_card.h"
+#include "ui/foods/collection_doubts.h"
 #include "ui/foods/composition_view.h"
 #include "ui/foods/food_text.h"
 #include "ui/foods/group_strip_state.h"
@@ -33,9 +34,10 @@ QString subtitleOf(const food::Food& food) {
 
 }  // namespace
 
-FoodPane::FoodPane(FoodDesk& desk, QWidget* parent)
+FoodPane::FoodPane(FoodDesk& desk, const CollectionDoubts& doubts, QWidget* parent)
     : QWidget(parent),
       desk_(desk),
+      doubts_(doubts),
       model_(new CompositionModel(desk, this)),
       view_(new CompositionView(*model_)),
       title_(new QLabel),
@@ -103,11 +105,15 @@ QWidget* FoodPane::makeButtons() {
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(7);
   auto* editFood = new QPushButton(tr("Edit food…"));
+  auto* removeFood = new QPushButton(tr("Remove food"));
+  removeFood->setToolTip(tr("Takes the food out of the collection; undo brings it back"));
   auto* addSample = new QPushButton(tr("Add a sample…"));
   for (QPushButton* button : {addSample, editSample_, setAside_, byHand_}) layout->addWidget(button);
   layout->addStretch(1);
   layout->addWidget(editFood);
+  layout->addWidget(removeFood);
   connect(editFood, &QPushButton::clicked, this, &FoodPane::foodEditWanted);
+  connect(removeFood, &QPushButton::clicked, this, &FoodPane::foodRemoveWanted);
   connect(addSample, &QPushButton::clicked, this, &FoodPane::sampleAddWanted);
   return buttons;
 }
@@ -118,6 +124,11 @@ void FoodPane::addAction(QAction* action) {
 
 void FoodPane::wire() {
   connect(&desk_, &FoodDesk::pageChanged, this, &FoodPane::showPage);
+  connect(&desk_, &FoodDesk::energyChanged, this, [this] {
+    basis_->setWord(2, tr("1000 %1").arg(unitText(unitOf(desk_.energy()))));
+    showStrip();
+  });
+  connect(&doubts_, &CollectionDoubts::changed, this, &FoodPane::showChecks);
   connect(basis_, &SegmentedSwitch::chosen, this,
           [this](int index) { setBasis(static_cast<CompositionBasis>(index)); });
   connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {
@@ -178,9 +189,20 @@ void FoodPane::showPage() {
   title_->setToolTip(title_->text());
   subtitle_->setText(page ? subtitleOf(food) : QString());
   subtitle_->setToolTip(page ? QString::fromStdString(food.note) : QString());
-  checks_->show(page ? checkSentences(*page) : std::vector<CheckSentence>());
+  showChecks();
   showStrip();
   showButtons();
+}
+
+void FoodPane::showChecks() {
+  std::vector<CheckSentence> sentences;
+  if (desk_.page()) {
+    sentences = checkSentences(*desk_.page());
+    for (const Doubt& doubt : doubts_.comparisonsOf(desk_.page()->food.id))
+      sentences.push_back(doubts_.sentenceOf(doubt));
+    orderByWeight(sentences);
+  }
+  checks_->show(sentences);
 }
 
 void FoodPane::showStrip() {

@@ -16,6 +16,7 @@ class QPushButton;
 namespace tarebowl::ui {
 
 class ChecksCard;
+class CollectionDoubts;
 class CompositionView;
 class SegmentedSwitch;
 
@@ -23,7 +24,7 @@ class SegmentedSwitch;
 class FoodPane : public QWidget {
   Q_OBJECT
  public:
-  explicit FoodPane(FoodDesk& desk, QWidget* parent = nullptr);
+  FoodPane(FoodDesk& desk, const CollectionDoubts& doubts, QWidget* parent = nullptr);
 
   /// A button at the right of the heading.
   void addAction(QAction* action);
@@ -34,6 +35,7 @@ class FoodPane : public QWidget {
 
  signals:
   void foodEditWanted();
+  void foodRemoveWanted();
   void sampleAddWanted();
   /// sample: a SampleId as Qt can carry it.
   void sampleEditWanted(qint64 sample);
@@ -47,12 +49,14 @@ class FoodPane : public QWidget {
   void wire();
   void showPage();
   void showStrip();
+  void showChecks();
   void takeGroup(food::NutrientId nutrient, const FoodDesk::Figures& group);
   void showButtons();
   [[nodiscard]] const store::StoredSample* chosenSample() const;
   void turnSample();
 
   FoodDesk& desk_;
+  const CollectionDoubts& doubts_;
   CompositionModel* model_;
   CompositionView* view_;
   QLabel* title_;

@@ -46,14 +46,14 @@ QString signOf(food::Qualifier qualifier) {
 
 }  // namespace
 
-QString textOf(CompositionBasis basis) {
+QString textOf(CompositionBasis basis, EnergyUnit energy) {
   switch (basis) {
     case CompositionBasis::AsFed100g:
       return Foods::tr("per 100 g as fed");
     case CompositionBasis::DryMatterKg:
       return Foods::tr("per kg DM");
     case CompositionBasis::Energy1000Kcal:
-      return Foods::tr("per 1000 kcal ME");
+      return Foods::tr("per 1000 %1 ME").arg(unitText(unitOf(energy)));
   }
   return {};
 }
@@ -83,8 +83,24 @@ std::optional<double> amountOn(CompositionBasis basis, quantity::AsFedContent co
   return std::nullopt;
 }
 
-QString valueText(food::NutrientId nutrient, std::optional<double> amount, food::Qualifier qualifier) {
-  const QString unit = kNoBreakSpace + unitText(food::describe(nutrient).unit);
+QString shownUnit(food::NutrientId nutrient, EnergyUnit energy) {
+  const quantity::Unit unit = food::describe(nutrient).unit;
+  return unitText(unit == quantity::Unit::Kilocalorie ? unitOf(energy) : unit);
+}
+
+std::optional<double> shownAmount(food::NutrientId nutrient, CompositionBasis basis,
+                                  quantity::AsFedContent content, const food::BasisFacts& facts,
+                                  EnergyUnit energy) {
+  auto amount = amountOn(basis, content, facts);
+  if (!amount) return amount;
+  if (food::describe(nutrient).unit == quantity::Unit::Kilocalorie) *amount *= perKilocalorie(energy);
+  if (basis == CompositionBasis::Energy1000Kcal) *amount /= perKilocalorie(energy);
+  return amount;
+}
+
+QString valueText(food::NutrientId nutrient, std::optional<double> amount, food::Qualifier qualifier,
+                  EnergyUnit energy) {
+  const QString unit = kNoBreakSpace + shownUnit(nutrient, energy);
   if (qualifier == food::Qualifier::Trace) return Foods::tr("trace");
   if (qualifier == food::Qualifier::NotDetected) return Foods::tr("not detected");
   if (!amount) return QStringLiteral("?");

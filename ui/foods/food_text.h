@@ -7,6 +7,7 @@
 #include "core/food/sample.h"
 #include "core/food/stated_value.h"
 #include "core/store/food_reading.h"
+#include "ui/shared/energy_unit.h"
 #include "ui/shared/nutrient_text.h"
 
 #include <QString>
@@ -22,7 +23,7 @@ namespace tarebowl::ui {
 enum class CompositionBasis { AsFed100g, DryMatterKg, Energy1000Kcal };
 
 /// "per 100 g as fed", "per kg DM", "per 1000 kcal ME".
-[[nodiscard]] QString textOf(CompositionBasis basis);
+[[nodiscard]] QString textOf(CompositionBasis basis, EnergyUnit energy = EnergyUnit::Kilocalorie);
 
 /// What must be known of a food to put its values on a basis. Energy is the stated one, else that of the
 /// modified Atwater method.
@@ -33,7 +34,13 @@ enum class CompositionBasis { AsFed100g, DryMatterKg, Energy1000Kcal };
 
 /// "69.2 g", "< 100 µg", "≥ 33.0 g", "trace", "? mg".
 [[nodiscard]] QString valueText(food::NutrientId nutrient, std::optional<double> amount,
-                                food::Qualifier qualifier);
+                                food::Qualifier qualifier, EnergyUnit energy = EnergyUnit::Kilocalorie);
+/// A nutrient's own unit, energy as it is read.
+[[nodiscard]] QString shownUnit(food::NutrientId nutrient, EnergyUnit energy);
+/// amountOn() for a person: energy, and what is per 1000 of it, in the unit in which it is read.
+[[nodiscard]] std::optional<double> shownAmount(food::NutrientId nutrient, CompositionBasis basis,
+                                                quantity::AsFedContent content, const food::BasisFacts& facts,
+                                                EnergyUnit energy);
 /// "± 1.1 (n 5)", "± 1.1", "(n 5)", empty.
 [[nodiscard]] QString scatterText(std::optional<double> sd, std::optional<int> count);
 

@@ -4,7 +4,9 @@
 
 #include "ui/collection/collection_files.h"
 #include "ui/collection/conflict_text.h"
+#include "ui/foods/collection_doubts.h"
 #include "ui/foods/comparison_pane.h"
+#include "ui/foods/doubt_list.h"
 #include "ui/foods/food_form.h"
 #include "ui/foods/food_list.h"
 #include "ui/foods/food_pane.h"
@@ -14,14 +16,15 @@
 #include "ui/foods/reason_bar.h"
 #include "ui/foods/sample_form.h"
 #include "ui/foods/start_page.h"
+#include "ui/shared/calendar.h"
 #include "ui/shared/format.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/room_actions.h"
 
 #include <QAction>
-#include <QDate>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListView>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
@@ -31,25 +34,17 @@
 #include <utility>
 
 namespace tarebowl::ui {
-namespace {
-
-quantity::Date today() {
-  const QDate day = QDate::currentDate();
-  return {std::chrono::year(day.year()), std::chrono::month(static_cast<unsigned>(day.month())),
-          std::chrono::day(static_cast<unsigned>(day.day()))};
-}
-
-}  // namespace
-
 FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, Dialogs dialogs, QWidget* parent)
     : Room(parent),
       collection_(collection),
       files_(files),
       dialogs_(std::move(dialogs)),
       desk_(new FoodDesk(collection, this)),
+      doubts_(new CollectionDoubts(collection, *desk_, this)),
       importDesk_(new ImportDesk(collection, *desk_, this)),
       list_(new FoodList(*desk_)),
-      pane_(new FoodPane(*desk_)),
+      doubtList_(new DoubtList(*doubts_, *desk_)),
+      pane_(new FoodPane(*desk_, *doubts_)),
       comparison_(new ComparisonPane(*desk_)),
       foodForm_(new FoodForm(*desk_)),
       sampleForm_(new SampleForm(*desk_)),
@@ -57,12 +52,14 @@ FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, Dialogs
       start_(new StartPage),
       importPage_(new ImportPage(*importDesk_, dialogs_)),
       whole_(new QStackedWidget),
+      left_(new QStackedWidget),
       right_(new QStackedWidget),
       banner_(new QLabel) {
   build();
   wire();
   wireEditing();
   wireImport();
+  wireDoubts();
   addActions();
   showRight();
 }
@@ -91,9 +88,11 @@ void FoodsRoom::build() {
   auto* panes = new QSplitter(Qt::Horizontal);
   panes->setHandleWidth(1);
   panes->setChildrenCollapsible(false);
-  panes->addWidget(list_);
+  left_->addWidget(list_);
+  left_->addWidget(doubtList_);
+  panes->addWidget(left_);
   panes->addWidget(rightSide);
-  list_->setMinimumWidth(420);
+  left_->setMinimumWidth(420);
   rightSide->setMinimumWidth(480);
   panes->setStretchFactor(0, 4);
   panes->setStretchFactor(1, 5);
@@ -122,8 +121,10 @@ void FoodsRoom::wire() {
   });
   connect(desk_, &FoodDesk::listChanged, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::pageChanged, this, &FoodsRoom::showRight);
+  connect(desk_, &FoodDesk::energyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::refused, this, &FoodsRoom::complain);
+  connect(&collection_, &OpenCollection::hindered, this, &FoodsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
     if (desk_->undoStack().index() > 0) banner_->hide();  // an emptied way back comes with a refusal
   });
@@ -138,6 +139,7 @@ void FoodsRoom::wireEditing() {
     right_->setCurrentWidget(foodForm_);
     foodForm_->focusName();
   });
+  connect(pane_, &FoodPane::foodRemoveWanted, desk_, &FoodDesk::removeFood);
   connect(pane_, &FoodPane::sampleAddWanted, this, [this] {
     right_->setCurrentWidget(sampleForm_);
     sampleForm_->startNew(today());
@@ -156,6 +158,21 @@ void FoodsRoom::wireImport() {
   connect(importPage_, &ImportPage::otherTableWanted, this, &FoodsRoom::importByDialog);
   connect(importPage_, &ImportPage::done, this, &FoodsRoom::showFoods);
   connect(importDesk_, &ImportDesk::stageChanged, this, &Room::stateChanged);
+}
+
+void FoodsRoom::wireDoubts() {
+  connect(list_, &FoodList::checksWanted, this, [this] {
+    left_->setCurrentWidget(doubtList_);
+    doubtList_->list().setFocus();
+  });
+  connect(doubtList_, &DoubtList::done, this, [this] { left_->setCurrentWidget(list_); });
+  connect(doubtList_, &DoubtList::chosen, this, [this](qint64 id) {
+    desk_->show(FoodId{id});
+    showPane();
+  });
+  connect(doubts_, &CollectionDoubts::changed, this, [this] {
+    list_->showDoubts(doubts_->doubts() ? std::optional(doubts_->doubts()->size()) : std::nullopt);
+  });
 }
 
 void FoodsRoom::importByDialog() {
@@ -235,7 +252,7 @@ void FoodsRoom::addActions() {
 void FoodsRoom::showRight() {
   const bool closed = !collection_.file();
   const bool empty = closed || (desk_->foods().empty() && !desk_->isReading());
-  list_->setVisible(!closed);
+  left_->setVisible(!closed);
   const QWidget* now = right_->currentWidget();
   if (empty && now == pane_) right_->setCurrentWidget(start_);
   if (!empty && now == start_) right_->setCurrentWidget(pane_);
@@ -244,7 +261,8 @@ void FoodsRoom::showRight() {
 
 RoomState FoodsRoom::state() const {
   RoomState state;
-  state.units = tr("values as fed unless said · energy in kcal ME");
+  state.units = tr("values as fed unless said · energy as ME in");
+  state.energy = desk_->energy();
   if (!collection_.file()) {
     state.savedText = tr("nothing open");
     return state;
@@ -277,6 +295,7 @@ std::vector<FinderHit> FoodsRoom::find(const QString& partOfName, int most) cons
 
 void FoodsRoom::goTo(qint64 id) {
   showFoods();
+  left_->setCurrentWidget(list_);
   list_->choose(FoodId{id});
   list_->table().setFocus();
 }

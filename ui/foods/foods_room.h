@@ -12,7 +12,9 @@ class QStackedWidget;
 namespace tarebowl::ui {
 
 class CollectionFiles;
+class CollectionDoubts;
 class ComparisonPane;
+class DoubtList;
 class FoodForm;
 class FoodList;
 class FoodPane;
@@ -45,6 +47,8 @@ class FoodsRoom : public Room {
   [[nodiscard]] SampleForm& sampleForm() const { return *sampleForm_; }
   [[nodiscard]] FoodForm& foodForm() const { return *foodForm_; }
   [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
+  [[nodiscard]] CollectionDoubts& doubts() const { return *doubts_; }
+  [[nodiscard]] DoubtList& doubtList() const { return *doubtList_; }
   [[nodiscard]] ImportDesk& importDesk() const { return *importDesk_; }
   [[nodiscard]] ImportPage& importPage() const { return *importPage_; }
 
@@ -55,6 +59,7 @@ class FoodsRoom : public Room {
   void complain(const Refusal& refusal);
   void wireEditing();
   void wireImport();
+  void wireDoubts();
   void showRight();
   void showPane();
   void showFoods();
@@ -67,8 +72,10 @@ class FoodsRoom : public Room {
   CollectionFiles& files_;
   Dialogs dialogs_;
   FoodDesk* desk_;
+  CollectionDoubts* doubts_;
   ImportDesk* importDesk_;
   FoodList* list_;
+  DoubtList* doubtList_;
   FoodPane* pane_;
   ComparisonPane* comparison_;
   FoodForm* foodForm_;
@@ -77,6 +84,7 @@ class FoodsRoom : public Room {
   StartPage* start_;
   ImportPage* importPage_;
   QStackedWidget* whole_;  ///< the foods, or a table on its way in
+  QStackedWidget* left_;   ///< all foods, or what is doubted about them
   QStackedWidget* right_;
   QLabel* banner_;
 };

@@ -21,12 +21,13 @@ GroupStripState groupStripState(const FoodDesk& desk, food::NutrientId nutrient,
   if (!desk.page()) return state;
   const food::Food& food = desk.page()->food.record.food;
   state.thisName = QString::fromStdString(food.name);
-  state.unit = unitText(food::describe(nutrient).unit) + QLatin1Char(' ') + textOf(basis);
+  state.unit = shownUnit(nutrient, desk.energy()) + QLatin1Char(' ') + textOf(basis, desk.energy());
   for (const auto& [id, figures] : group) {
     const food::Composition& composition = figures.composition;
     const auto* value = composition.find(nutrient);
     const auto amount =
-        value == nullptr ? std::nullopt : amountOn(basis, value->amount, factsOf(composition));
+        value == nullptr ? std::nullopt
+                         : shownAmount(nutrient, basis, value->amount, factsOf(composition), desk.energy());
     if (id == desk.page()->food.id)
       state.thisFood = amount;
     else if (!amount)

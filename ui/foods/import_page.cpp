@@ -9,6 +9,7 @@
 #include "ui/shared/paths.h"
 #include "ui/shared/table_copy.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
@@ -119,6 +120,7 @@ QWidget* ImportPage::makeMapping() {
   mapping_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 11);
   mapping_->horizontalHeader()->setHighlightSections(false);
   mapping_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  mapping_->viewport()->installEventFilter(this);
   addCopyAction(*mapping_);
   auto* told = new QLabel(
       tr("Double-click or type to change what a column becomes: a nutrient by its name or tagname, “SD of "
@@ -206,19 +208,20 @@ void ImportPage::fitColumns() {
   const int width = mapping_->viewport()->width();
   const int unit = fontMetrics().averageCharWidth();
   const int units = 13 * unit;
-  const int basis = 13 * unit;
+  const int basis = 15 * unit;
   const int rest = width - units - basis;
   QHeaderView* header = mapping_->horizontalHeader();
-  header->resizeSection(MappingModel::Title, rest * 32 / 100);
-  header->resizeSection(MappingModel::Examples, rest * 32 / 100);
-  header->resizeSection(MappingModel::Becomes, rest - 2 * (rest * 32 / 100));
+  const int told = rest * 29 / 100;
+  header->resizeSection(MappingModel::Title, told);
+  header->resizeSection(MappingModel::Examples, told);
+  header->resizeSection(MappingModel::Becomes, rest - 2 * told);
   header->resizeSection(MappingModel::Unit, units);
   header->resizeSection(MappingModel::Basis, basis);
 }
 
-void ImportPage::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fitColumns();
+bool ImportPage::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == mapping_->viewport() && event->type() == QEvent::Resize) fitColumns();
+  return QWidget::eventFilter(watched, event);
 }
 
 }  // namespace tarebowl::ui

@@ -44,7 +44,8 @@ class ImportPage : public QWidget {
   void saveMapping();
   void loadMapping();
   void fitColumns();
-  void resizeEvent(QResizeEvent* event) override;
+  /// The table of columns has another width: a splitter or a window was moved.
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
   ImportDesk& desk_;
   Dialogs& dialogs_;

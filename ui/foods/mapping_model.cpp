@@ -150,11 +150,12 @@ QVariant MappingModel::columnData(int row, int column, int role) const {
     case Unit: {
       if (!hasUnit(row)) return {};
       if (use.unit) return unitWords(use.unit);
+      if (use.role == ColumnRole::Sd) return role == Qt::EditRole ? QString() : tr("as its value");
       if (!shown.unit.empty()) return QString::fromStdString(shown.unit);
       return use.nutrient ? unitText(food::describe(*use.nutrient).unit) : QString();
     }
     case Basis: {
-      if (!hasUnit(row)) return {};
+      if (!hasUnit(row) || (use.role == ColumnRole::Sd && !use.unit)) return {};
       const bool own = use.unit && use.unit->basis;
       if (role == Qt::EditRole) return own ? static_cast<int>(*use.unit->basis) : -1;
       return own ? basisWords(*use.unit->basis) : tr("as the table");

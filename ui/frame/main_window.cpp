@@ -76,6 +76,11 @@ void MainWindow::build() {
     preferences_.setPerson(name);
     collection_->setPerson(name);
   });
+  foods_->desk().setEnergy(preferences_.energy());
+  connect(status_, &StatusLine::energyChosen, this, [this](EnergyUnit energy) {
+    preferences_.setEnergy(energy);
+    foods_->desk().setEnergy(energy);
+  });
   connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
   connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,
           &MainWindow::openFinder);

@@ -3,6 +3,7 @@
 #include "ui/frame/status_line.h"
 
 #include "ui/shared/cell_painting.h"
+#include "ui/shared/segmented_switch.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -14,6 +15,7 @@ StatusLine::StatusLine(QWidget* parent)
     : QWidget(parent),
       savedMark_(new MarkWidget(Mark::Met)),
       unsavedMark_(new MarkWidget(Mark::AtLimit)),
+      energy_(new SegmentedSwitch(tr("Energy in"), {tr("kcal"), tr("kJ")})),
       person_(new QLineEdit) {
   setObjectName(QStringLiteral("statusLine"));
   setAttribute(Qt::WA_StyledBackground);
@@ -24,6 +26,12 @@ StatusLine::StatusLine(QWidget* parent)
   layout->addWidget(unsavedMark_);
   saved_ = add(tr("Saved state"));
   units_ = add(tr("Units in force"));
+  energy_->setObjectName(QStringLiteral("segmented"));
+  energy_->setProperty("small", true);
+  layout->addWidget(energy_);
+  layout->addSpacing(16);
+  connect(energy_, &SegmentedSwitch::chosen, this,
+          [this](int index) { emit energyChosen(static_cast<EnergyUnit>(index)); });
   sample_ = add(tr("Collection"));
   note_ = add(tr("What the room does"));
   layout->addStretch(1);
@@ -55,6 +63,8 @@ void StatusLine::show(const RoomState& state) {
   unsavedMark_->setVisible(!state.saved);
   saved_->setText(state.savedText);
   units_->setText(state.units);
+  energy_->setVisible(state.energy.has_value());
+  if (state.energy) energy_->setCurrent(static_cast<int>(*state.energy));
   sample_->setText(state.sampleText);
   sample_->setVisible(!state.sampleText.isEmpty());
   note_->setText(state.note);

@@ -12,6 +12,8 @@ class QLineEdit;
 
 namespace tarebowl::ui {
 
+class SegmentedSwitch;
+
 /// One line below the room: saved state, units in force, sample or not, what the room does, and who is at the
 /// keyboard.
 class StatusLine : public QWidget {
@@ -22,6 +24,8 @@ class StatusLine : public QWidget {
   void setPerson(const QString& name);
 
  signals:
+  /// Energy shall be read in another unit.
+  void energyChosen(tarebowl::ui::EnergyUnit energy);
   /// Somebody else sat down at the keyboard and typed a name.
   void personChanged(const QString& name);
 
@@ -34,6 +38,7 @@ class StatusLine : public QWidget {
   QLabel* units_;
   QLabel* sample_;
   QLabel* note_;
+  SegmentedSwitch* energy_;
   QLineEdit* person_;
 };
 

@@ -14,6 +14,7 @@ namespace {
 
 const QString kPerson = QStringLiteral("person");
 const QString kLastCollection = QStringLiteral("lastCollection");
+const QString kEnergy = QStringLiteral("energy");
 const QString kTheme = QStringLiteral("theme");
 
 QString ownFile() {
@@ -47,6 +48,16 @@ std::optional<std::filesystem::path> Preferences::lastCollection() const {
 
 void Preferences::setLastCollection(const std::filesystem::path& file) const {
   QSettings(file_, QSettings::IniFormat).setValue(kLastCollection, toText(file));
+}
+
+EnergyUnit Preferences::energy() const {
+  const QString name = QSettings(file_, QSettings::IniFormat).value(kEnergy).toString();
+  return name == QLatin1String("kJ") ? EnergyUnit::Kilojoule : EnergyUnit::Kilocalorie;
+}
+
+void Preferences::setEnergy(EnergyUnit energy) const {
+  const QString name = energy == EnergyUnit::Kilojoule ? QStringLiteral("kJ") : QStringLiteral("kcal");
+  QSettings(file_, QSettings::IniFormat).setValue(kEnergy, name);
 }
 
 ThemeChoice Preferences::theme() const {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shared/energy_unit.h"
 #include "ui/shared/theme.h"
 
 #include <QString>
@@ -26,6 +27,9 @@ class Preferences {
   /// The collection that was open last, where it is still there.
   [[nodiscard]] std::optional<std::filesystem::path> lastCollection() const;
   void setLastCollection(const std::filesystem::path& file) const;
+  /// In which unit energy is read; kcal where nobody chose.
+  [[nodiscard]] EnergyUnit energy() const;
+  void setEnergy(EnergyUnit energy) const;
   [[nodiscard]] ThemeChoice theme() const;
   void setTheme(ThemeChoice choice) const;
 

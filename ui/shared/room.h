@@ -2,22 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/shared/energy_unit.h"
+
 #include <QString>
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 namespace tarebowl::ui {
 
 /// What the window's title and its status line say while a room is in sight.
 struct RoomState {
-  QString title;       ///< of what is open: "Brackenmere foods"
-  QString file;        ///< its file's name; empty where there is none
-  bool saved = true;   ///< on the disk as it stands
-  QString savedText;   ///< "saved", "not saved (Ctrl+S)"
-  QString units;       ///< units and bases in force
-  QString note;        ///< what the room is doing or did
-  QString sampleText;  ///< whose invented sample this is; empty where it is nobody's
+  QString title;                       ///< of what is open: "Brackenmere foods"
+  QString file;                        ///< its file's name; empty where there is none
+  bool saved = true;                   ///< on the disk as it stands
+  QString savedText;                   ///< "saved", "not saved (Ctrl+S)"
+  QString units;                       ///< units and bases in force
+  std::optional<EnergyUnit> energy{};  ///< where the person may choose in which unit energy is read
+  QString note;                        ///< what the room is doing or did
+  QString sampleText;                  ///< whose invented sample this is; empty where it is nobody's
 };
 
 /// Something that the finder can go to.

@@ -48,6 +48,13 @@ void SegmentedSwitch::setCurrent(int index) {
   group_->setExclusive(true);
 }
 
+void SegmentedSwitch::setWord(int index, const QString& word) {
+  auto* button = group_->button(index);
+  if (button == nullptr) return;
+  button->setText(word);
+  button->setAccessibleName(accessibleName() + QStringLiteral(": ") + word);
+}
+
 void SegmentedSwitch::setToolTips(const QStringList& tips) {
   for (int i = 0; i < tips.size(); ++i)
     if (auto* button = group_->button(i)) button->setToolTip(tips[i]);

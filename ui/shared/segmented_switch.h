@@ -19,6 +19,7 @@ class SegmentedSwitch : public QFrame {
   [[nodiscard]] int current() const;
   /// -1: none of them, where nobody has said yet.
   void setCurrent(int index);
+  void setWord(int index, const QString& word);
   void setToolTips(const QStringList& tips);
 
  signals:

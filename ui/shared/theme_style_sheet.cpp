@@ -25,8 +25,10 @@ QComboBox QLineEdit { border: none; padding: 0px; background: transparent; }
 QComboBox::drop-down { border: none; width: 20px; }
 QComboBox QAbstractItemView { background: @card; border: 1px solid @line; selection-background-color: @selected; selection-color: @ink; }
 QCheckBox { color: @ink; spacing: 7px; }
+QCheckBox::indicator:unchecked { border: 1px solid @soft; border-radius: 3px; background: @card; width: 12px; height: 12px; }
 QPushButton, QToolButton[plain="true"] { background: @card; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 9px; }
 QPushButton#primary { background: @accent; color: @onAccent; border: 1px solid @accent; }
+QPushButton#primary:disabled { background: @paper; color: @soft; border: 1px solid @line; }
 QPushButton:hover, QToolButton[plain="true"]:hover { background: @selected; }
 QPushButton:focus, QToolButton[plain="true"]:focus { border: 1px solid @accent; }
 QPushButton:disabled, QToolButton[plain="true"]:disabled { color: @soft; background: @paper; }
@@ -38,6 +40,7 @@ QFrame#segmented QPushButton { background: transparent; border: none; border-rad
 QFrame#segmented QPushButton:checked { background: @selected; font-weight: bold; }
 QFrame#segmented QPushButton[place="first"] { border-top-left-radius: 5px; border-bottom-left-radius: 5px; }
 QFrame#segmented QPushButton[place="last"] { border-top-right-radius: 5px; border-bottom-right-radius: 5px; }
+QFrame#segmented[small="true"] QPushButton { padding: 0px 6px; }
 QFrame#segmented QPushButton:focus { color: @accent; text-decoration: underline; }
 
 QWidget#rail { background: @rail; }

@@ -16,7 +16,7 @@ class FoodDeskTest : public ::testing::Test {
   FoodDeskTest() {
     example.openOn(desk);
     showFood(desk, "Crickets");
-    QObject::connect(&collection, &OpenCollection::refused,
+    QObject::connect(&collection, &OpenCollection::hindered,
                      [this](const Refusal& refusal) { refused = refusal.why; });
   }
   ExampleCollection example;
