@@ -185,8 +185,9 @@ void FoodList::fitColumns() {
   header->setSectionResizeMode(FoodListModel::Name, QHeaderView::Stretch);
   const int width = table_->viewport()->width();
   header->resizeSection(FoodListModel::Group, std::clamp(width / 5, 13 * unit, 22 * unit));
-  for (const int column : {FoodListModel::Water, FoodListModel::Protein, FoodListModel::Calcium})
+  for (const int column : {FoodListModel::Water, FoodListModel::Protein})
     header->resizeSection(column, 10 * unit);
+  header->resizeSection(FoodListModel::Calcium, 11 * unit);
   header->resizeSection(FoodListModel::CalciumToPhosphorus, 9 * unit);
 }
 

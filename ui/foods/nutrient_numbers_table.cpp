@@ -25,7 +25,7 @@ QTableView* makeNutrientNumbersTable(NutrientNumbersModel& model, const QString&
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setSectionResizeMode(NutrientNumbersModel::Nutrient, QHeaderView::Stretch);
   table->horizontalHeader()->resizeSection(NutrientNumbersModel::Number,
-                                           table->fontMetrics().averageCharWidth() * 18);
+                                           table->fontMetrics().averageCharWidth() * 21);
   table->setMinimumHeight((kLeastLines + 1) * line);
   return table;
 }
