@@ -2,18 +2,52 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/collection/change_command.h"
 
-#include "ui/collection/open_collection.h"
+#include <QObject>
 
+#include <algorithm>
 #include <utility>
 
 namespace tarebowl::ui {
+namespace {
 
-ChangeCommand::ChangeCommand(OpenCollection& collection, const QObject* by, std::int64_t change,
+/// The newest first, as they must be taken back.
+std::vector<CollectionVerb> verbsThatTakeBack(ChangeNumbers changes) {
+  std::reverse(changes.begin(), changes.end());
+  std::vector<CollectionVerb> verbs;
+  for (const std::int64_t change : changes)
+    verbs.emplace_back([change](store::Collection& collection, const store::Author& author) {
+      return store::undo(collection, change, author);
+    });
+  return verbs;
+}
+
+}  // namespace
+
+std::vector<store::Written> doAll(const std::vector<CollectionVerb>& verbs, store::Collection& collection,
+                                  const store::Author& author) {
+  std::vector<store::Written> done;
+  try {
+    for (const CollectionVerb& verb : verbs) done.push_back(verb(collection, author));
+  } catch (...) {
+    for (const CollectionVerb& verb : verbsThatTakeBack(numbersOf(done))) verb(collection, author);
+    throw;
+  }
+  return done;
+}
+
+ChangeNumbers numbersOf(const std::vector<store::Written>& written) {
+  ChangeNumbers numbers;
+  for (const store::Written& one : written)
+    if (one.change != 0) numbers.push_back(one.change);
+  return numbers;
+}
+
+ChangeCommand::ChangeCommand(OpenCollection& collection, const QObject* by, ChangeNumbers changes,
                              const QString& what, std::function<void()> takenBack)
     : QUndoCommand(what),
       collection_(collection),
       by_(by),
-      change_(std::make_shared<std::int64_t>(change)),
+      changes_(std::make_shared<ChangeNumbers>(std::move(changes))),
       takenBack_(std::move(takenBack)) {}
 
 void ChangeCommand::redo() {
@@ -25,16 +59,15 @@ void ChangeCommand::undo() {
 }
 
 void ChangeCommand::takeBack() {
-  // The number is read on the clerk's thread, after an undo that is still on its way has set it: never while
-  // this thread writes it, because answers and questions follow each other.
+  // The numbers are read on the clerk's thread, after an undo that is still on its way has set them: never
+  // while this thread writes them, because answers and questions follow each other.
   OpenCollection& collection = collection_;
-  collection.write(
-      [change = change_](store::Collection& stored, const store::Author& author) {
-        const store::Written written = store::undo(stored, *change, author);
-        *change = written.change;
-        return written;
+  collection.ask(
+      [changes = changes_, author = collection.author()](store::Collection& stored) {
+        *changes = numbersOf(doAll(verbsThatTakeBack(*changes), stored, author));
+        return true;
       },
-      [&collection, by = by_, then = takenBack_](const store::Written& /*written*/) {
+      [&collection, by = by_, then = takenBack_](bool /*done*/) {
         if (then) then();
         emit collection.written(by);
       });
@@ -50,14 +83,12 @@ ImportCommand::ImportCommand(OpenCollection& collection, const QObject* by, std:
 
 void ImportCommand::undo() {
   OpenCollection& collection = collection_;
-  collection.write(
-      [change = change_](store::Collection& stored, const store::Author& author) {
-        return store::undo(stored, change, author);
-      },
-      [&collection, by = by_, then = takenBack_](const store::Written& /*written*/) {
-        if (then) then();
-        emit collection.written(by);
-      });
+  collection.ask([change = change_, author = collection.author()](
+                     store::Collection& stored) { return store::undo(stored, change, author); },
+                 [&collection, by = by_, then = takenBack_](const store::Written& /*written*/) {
+                   if (then) then();
+                   emit collection.written(by);
+                 });
   setObsolete(true);
 }
 

@@ -10,20 +10,24 @@
 #include <QTimer>
 #include <QUndoStack>
 
+#include <iterator>
+#include <vector>
+
 namespace tarebowl::ui {
 namespace {
 
 constexpr int kLookAroundMs = 1500;
 
-/// What a verb wrote, or why the rules do not allow it.
+/// What verbs wrote, or why the rules do not allow it.
 struct Tried {
-  std::optional<store::Written> written{};
+  std::vector<store::Written> changes{};  ///< empty where it was refused
   Refusal refusal{};
 };
 
-Tried triedBy(const CollectionVerb& verb, store::Collection& collection, const store::Author& author) {
+Tried triedBy(const std::vector<CollectionVerb>& verbs, store::Collection& collection,
+              const store::Author& author) {
   try {
-    return {.written = verb(collection, author)};
+    return {.changes = doAll(verbs, collection, author)};
   } catch (const store::StoreError& error) {
     if (error.code() != store::StoreErrorCode::Refused) throw;
     return {.refusal = refusalOf(error)};
@@ -75,21 +79,17 @@ void OpenCollection::take(const Refusal& refusal) {
   emit opened();
 }
 
-void OpenCollection::write(CollectionVerb verb, std::function<void(const store::Written&)> then) {
-  ask([verb = std::move(verb),
-       author = author()](store::Collection& collection) { return verb(collection, author); },
-      std::move(then));
-}
-
 void OpenCollection::perform(QUndoStack& wayBack, const QObject* by, CollectionEdit edit) {
-  ask([verb = std::move(edit.verb),
-       author = author()](store::Collection& collection) { return triedBy(verb, collection, author); },
+  std::vector<CollectionVerb> verbs{std::move(edit.verb)};
+  verbs.insert(verbs.end(), std::move_iterator(edit.further.begin()), std::move_iterator(edit.further.end()));
+  ask([verbs = std::move(verbs),
+       author = author()](store::Collection& collection) { return triedBy(verbs, collection, author); },
       [this, stack = QPointer(&wayBack), by, what = edit.what, done = edit.done,
        takenBack = edit.takenBack](const Tried& tried) {
-        if (!tried.written) return emit hindered(tried.refusal);
+        if (tried.changes.empty()) return emit hindered(tried.refusal);
         if (!stack) return;
-        stack->push(new ChangeCommand(*this, by, tried.written->change, what, takenBack));
-        if (done) done(*tried.written);
+        stack->push(new ChangeCommand(*this, by, numbersOf(tried.changes), what, takenBack));
+        if (done) done(tried.changes.front());
         emit written(by);
       });
 }

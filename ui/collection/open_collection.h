@@ -14,6 +14,7 @@
 #include <memory>
 #include <optional>
 #include <utility>
+#include <vector>
 
 class QUndoStack;
 
@@ -32,9 +33,11 @@ using CollectionVerb = std::function<store::Written(store::Collection&, const st
 /// A change that a room wants made and can take back.
 struct CollectionEdit {
   CollectionVerb verb{};
-  QString what{};  ///< "change Kale", for the undo button
-  std::function<void(const store::Written&)> done{};
-  std::function<void()> takenBack{};  ///< after each undo and redo
+  /// What else belongs to it, each done after the one before: all of it is written and taken back, or none.
+  std::vector<CollectionVerb> further{};
+  QString what{};                                     ///< "change Kale", for the undo button
+  std::function<void(const store::Written&)> done{};  ///< with what `verb` wrote
+  std::function<void()> takenBack{};                  ///< after each undo and redo
 };
 
 /// The collection that the window has open, for all of its rooms: the clerk that reads and writes it and who
@@ -86,9 +89,6 @@ class OpenCollection : public QObject {
   void busyChanged();
 
  private:
-  friend class ChangeCommand;
-  friend class ImportCommand;
-  void write(CollectionVerb verb, std::function<void(const store::Written&)> then);
   void take(const Refusal& refusal);
   void lookAround();
 
