@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Draws the window of a problem file at two sizes, light and dark: the pictures of the README, made again at
 // any time and on any machine. tarebowl_screenshots OUTDIR [FILE]
+#include "ui/animals/animal_desk.h"
+#include "ui/animals/animals_room.h"
+#include "ui/animals/group_pane.h"
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/diets_room.h"
 #include "ui/diets/problem_files.h"
@@ -30,6 +33,7 @@ constexpr std::pair<const char*, QSize> kSizes[] = {{"", {1366, 768}}, {"-large"
 constexpr int kPatienceMs = 30'000;
 
 constexpr int kFoodsNumber = 2;
+constexpr int kAnimalsNumber = 3;
 constexpr int kDietsNumber = 4;
 
 /// Of the Foods room's picture: the food with reports of the house's own laboratory.
@@ -47,6 +51,13 @@ bool showFood(const ui::MainWindow& window) {
       kPatienceMs);
 }
 
+/// Of the Animals room's pictures: the first group.
+bool showAnimals(const ui::MainWindow& window) {
+  ui::AnimalsRoom& room = window.animals();
+  return QTest::qWaitFor([&] { return room.desk().page().has_value() && room.desk().collection().isIdle(); },
+                         kPatienceMs);
+}
+
 bool waitUntilDrawn(const ui::MainWindow& window) {
   const ui::DietsRoom& room = window.diets();
   return QTest::qWaitFor(
@@ -56,7 +67,7 @@ bool waitUntilDrawn(const ui::MainWindow& window) {
       kPatienceMs);
 }
 
-/// The pictures of both rooms, into OUTDIR/diets-SUFFIX.png and foods-SUFFIX.png.
+/// The pictures of all rooms, into OUTDIR/ROOM-SUFFIX.png.
 bool shoot(QApplication& application, const std::filesystem::path& file, ui::ThemeChoice theme, QSize size,
            const QString& folder, const QString& suffix) {
   const QTemporaryDir place;  // the person's own copy of the sample is left alone
@@ -66,7 +77,7 @@ bool shoot(QApplication& application, const std::filesystem::path& file, ui::The
                         ui::Preferences(place.filePath(QStringLiteral("seat.ini"))));
   window.resize(size);
   window.open(file);
-  window.foods().openCollection(sample, true);
+  window.files().open(sample, true);
   window.show();
   const auto grab = [&](const QString& room) {
     QTest::qWait(250);
@@ -75,7 +86,14 @@ bool shoot(QApplication& application, const std::filesystem::path& file, ui::The
   window.goToRoom(kDietsNumber);
   if (!waitUntilDrawn(window) || !grab(QStringLiteral("diets"))) return false;
   window.goToRoom(kFoodsNumber);
-  return showFood(window) && grab(QStringLiteral("foods"));
+  if (!showFood(window) || !grab(QStringLiteral("foods"))) return false;
+  window.goToRoom(kAnimalsNumber);
+  if (!showAnimals(window) || !grab(QStringLiteral("animals"))) return false;
+  ui::GroupPane& group = window.animals().groupPane();
+  group.showSheet(ui::GroupPane::Energy);
+  if (!grab(QStringLiteral("energy"))) return false;
+  group.showSheet(ui::GroupPane::Targets);
+  return grab(QStringLiteral("targets"));
 }
 
 }  // namespace

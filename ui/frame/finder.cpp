@@ -43,7 +43,7 @@ Finder::Finder(QWidget* window) : QFrame(window), field_(new QLineEdit), list_(n
   setObjectName(QStringLiteral("finder"));
   setProperty("card", true);
   setAccessibleName(tr("Finder"));
-  field_->setPlaceholderText(tr("Go to a food or a diet: type part of its name"));
+  field_->setPlaceholderText(tr("Go to a food, an animal or a diet: type part of its name"));
   field_->setAccessibleName(tr("Part of a name"));
   field_->installEventFilter(this);
   list_->setAccessibleName(tr("What was found"));

@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/main_window.h"
 
+#include "ui/animals/animals_room.h"
 #include "ui/diets/diets_room.h"
 #include "ui/foods/foods_room.h"
 #include "ui/frame/collection_menu.h"
 #include "ui/frame/finder.h"
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
+#include "ui/shared/days.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
 
@@ -29,6 +31,7 @@ namespace {
 
 // Places on the rail: today, foods, animals, diets, kitchen, intake, health.
 constexpr int kFoodsNumber = 2;
+constexpr int kAnimalsNumber = 3;
 constexpr int kDietsNumber = 4;
 
 }  // namespace
@@ -44,10 +47,12 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       finder_(new Finder(this)),
       menu_(new CollectionMenu),
       foods_(new FoodsRoom(*collection_, files_, dialogs)),
+      animals_(new AnimalsRoom(*collection_, files_, &today)),
       diets_(new DietsRoom(std::move(solve), std::move(dialogs))) {
   setWindowIcon(programIcon());
   build();
   addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
+  addRoom(kAnimalsNumber, tr("Animals"), QStringLiteral("animals"), *animals_);
   addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
   wireCollection();
   goToRoom(kDietsNumber);

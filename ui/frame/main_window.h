@@ -17,6 +17,7 @@ class QStackedWidget;
 
 namespace tarebowl::ui {
 
+class AnimalsRoom;
 class CollectionMenu;
 class DietsRoom;
 class Finder;
@@ -43,6 +44,7 @@ class MainWindow : public QWidget {
 
   [[nodiscard]] OpenCollection& collection() const { return *collection_; }
   [[nodiscard]] CollectionFiles& files() { return files_; }
+  [[nodiscard]] AnimalsRoom& animals() const { return *animals_; }
   [[nodiscard]] FoodsRoom& foods() const { return *foods_; }
   [[nodiscard]] DietsRoom& diets() const { return *diets_; }
   [[nodiscard]] Finder& finder() const { return *finder_; }
@@ -74,6 +76,7 @@ class MainWindow : public QWidget {
   Finder* finder_;
   CollectionMenu* menu_;
   FoodsRoom* foods_;
+  AnimalsRoom* animals_;
   DietsRoom* diets_;
   std::vector<Place> rooms_;
 };

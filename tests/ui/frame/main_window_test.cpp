@@ -4,6 +4,7 @@
 
 #include "core/exchange/problem_json.h"
 #include "tests/ui/diets/example_diet.h"
+#include "ui/animals/animals_room.h"
 #include "ui/diets/balance_pane.h"
 #include "ui/diets/desk_pane.h"
 #include "ui/diets/diet_desk.h"
@@ -211,6 +212,12 @@ TEST_F(WindowTest, SavingWritesTheFileAndSaysSo) {
   QTest::keyClick(&window, Qt::Key_S, Qt::ControlModifier);
   EXPECT_EQ(statusText().find("not saved"), std::string::npos) << statusText();
   EXPECT_EQ(exchange::readProblem(path("example.json")).reference.value()[kInsects], Grams(12));
+}
+
+TEST_F(WindowTest, CtrlAndTheNumberOnTheRailGoToTheAnimals) {
+  QTest::keyClick(&window, Qt::Key_3, Qt::ControlModifier);
+  EXPECT_TRUE(window.animals().isVisible());
+  EXPECT_FALSE(window.diets().isVisible());
 }
 
 TEST_F(WindowTest, SavingASampleAsksForAnotherPlace) {

@@ -1,0 +1,256 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/animals/animals_room.h"
+
+#include "core/animal/starter_profiles.h"
+#include "ui/animals/animal_finder.h"
+#include "ui/animals/animal_list.h"
+#include "ui/animals/animal_text.h"
+#include "ui/animals/group_pane.h"
+#include "ui/animals/individual_pane.h"
+#include "ui/animals/new_species_page.h"
+#include "ui/animals/page_header.h"
+#include "ui/animals/species_pane.h"
+#include "ui/collection/collection_files.h"
+#include "ui/collection/conflict_text.h"
+#include "ui/shared/paths.h"
+#include "ui/shared/reason_bar.h"
+#include "ui/shared/room_actions.h"
+
+#include <QAction>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+Starters shippedStarters() {
+  Starters starters{.lookup = animal::shippedProfiles()};
+  for (const animal::StarterProfile& starter : animal::starterProfiles())
+    starters.profiles.push_back(starter.profile);
+  return starters;
+}
+
+}  // namespace
+
+AnimalsRoom::AnimalsRoom(OpenCollection& collection, CollectionFiles& files, AnimalDesk::Clock today,
+                         QWidget* parent)
+    : Room(parent),
+      collection_(collection),
+      files_(files),
+      desk_(new AnimalDesk(collection, std::move(today), this)),
+      list_(new AnimalList(*desk_)),
+      header_(new PageHeader(*desk_)),
+      reason_(new ReasonBar),
+      group_(new GroupPane(*desk_, *reason_)),
+      individual_(new IndividualPane(*desk_, *reason_)),
+      species_(new SpeciesPane(*desk_)),
+      newSpecies_(new NewSpeciesPage(*desk_, *reason_, shippedStarters())),
+      panes_(new QStackedWidget),
+      banner_(new QLabel) {
+  build();
+  wire();
+  addActions();
+  showRight();
+}
+
+void AnimalsRoom::build() {
+  start_ = makeStart();
+  auto* panes = new QSplitter(Qt::Horizontal);
+  auto* right = makeRight();
+  panes->setHandleWidth(1);
+  panes->setChildrenCollapsible(false);
+  panes->addWidget(list_);
+  panes->addWidget(right);
+  list_->setMinimumWidth(260);
+  right->setMinimumWidth(560);
+  panes->setStretchFactor(0, 1);
+  panes->setStretchFactor(1, 4);
+  panes->setSizes({320, 970});
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(panes);
+  setFocusProxy(&list_->field());
+}
+
+QWidget* AnimalsRoom::makeRight() {
+  banner_->setProperty("banner", true);
+  banner_->setWordWrap(true);
+  banner_->setTextFormat(Qt::PlainText);
+  banner_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  banner_->hide();
+  for (QWidget* page : std::initializer_list<QWidget*>{start_, group_, individual_, species_, newSpecies_})
+    panes_->addWidget(page);
+  auto* right = new QWidget;
+  auto* layout = new QVBoxLayout(right);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  const auto addRow = [&](QWidget* widget, const QMargins& margins) {
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(margins);
+    row->addWidget(widget);
+    layout->addLayout(row);
+  };
+  addRow(header_, {16, 10, 16, 0});
+  addRow(banner_, {16, 4, 16, 0});
+  layout->addWidget(panes_, 1);
+  addRow(reason_, {16, 0, 16, 0});
+  return right;
+}
+
+QWidget* AnimalsRoom::makeStart() {
+  auto* page = new QWidget;
+  startWords_ = new QLabel;
+  startWords_->setWordWrap(true);
+  startButtons_ = new QWidget;
+  auto* open = new QPushButton(tr("Open a collection…"));
+  auto* sample = new QPushButton(tr("Open the invented sample"));
+  auto* buttons = new QHBoxLayout(startButtons_);
+  buttons->setContentsMargins(0, 0, 0, 0);
+  for (QPushButton* button : {sample, open}) buttons->addWidget(button);
+  buttons->addStretch(1);
+  connect(open, &QPushButton::clicked, this, [this] { files_.openByDialog(); });
+  connect(sample, &QPushButton::clicked, this, [this] { files_.openSample(); });
+  auto* layout = new QVBoxLayout(page);
+  layout->setContentsMargins(60, 40, 60, 10);
+  layout->addStretch(1);
+  layout->addWidget(startWords_);
+  layout->addSpacing(8);
+  layout->addWidget(startButtons_);
+  layout->addStretch(2);
+  return page;
+}
+
+void AnimalsRoom::wire() {
+  connect(list_, &AnimalList::chosen, this, &AnimalsRoom::showPlace);
+  connect(group_, &GroupPane::shownWanted, this, &AnimalsRoom::showPlace);
+  connect(list_, &AnimalList::speciesWanted, this, &AnimalsRoom::startSpecies);
+  connect(newSpecies_, &NewSpeciesPage::done, this, &AnimalsRoom::leaveSpecies);
+  connect(newSpecies_, &NewSpeciesPage::cancelled, this, &AnimalsRoom::leaveSpecies);
+  connect(list_, &AnimalList::groupWanted, this, &AnimalsRoom::addGroup);
+  connect(list_, &AnimalList::individualWanted, this, &AnimalsRoom::addIndividual);
+  connect(desk_, &AnimalDesk::opened, this, [this] {
+    if (collection_.file()) banner_->hide();
+    showRight();
+  });
+  connect(desk_, &AnimalDesk::listChanged, this, &AnimalsRoom::showRight);
+  connect(desk_, &AnimalDesk::pageChanged, this, &AnimalsRoom::showRight);
+  connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::refused, this, &AnimalsRoom::complain);
+  connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
+    if (desk_->undoStack().index() > 0) banner_->hide();  // an emptied way back comes with a refusal
+  });
+}
+
+void AnimalsRoom::addActions() {
+  auto* actions = new RoomActions(*this);
+  const RoomActions::UndoRedo edits = actions->addUndoRedo(desk_->undoStack());
+  QAction* find = actions->add(tr("Find an animal"), QKeySequence::Find);
+  connect(find, &QAction::triggered, list_, &AnimalList::focusField);
+  for (QAction* action : {edits.undo, edits.redo}) header_->addAction(action);
+}
+
+void AnimalsRoom::showPlace(const AnimalPlace& place) {
+  reason_->dismiss();
+  desk_->show(place);
+  leaveSpecies();
+}
+
+void AnimalsRoom::startSpecies() {
+  reason_->dismiss();
+  header_->hide();
+  newSpecies_->startAnew();
+  panes_->setCurrentWidget(newSpecies_);
+}
+
+void AnimalsRoom::leaveSpecies() {
+  if (panes_->currentWidget() == newSpecies_) panes_->setCurrentWidget(start_);
+  showRight();
+}
+
+void AnimalsRoom::showRight() {
+  const bool closed = !collection_.file();
+  list_->setVisible(!closed);
+  if (panes_->currentWidget() == newSpecies_ && !closed) return emit stateChanged();  // it is being told
+  header_->setVisible(desk_->page().has_value());
+  startButtons_->setVisible(closed);
+  startWords_->setText(
+      closed ? tr("The animals stand in a collection, beside its foods. None is open.")
+      : desk_->isReading()
+          ? tr("Reading the animals…")
+          : tr("There is no animal in this collection yet. Begin with a species: “Add” at the left."));
+  if (!desk_->page())
+    panes_->setCurrentWidget(start_);
+  else if (desk_->page()->group)
+    panes_->setCurrentWidget(group_);
+  else if (desk_->page()->individual)
+    panes_->setCurrentWidget(individual_);
+  else
+    panes_->setCurrentWidget(species_);
+  emit stateChanged();
+}
+
+void AnimalsRoom::addGroup() {
+  if (!desk_->page()) return;
+  const animal::Species& species = desk_->page()->species.record;
+  std::vector<std::string> taken;
+  for (const store::StoredGroup& group : desk_->herd().groups) taken.push_back(group.record.code);
+  desk_->addGroup({.code = codeFrom(QString::fromStdString(species.name), taken),
+                   .name = tr("%1, new group").arg(QString::fromStdString(species.name)).toStdString(),
+                   .species = species.code});
+}
+
+void AnimalsRoom::addIndividual() {
+  if (!desk_->page()) return;
+  const animal::Species& species = desk_->page()->species.record;
+  std::vector<std::string> taken;
+  for (const store::StoredIndividual& one : desk_->herd().individuals) taken.push_back(one.record.code);
+  desk_->addIndividual({.code = codeFrom(QString::fromStdString(species.name), taken),
+                        .species = species.code,
+                        .arrived = desk_->today()},
+                       {});
+}
+
+RoomState AnimalsRoom::state() const {
+  RoomState state;
+  state.units = tr("body mass in g or kg · energy in kcal ME a day");
+  if (!collection_.file()) {
+    state.savedText = tr("nothing open");
+    return state;
+  }
+  const CollectionFile& collection = *collection_.file();
+  state.title = collection.name;
+  state.file = toText(collection.file.filename());
+  state.saved = !collection_.isBusy();
+  state.savedText = collection_.isBusy() ? tr("working…") : tr("all saved");
+  if (collection.invented) state.sampleText = tr("Brackenmere (invented sample)");
+  if (desk_->isReading()) state.note = tr("reading the animals…");
+  return state;
+}
+
+std::vector<FinderHit> AnimalsRoom::find(const QString& partOfName, int most) const {
+  return findAnimals(desk_->herd(), partOfName, most);
+}
+
+void AnimalsRoom::goTo(qint64 id) {
+  const AnimalPlace place = placeOfHit(id);
+  showPlace(place);
+  list_->choose(place);
+  list_->tree().setFocus();
+}
+
+void AnimalsRoom::complain(const Refusal& refusal) {
+  QString text = refusal.why;
+  if (!refusal.mine.isEmpty()) text += QLatin1Char('\n') + conflictText(refusal.mine, refusal.theirs);
+  banner_->setText(text);
+  banner_->show();
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/animals/group_pane.h"
+
+#include "ui/animals/energy_card.h"
+#include "ui/animals/history_card.h"
+#include "ui/animals/mass_card.h"
+#include "ui/animals/mass_entry.h"
+#include "ui/animals/members_card.h"
+#include "ui/animals/readings_card.h"
+#include "ui/animals/targets_card.h"
+#include "ui/shared/segmented_switch.h"
+
+#include <QHBoxLayout>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace tarebowl::ui {
+
+GroupPane::GroupPane(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
+    : QWidget(parent),
+      sheet_(new SegmentedSwitch(tr("Of the group"), {tr("animals and mass"), tr("energy need"),
+                                                      tr("targets"), tr("what changed")})),
+      sheets_(new QStackedWidget),
+      members_(new MembersCard(desk)),
+      readings_(new ReadingsCard(desk, reason)),
+      mass_(new MassCard(desk)),
+      entry_(new MassEntry(desk)),
+      energy_(new EnergyCard(desk)),
+      targets_(new TargetsCard(desk, reason)),
+      history_(new HistoryCard(desk)) {
+  sheets_->addWidget(makeAnimals());
+  sheets_->addWidget(energy_);
+  sheets_->addWidget(targets_);
+  sheets_->addWidget(history_);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(16, 8, 16, 10);
+  layout->setSpacing(10);
+  layout->addWidget(sheet_, 0, Qt::AlignLeft);
+  layout->addWidget(sheets_, 1);
+  connect(sheet_, &SegmentedSwitch::chosen, sheets_, &QStackedWidget::setCurrentIndex);
+  connect(members_, &MembersCard::shownWanted, this, &GroupPane::shownWanted);
+}
+
+QWidget* GroupPane::makeAnimals() {
+  auto* page = new QWidget;
+  auto* top = new QHBoxLayout;
+  top->setSpacing(10);
+  top->addWidget(members_, 1);
+  top->addWidget(readings_, 1);
+  auto* layout = new QVBoxLayout(page);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(10);
+  layout->addLayout(top, 4);
+  layout->addWidget(mass_, 5);
+  layout->addWidget(entry_);
+  return page;
+}
+
+void GroupPane::showSheet(int sheet) {
+  sheet_->setCurrent(sheet);
+  sheets_->setCurrentIndex(sheet);
+}
+
+}  // namespace tarebowl::ui
