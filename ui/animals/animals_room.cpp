@@ -144,6 +144,7 @@ void AnimalsRoom::wire() {
   connect(desk_, &AnimalDesk::pageChanged, this, &AnimalsRoom::showRight);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::refused, this, &AnimalsRoom::complain);
+  connect(&collection_, &OpenCollection::hindered, this, &AnimalsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
     if (desk_->undoStack().index() > 0) banner_->hide();  // an emptied way back comes with a refusal
   });
