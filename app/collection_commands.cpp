@@ -3,6 +3,7 @@
 #include "app/collection_commands.h"
 
 #include "app/author.h"
+#include "app/open_collection.h"
 #include "app/text_table.h"
 #include "core/food/food_index.h"
 #include "core/store/food_reading.h"
@@ -16,10 +17,6 @@
 namespace tarebowl::app {
 
 namespace {
-
-store::Collection openForReading(const std::string& file) {
-  return store::Collection::open(file, nowInUtc(), {.access = store::OpenOptions::Access::ReadOnly});
-}
 
 std::string toJson(const std::vector<food::FoodLine>& foods, std::size_t all) {
   nlohmann::ordered_json json{{"format", "tarebowl-foods/1"}, {"foods_in_collection", all}};

@@ -29,6 +29,10 @@ struct Words {
   bool wide = false;
   std::string larder;
   bool explain = false;
+  std::string group;
+  std::string day;
+  std::string foods;
+  std::string profile;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -70,17 +74,40 @@ void defineTableCommands(CLI::App& app, Words& words) {
   };
   CLI::App& import = *addSubcommand(
       "import", "Import a table of foods; all of it or, where anything is wrong with it, nothing");
-  import.add_option("TABLE", words.tableFile, "CSV in any common form, or XLSX")->required();
+  import
+      .add_option("TABLE", words.tableFile,
+                  "CSV in any common form, XLSX, or a target profile (tarebowl-profile/1, NAME.json)")
+      ->required();
   import.add_option("--map", words.mapping, "How the table is read (tarebowl-mapping/1); guessed without it");
   import.add_flag("--dry-run", words.dryRun, "Say what would happen and write nothing");
   CLI::App& exported = *addSubcommand("export", "Write the foods of a collection to a table");
-  exported.add_option("FILE", words.tableFile, "NAME.csv or NAME.xlsx")->required();
+  exported.add_option("FILE", words.tableFile, "NAME.csv or NAME.xlsx; with --profile NAME.json")->required();
+  exported.add_option("--profile", words.profile,
+                      "Write this target profile instead: CODE, the newest version, or CODE:VERSION");
   exported.add_flag("--wide", words.wide,
                     "A row a food rather than a row a value; leaves out sd, n and source");
   CLI::App& check = *addSubcommand("check", "Name what a careful analyst would doubt");
   for (CLI::App* command : {&import, &check}) {
     addTableOrJson(*command, words);
   }
+}
+
+void addGroupAndDay(CLI::App& command, Words& words) {
+  command.add_option("--group", words.group, "The code of a group of animals");
+  command.add_option("--day", words.day, "The day it is about, YYYY-MM-DD (default: today)");
+}
+
+void defineAnimalCommands(CLI::App& app, Words& words) {
+  CLI::App& animals = *app.add_subcommand(
+      "animals", "List the groups of a collection, or one with its animals, masses and energy need");
+  CLI::App& targets =
+      *app.add_subcommand("targets", "The targets of a group with where each was stated, and by whom");
+  for (CLI::App* command : {&animals, &targets}) {
+    command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+    addGroupAndDay(*command, words);
+    addTableOrJson(*command, words);
+  }
+  targets.get_option("--group")->required();
 }
 
 /// CLI11 explains some slips over several lines; the first one says it.
@@ -103,7 +130,18 @@ void define(CLI::App& app, Words& words) {
 
   CLI::App& solve =
       *app.add_subcommand("solve", "Find the grams that meet the targets; prints tarebowl-result/1");
-  addFile(solve, words);
+  solve
+      .add_option("FILE", words.file,
+                  "A problem file (tarebowl-problem/1), - for standard input, or with --group a collection")
+      ->required();
+  addGroupAndDay(solve, words);
+  solve
+      .add_option(
+          "--foods", words.foods,
+          "With --group: codes of foods of the collection, parted by commas, or a file with one a line")
+      ->needs("--group");
+  solve.get_option("--group")->needs("--foods");
+  solve.get_option("--day")->needs("--group");
   addCollection(solve, words);
   addTable(solve, words);
   solve
@@ -128,6 +166,7 @@ void define(CLI::App& app, Words& words) {
   addTableOrJson(nutrients, words);
   defineCollectionCommands(app, words);
   defineTableCommands(app, words);
+  defineAnimalCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -139,6 +178,8 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("import")) return Command::Kind::Import;
   if (app.got_subcommand("export")) return Command::Kind::Export;
   if (app.got_subcommand("check")) return Command::Kind::Check;
+  if (app.got_subcommand("animals")) return Command::Kind::Animals;
+  if (app.got_subcommand("targets")) return Command::Kind::Targets;
   return Command::Kind::OpenWindow;
 }
 
@@ -152,6 +193,13 @@ Command answerTo(const CLI::App& app, const CLI::ParseError& request) {
   command.kind = Command::Kind::ShowText;
   command.text = out.str();
   return command;
+}
+
+std::optional<quantity::Date> dayFrom(const std::string& text) {
+  if (text.empty()) return std::nullopt;
+  const auto day = quantity::parseDate(text);
+  if (!day) throw UsageError("--day: expected a day as YYYY-MM-DD, found \"" + text + "\"");
+  return day;
 }
 
 }  // namespace
@@ -181,6 +229,10 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.wide = words.wide;
   if (!words.larder.empty()) command.larder = words.larder;
   command.explain = words.explain;
+  command.group = words.group;
+  command.day = dayFrom(words.day);
+  command.foods = words.foods;
+  if (!words.profile.empty()) command.profile = words.profile;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/quantity/date.h"
+
 #include <chrono>
 #include <cstddef>
 #include <optional>
@@ -22,6 +24,8 @@ struct Command {
     Import,         ///< tableFile into the collection at file
     Export,         ///< the collection at file into tableFile
     Check,          ///< the collection at file
+    Animals,        ///< of the collection at file
+    Targets,        ///< of a group of the collection at file
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -37,6 +41,10 @@ struct Command {
   bool wide = false;                        ///< export a row a food
   std::optional<std::string> larder{};      ///< foods on hand, for remedies
   bool explain = false;
+  std::string group{};                   ///< of animals
+  std::optional<quantity::Date> day{};   ///< nothing: today
+  std::string foods{};                   ///< codes parted by commas, or a file with one a line
+  std::optional<std::string> profile{};  ///< "CODE" or "CODE:VERSION", instead of foods
   std::string text;
 };
 

@@ -2,16 +2,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands.h"
 
+#include "app/animal_commands.h"
 #include "app/collection_commands.h"
 #include "app/result_table.h"
 #include "app/table_commands.h"
+#include "core/diet/food_safety.h"
 #include "core/diet/objective.h"
 #include "core/diet/solve.h"
 #include "core/exchange/larder_json.h"
 #include "core/exchange/nutrients_json.h"
 #include "core/exchange/problem_json.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <filesystem>
 #include <istream>
 #include <optional>
 #include <ostream>
@@ -26,6 +31,34 @@ diet::BalanceProblem read(const Command& command, const Streams& streams) {
   const exchange::FoodSource collection = foodSourceOf(command);
   if (file == "-") return exchange::readProblem(streams.in, "standard input", collection);
   return exchange::readProblem(std::filesystem::path(file), collection);
+}
+
+std::string_view wordsFor(diet::NotCounted why) {
+  switch (why) {
+    case diet::NotCounted::NoFoodKnowsNutrient:
+      return "of no food is it known";
+    case diet::NotCounted::NoFoodOfGroup:
+      return "no food is of its group";
+    case diet::NotCounted::BodyMassUnknown:
+      return "the body mass is not known";
+    case diet::NotCounted::DryMatterUnknown:
+      return "it does not say of how dry a feed it speaks";
+  }
+  return "it cannot be judged";
+}
+
+/// With a group, its problem; what could not be counted, and what may not be given, is said beside the
+/// result.
+diet::BalanceProblem problemOf(const Command& command, const Streams& streams) {
+  if (command.group.empty()) return read(command, streams);
+  diet::ProblemOfProfile made = groupProblemOf(command);
+  for (const diet::RuleNotCounted& rule : made.notCounted)
+    streams.err << fmt::format("not counted: {} ({})\n", rule.id, wordsFor(rule.why));
+  for (const diet::FoodFinding& finding : diet::findingsOn(made.problem))
+    if (finding.forbids())
+      streams.err << fmt::format("not given: {} ({}: {})\n", made.problem.foods[finding.food].id, finding.ban,
+                                 finding.reason);
+  return std::move(made.problem);
 }
 
 /// The diet as it is now, judged and put where a solution would stand, so that both print alike.
@@ -73,7 +106,7 @@ std::optional<diet::Explanation> explanationOf(const Command& command, const die
 }
 
 int solveFile(const Command& command, const Streams& streams) {
-  const diet::BalanceProblem problem = read(command, streams);
+  const diet::BalanceProblem problem = problemOf(command, streams);
   const exchange::Larder larder =
       command.larder ? exchange::readLarder(std::filesystem::path(*command.larder)) : exchange::Larder{};
   diet::SolveOptions options;
@@ -110,11 +143,17 @@ int runInTerminal(const Command& command, const Streams& streams) {
     case Command::Kind::Foods:
       return listFoods(command, streams);
     case Command::Kind::Import:
-      return importTableFile(command, streams);
+      return std::filesystem::path(command.tableFile).extension() == ".json"
+                 ? importProfile(command, streams)
+                 : importTableFile(command, streams);
     case Command::Kind::Export:
-      return exportFoods(command, streams);
+      return command.profile ? exportProfile(command, streams) : exportFoods(command, streams);
     case Command::Kind::Check:
       return checkCollection(command, streams);
+    case Command::Kind::Animals:
+      return listAnimals(command, streams);
+    case Command::Kind::Targets:
+      return listTargets(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -4,6 +4,7 @@
 
 #include "app/author.h"
 #include "app/check_sentences.h"
+#include "app/open_collection.h"
 #include "core/exchange/mapping_guess.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/table_reports.h"
@@ -25,10 +26,6 @@ namespace tarebowl::app {
 namespace {
 
 namespace fs = std::filesystem;
-
-store::Collection openForReading(const std::string& file) {
-  return store::Collection::open(file, nowInUtc(), {.access = store::OpenOptions::Access::ReadOnly});
-}
 
 exchange::TableMapping mappingAt(const std::string& file) {
   std::ifstream stream(file, std::ios::binary);

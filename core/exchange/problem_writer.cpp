@@ -4,6 +4,7 @@
 #include "core/exchange/origin_json.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/problem_words.h"
+#include "core/exchange/rule_writer.h"
 #include "core/exchange/safety_json.h"
 
 #include <nlohmann/json.hpp>
@@ -14,14 +15,9 @@ namespace tarebowl::exchange {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using diet::BalanceProblem;
 using food::Composition;
 using food::NutrientValue;
-
-void put(Json& object, const char* key, std::optional<double> number) {
-  if (number) object[key] = toJson(*number);
-}
 
 /// The source that most values share, so that it is written once.
 std::string commonSource(const Composition& composition) {
@@ -76,55 +72,6 @@ Json writeFood(const diet::DietFood& food) {
   json["scale_step_g"] = toJson(food.scaleStep.value());
   put(json, "cost_per_kg", food.costPerKg);
   if (food.eatenFraction != 1.0) json["eaten_fraction"] = toJson(food.eatenFraction);
-  return json;
-}
-
-template <class Rule>
-void writeBoundsAndUrgency(const Rule& rule, Json& json) {
-  put(json, "min", rule.min);
-  put(json, "max", rule.max);
-  json["hard"] = rule.hard;
-  json["weight"] = toJson(rule.weight);
-}
-
-Json writeTarget(const animal::Target& target) {
-  Json json{{"id", target.id}, {"nutrient", food::describe(target.nutrient).tagname}};
-  json["unit"] = quantity::symbolOf(target.unit);
-  json["basis"] = quantity::symbolOf(target.basis);
-  writeBoundsAndUrgency(target, json);
-  writeOrigin(target.origin, json);
-  return json;
-}
-
-Json writeRatio(const animal::RatioTarget& ratio) {
-  Json json{{"id", ratio.id}};
-  json["of"] = food::describe(ratio.of).tagname;
-  json["to"] = food::describe(ratio.to).tagname;
-  writeBoundsAndUrgency(ratio, json);
-  writeOrigin(ratio.origin, json);
-  return json;
-}
-
-Json writeShare(const diet::ShareRule& share) {
-  Json json{{"id", share.id}, {"group", share.group}};
-  json["basis"] = quantity::symbolOf(share.basis);
-  writeBoundsAndUrgency(share, json);
-  writeOrigin(share.origin, json);
-  return json;
-}
-
-Json writeChoice(const diet::ChoiceRule& choice) {
-  Json json{{"group", choice.group}};
-  json["at_least"] = choice.atLeast;
-  if (choice.atMost) json["at_most"] = *choice.atMost;
-  json["min_g_each"] = toJson(choice.minEach.value());
-  return json;
-}
-
-template <class List, class Write>
-Json writeList(const List& list, Write write) {
-  Json json = Json::array();
-  for (const auto& entry : list) json.push_back(write(entry));
   return json;
 }
 

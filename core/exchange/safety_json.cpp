@@ -42,12 +42,7 @@ void putTexts(Json& object, const char* key, const Texts& texts) {
 }
 
 Json toJson(const animal::Exclusion& exclusion) {
-  Json json{{"id", exclusion.id}};
-  putText(json, "group", exclusion.group);
-  putText(json, "food", exclusion.food);
-  putText(json, "reason", exclusion.reason);
-  writeOrigin(exclusion.origin, json);
-  return json;
+  return writeExclusion(exclusion);
 }
 
 Json toJson(const animal::FoodCaution& caution) {
@@ -89,6 +84,15 @@ animal::Exclusion readExclusion(const JsonReader& reader) {
   exclusion.reason = optionalText(reader, "reason");
   exclusion.origin = readOrigin(reader);
   return exclusion;
+}
+
+Json writeExclusion(const animal::Exclusion& exclusion) {
+  Json json{{"id", exclusion.id}};
+  putText(json, "group", exclusion.group);
+  putText(json, "food", exclusion.food);
+  putText(json, "reason", exclusion.reason);
+  writeOrigin(exclusion.origin, json);
+  return json;
 }
 
 animal::FoodCaution readCaution(const JsonReader& reader) {

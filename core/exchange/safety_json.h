@@ -11,6 +11,7 @@ namespace tarebowl::exchange {
 
 /// One entry of a problem's "exclusions", "house_cautions" or "lifted". Throw FormatError.
 [[nodiscard]] animal::Exclusion readExclusion(const JsonReader& reader);
+[[nodiscard]] nlohmann::ordered_json writeExclusion(const animal::Exclusion& exclusion);
 [[nodiscard]] animal::FoodCaution readCaution(const JsonReader& reader);
 [[nodiscard]] diet::LiftedBan readLifted(const JsonReader& reader);
 

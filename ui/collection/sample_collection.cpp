@@ -5,6 +5,7 @@
 #include "core/exchange/problem_foods.h"
 #include "core/exchange/problem_json.h"
 #include "core/store/verbs.h"
+#include "core/transfer/herd_import.h"
 #include "ui/shared/paths.h"
 
 #include <QFile>
@@ -111,6 +112,7 @@ void fill(store::Collection& collection, const std::filesystem::path& folder, co
     const store::FoodId id{store::addFood(collection, {.food = food.food}, author).id};
     for (const food::Sample& sample : food.samples) store::addSample(collection, id, sample, author);
   }
+  transfer::importHerd(collection, folder / "herd", author);
 }
 
 }  // namespace
