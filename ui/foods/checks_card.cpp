@@ -10,22 +10,6 @@
 
 namespace tarebowl::ui {
 
-QVBoxLayout* layOutCard(QFrame& card, const QString& heading) {
-  card.setProperty("card", true);
-  card.setAccessibleName(heading);
-  auto* layout = new QVBoxLayout(&card);
-  layout->setContentsMargins(13, 9, 13, 9);
-  layout->setSpacing(5);
-  auto* label = new QLabel(heading);
-  label->setObjectName(QStringLiteral("heading"));
-  label->setProperty("soft", true);
-  QFont bold = label->font();
-  bold.setBold(true);
-  label->setFont(bold);
-  layout->addWidget(label);
-  return layout;
-}
-
 ChecksCard::ChecksCard(QWidget* parent) : QFrame(parent), lines_(new QVBoxLayout) {
   layOutCard(*this, tr("Checks"))->addLayout(lines_);
   lines_->setSpacing(4);

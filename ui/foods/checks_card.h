@@ -3,8 +3,7 @@
 #pragma once
 
 #include "ui/foods/check_sentences.h"
-
-#include <QFrame>
+#include "ui/shared/card.h"
 
 #include <vector>
 
@@ -25,8 +24,5 @@ class ChecksCard : public QFrame {
 
 /// What is wrong first, then what is doubtful, then what is well.
 void orderByWeight(std::vector<CheckSentence>& sentences);
-
-/// A card with a soft heading; content goes into its layout.
-[[nodiscard]] QVBoxLayout* layOutCard(QFrame& card, const QString& heading);
 
 }  // namespace tarebowl::ui

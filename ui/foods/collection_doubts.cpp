@@ -3,7 +3,7 @@
 #include "ui/foods/collection_doubts.h"
 
 #include "core/store/checked_foods.h"
-#include "ui/shared/calendar.h"
+#include "ui/shared/days.h"
 
 #include <utility>
 

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/cooking_card.h"
 
-#include "ui/foods/checks_card.h"
 #include "ui/foods/nutrient_numbers_model.h"
 #include "ui/foods/nutrient_numbers_table.h"
 #include "ui/foods/stated_text.h"
+#include "ui/shared/card.h"
 #include "ui/shared/format.h"
 
 #include <QComboBox>

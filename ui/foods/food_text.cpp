@@ -6,7 +6,6 @@
 #include "ui/shared/format.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QStringList>
 
 #include <algorithm>
@@ -126,12 +125,6 @@ QString textOf(food::SampleOrigin origin) {
       return Foods::tr("estimate");
   }
   return {};
-}
-
-QString dateText(quantity::Date date) {
-  const QDate day(static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
-                  static_cast<int>(static_cast<unsigned>(date.day())));
-  return QLocale().toString(day, QStringLiteral("d MMM yyyy"));
 }
 
 QString originText(const food::DerivedValue& value, std::span<const store::StoredSample> samples) {

@@ -7,6 +7,7 @@
 #include "core/food/sample.h"
 #include "core/food/stated_value.h"
 #include "core/store/food_reading.h"
+#include "ui/shared/days.h"
 #include "ui/shared/energy_unit.h"
 #include "ui/shared/nutrient_text.h"
 
@@ -58,6 +59,5 @@ enum class CompositionBasis { AsFed100g, DryMatterKg, Energy1000Kcal };
 /// "live", "dry (invented)".
 [[nodiscard]] QString remarkOf(const std::string& form, bool invented);
 [[nodiscard]] QString nameOf(const food::Food& food);
-[[nodiscard]] QString dateText(quantity::Date date);
 
 }  // namespace tarebowl::ui

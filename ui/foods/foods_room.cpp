@@ -13,12 +13,12 @@
 #include "ui/foods/food_text.h"
 #include "ui/foods/import_desk.h"
 #include "ui/foods/import_page.h"
-#include "ui/foods/reason_bar.h"
 #include "ui/foods/sample_form.h"
 #include "ui/foods/start_page.h"
-#include "ui/shared/calendar.h"
+#include "ui/shared/days.h"
 #include "ui/shared/format.h"
 #include "ui/shared/paths.h"
+#include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
 
 #include <QAction>

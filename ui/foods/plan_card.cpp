@@ -3,11 +3,11 @@
 #include "ui/foods/plan_card.h"
 
 #include "core/food/sampling_plan.h"
-#include "ui/foods/checks_card.h"
 #include "ui/foods/food_text.h"
 #include "ui/foods/nutrient_numbers_model.h"
 #include "ui/foods/nutrient_numbers_table.h"
-#include "ui/shared/calendar.h"
+#include "ui/shared/card.h"
+#include "ui/shared/days.h"
 #include "ui/shared/nutrient_text.h"
 
 #include <QLabel>

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/stated_text.h"
 
-#include <cmath>
 #include <utility>
 
 namespace tarebowl::ui {
@@ -34,14 +33,6 @@ QString signOf(Qualifier qualifier) {
 }
 
 }  // namespace
-
-std::optional<double> readNumber(const QString& text, const QLocale& locale) {
-  bool read = false;
-  double number = locale.toDouble(text.trimmed(), &read);
-  if (!read) number = QLocale::c().toDouble(text.trimmed(), &read);
-  if (!read || !std::isfinite(number) || number < 0.0) return std::nullopt;
-  return number;
-}
 
 std::optional<StatedText> readStated(const QString& text, const QLocale& locale) {
   const QString word = text.trimmed().toLower();

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/food/composition.h"
+#include "ui/shared/number_reading.h"
 
 #include <QLocale>
 #include <QString>
@@ -21,7 +22,5 @@ struct StatedText {
 /// Nothing where it is no amount, or a negative one.
 [[nodiscard]] std::optional<StatedText> readStated(const QString& text, const QLocale& locale = QLocale());
 [[nodiscard]] QString writeStated(const StatedText& stated, const QLocale& locale = QLocale());
-/// A number of the person's locale, or with a point; nothing for anything else or below zero.
-[[nodiscard]] std::optional<double> readNumber(const QString& text, const QLocale& locale = QLocale());
 
 }  // namespace tarebowl::ui

@@ -9,10 +9,10 @@
 #include "ui/foods/food_form.h"
 #include "ui/foods/food_list.h"
 #include "ui/foods/food_pane.h"
-#include "ui/foods/reason_bar.h"
 #include "ui/foods/sample_form.h"
 #include "ui/foods/start_page.h"
 #include "ui/shared/paths.h"
+#include "ui/shared/reason_bar.h"
 
 #include <QAbstractButton>
 #include <QLabel>

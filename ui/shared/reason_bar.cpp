@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/foods/reason_bar.h"
+#include "ui/shared/reason_bar.h"
 
-#include "ui/foods/stated_text.h"
+#include "ui/shared/number_reading.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>

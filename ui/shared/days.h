@@ -4,9 +4,15 @@
 
 #include "core/quantity/date.h"
 
+#include <QDate>
+#include <QString>
+
 namespace tarebowl::ui {
 
-/// The day by the person's own clock.
 [[nodiscard]] quantity::Date today();
+[[nodiscard]] QDate toQDate(quantity::Date date);
+[[nodiscard]] quantity::Date toDate(QDate date);
+/// "3 Oct 2026".
+[[nodiscard]] QString dateText(quantity::Date date);
 
 }  // namespace tarebowl::ui
