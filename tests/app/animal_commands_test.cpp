@@ -145,7 +145,8 @@ TEST(AnimalCommands, SolveTakesTheFoodsFromAFileToo) {
   const Outcome outcome = tarebowl({"solve", file, "--group", "lemurs", "--foods", list, "--day", kDay});
   ASSERT_EQ(outcome.status, 0) << outcome.err;
   EXPECT_EQ(json::parse(outcome.out).at("grams").size(), 3U);
-  const Outcome unknown = tarebowl({"solve", file, "--group", "lemurs", "--foods", "kale,hay"});
+  const Outcome unknown =
+      tarebowl({"solve", file, "--group", "lemurs", "--foods", "kale,hay", "--day", kDay});
   EXPECT_EQ(unknown.status, 2);
   EXPECT_THAT(unknown.err, HasSubstr("there is no food hay"));
   EXPECT_EQ(tarebowl({"solve", file, "--group", "lemurs"}).status, 2);

@@ -22,7 +22,7 @@ class AnimalDeskTest : public ::testing::Test {
   AnimalDeskTest() {
     example.openOn(desk);
     showGroup(desk, "tenrecs");
-    QObject::connect(&collection, &OpenCollection::refused,
+    QObject::connect(&collection, &OpenCollection::hindered,
                      [this](const Refusal& refusal) { refused = refusal.why; });
   }
   store::MassRecord weighing(double grams) const {

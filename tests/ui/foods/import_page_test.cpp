@@ -228,10 +228,12 @@ TEST_F(ImportPageTest, ANutrientThatALongTableCallsByItsOwnWordIsGivenItsMeaning
   plan(kLong);
   ASSERT_EQ(room.importPage().mappingModel().rowCount(), 5) << "four columns and one name";
   EXPECT_EQ(cell(4, MappingModel::Title), "“Lime total”");
-  EXPECT_EQ(desk().planned()->valuesNew, 2U);
+  EXPECT_EQ(desk().planned()->valuesNew, 3U);
+  EXPECT_EQ(desk().planned()->valuesOther, 1U) << "kept under its own word";
   ASSERT_TRUE(become(4, "magnesium"));
   waitFor(Stage::Planned);
   EXPECT_EQ(desk().planned()->valuesNew, 3U);
+  EXPECT_EQ(desk().planned()->valuesOther, 0U);
 }
 
 TEST_F(ImportPageTest, AMappingIsKeptAndReadsTheNextIssueOfTheTable) {

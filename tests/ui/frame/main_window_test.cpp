@@ -95,11 +95,13 @@ TEST_F(WindowTest, ShowsOnlyRoomsThatAreBuilt) {
   QList<QAbstractButton*> rooms;
   for (auto* button : window.findChild<Rail*>()->findChildren<QAbstractButton*>())
     if (button->isCheckable()) rooms << button;
-  ASSERT_EQ(rooms.size(), 2);
+  ASSERT_EQ(rooms.size(), 3);
   EXPECT_EQ(rooms[0]->text().toStdString(), "Foods");
   EXPECT_NE(rooms[0]->toolTip().toStdString().find("2"), std::string::npos) << "the second of seven rooms";
-  EXPECT_EQ(rooms[1]->text().toStdString(), "Diets");
-  EXPECT_NE(rooms[1]->toolTip().toStdString().find("4"), std::string::npos);
+  EXPECT_EQ(rooms[1]->text().toStdString(), "Animals");
+  EXPECT_NE(rooms[1]->toolTip().toStdString().find("3"), std::string::npos);
+  EXPECT_EQ(rooms[2]->text().toStdString(), "Diets");
+  EXPECT_NE(rooms[2]->toolTip().toStdString().find("4"), std::string::npos);
 }
 
 TEST_F(WindowTest, ListsTheFileAndItsSiblings) {
