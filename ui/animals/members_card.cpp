@@ -18,13 +18,13 @@
 namespace tarebowl::ui {
 namespace {
 
-QLineEdit* makeField(QHBoxLayout& row, const QString& name) {
+QLineEdit* makeField(QHBoxLayout& row, const QString& name, int stretch) {
   auto* label = new QLabel(name);
   label->setProperty("soft", true);
   auto* field = new QLineEdit;
   field->setAccessibleName(name);
   row.addWidget(label);
-  row.addWidget(field);
+  row.addWidget(field, stretch);
   return field;
 }
 
@@ -49,9 +49,9 @@ void MembersCard::build() {
   QVBoxLayout* layout = layOutCard(*this, tr("The group and its animals"));
   auto* facts = new QHBoxLayout;
   facts->setSpacing(7);
-  name_ = makeField(*facts, tr("Name"));
-  section_ = makeField(*facts, tr("Section"));
-  count_ = makeField(*facts, tr("Animals"));
+  name_ = makeField(*facts, tr("Name"), 3);
+  section_ = makeField(*facts, tr("Section"), 2);
+  count_ = makeField(*facts, tr("Animals"), 0);
   count_->setFixedWidth(fontMetrics().averageCharWidth() * 6 + 16);
   count_->setToolTip(tr("How many share the bowl, for a colony whose animals are not known one by one"));
   layout->addLayout(facts);
@@ -96,7 +96,9 @@ void MembersCard::showPage() {
   if (!page || !page->group) return;
   const animal::Group& group = page->group->record;
   name_->setText(QString::fromStdString(group.name));
+  name_->setCursorPosition(0);  // a long name is read from its beginning
   section_->setText(QString::fromStdString(group.section));
+  section_->setCursorPosition(0);
   const auto stays = store::staysOf(page->stays);
   const bool known = !animal::membersOn(stays, group.code, desk_.today()).empty();
   const auto count = headcountOf(*page, desk_.today());

@@ -11,12 +11,15 @@
 #include <QStyledItemDelegate>
 
 #include <algorithm>
+#include <map>
 
 namespace tarebowl::ui {
 namespace {
 
 constexpr int kPadding = 7;
 constexpr int kLeastWide = 120;
+constexpr int kLeastText = 70;       // a text may be cut with an ellipsis, a number never
+constexpr int kMostAskedWide = 190;  // what the wide column may take from the others for its own text
 
 class PlainDelegate : public QStyledItemDelegate {
  public:
@@ -45,10 +48,31 @@ class PlainDelegate : public QStyledItemDelegate {
     painter->drawLine(written.left(), bottom, written.right(), bottom);
   }
   [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-    return {option.fontMetrics.horizontalAdvance(index.data().toString()) + 2 * kPadding + 2,
+    const QVariant face = index.data(Qt::FontRole);
+    const QFontMetrics metrics(face.isValid() ? face.value<QFont>() : option.font);
+    return {metrics.horizontalAdvance(index.data().toString()) + 2 * kPadding + 2,
             option.fontMetrics.height() + 9};
   }
 };
+
+struct ColumnWidth {
+  int width = 0;
+  int least = 0;
+};
+
+/// Takes up to so many pixels from the columns that have most to give, evenly. What was taken.
+int narrowed(std::map<int, ColumnWidth>& columns, int excess) {
+  int taken = 0;
+  for (; taken < excess; ++taken) {
+    ColumnWidth* widest = nullptr;
+    for (auto& [number, column] : columns)
+      if (column.width > column.least && (widest == nullptr || column.width > widest->width))
+        widest = &column;
+    if (widest == nullptr) break;
+    --widest->width;
+  }
+  return taken;
+}
 
 }  // namespace
 
@@ -68,6 +92,7 @@ PlainTable::PlainTable(const QString& accessibleName, QWidget* parent) : QTableV
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
   horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setTextElideMode(Qt::ElideRight);
   horizontalHeader()->setSectionsClickable(false);
   horizontalHeader()->setMinimumSectionSize(24);
   addCopyAction(*this);
@@ -88,16 +113,25 @@ void PlainTable::setWideColumn(int column) {
 
 void PlainTable::fitColumns() {
   if (model() == nullptr) return;
-  const int columns = model()->columnCount();
+  std::map<int, ColumnWidth> columns;
   int taken = 0;
-  for (int column = 0; column < columns; ++column) {
+  for (int column = 0; column < model()->columnCount(); ++column) {
     if (column == wide_ || isColumnHidden(column)) continue;
-    const int wanted = std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)) + 4;
-    setColumnWidth(column, wanted);
-    taken += wanted;
+    const int content = sizeHintForColumn(column) + 4;
+    const int width = std::max(content, horizontalHeader()->sectionSizeHint(column) + 4);
+    columns[column] = {width, holdsNumbers(column) ? content : std::min(width, kLeastText)};
+    taken += width;
   }
-  setColumnWidth(wide_, std::max(kLeastWide, viewport()->width() - taken));
+  const int asked = std::clamp(sizeHintForColumn(wide_) + 4, kLeastWide, kMostAskedWide);
+  taken -= narrowed(columns, taken + asked - viewport()->width());
+  for (const auto& [number, column] : columns) setColumnWidth(number, column.width);
+  setColumnWidth(wide_, std::max(asked, viewport()->width() - taken));
   updateGeometry();
+}
+
+bool PlainTable::holdsNumbers(int column) const {
+  const QVariant alignment = model()->index(0, column).data(Qt::TextAlignmentRole);
+  return alignment.isValid() && (alignment.toInt() & Qt::AlignRight) != 0;
 }
 
 QSize PlainTable::sizeHint() const {

@@ -20,6 +20,7 @@ class PlainTable : public QTableView {
 
  private:
   void fitColumns();
+  [[nodiscard]] bool holdsNumbers(int column) const;
   void resizeEvent(QResizeEvent* event) override;
 
   int wide_ = 0;
