@@ -7,7 +7,7 @@
 
 #include <fmt/format.h>
 
-#include <ranges>
+#include <span>
 #include <string_view>
 
 namespace tarebowl::app {
@@ -21,8 +21,8 @@ std::string factOf(std::string_view fact, const food::FoodFinding& it,
   if (fact == "limit") return shortNumber(finding.against);
   if (fact == "other") return names[it.other.value()].code;
   if (fact == "parts") {
-    std::string parts;
-    for (const food::NutrientId part : finding.nutrients | std::views::drop(1))
+    std::string parts;  // of what the first of the nutrients is the whole
+    for (const food::NutrientId part : std::span(finding.nutrients).subspan(1))
       parts += (parts.empty() ? "" : " + ") + food::describe(part).name;
     return parts;
   }

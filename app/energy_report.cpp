@@ -38,7 +38,7 @@ std::string_view sentenceFor(EnergyCaution caution) {
 }
 
 std::string lineFor(const EnergyStep& step) {
-  const std::string value = range(step.low, step.high);
+  std::string value = range(step.low, step.high);
   const std::string by = range(step.by, step.byHigh);
   switch (step.kind) {
     case EnergyStep::Kind::BodyMass:

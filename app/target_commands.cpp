@@ -157,8 +157,10 @@ store::StoredProfile profileNamed(const store::Collection& collection, const std
     std::from_chars(name.data() + colon + 1, name.data() + name.size(), version);
   const std::string code = version > 0 ? name.substr(0, colon) : name;
   const auto versions = store::versionsOfProfile(collection, code);
-  for (auto found = versions.rbegin(); found != versions.rend(); ++found)
-    if (version == 0 || found->record.profile.version == version) return *found;
+  const auto found = std::find_if(versions.rbegin(), versions.rend(), [version](const auto& stored) {
+    return version == 0 || stored.record.profile.version == version;
+  });
+  if (found != versions.rend()) return *found;
   throw UsageError(fmt::format("{}: there is no target profile {}", collection.file().string(), name));
 }
 

@@ -148,7 +148,7 @@ std::variant<ResolvedProfile, CircularParents, MissingParent> resolve(const Targ
   }
   Stack stack(resolved);
   // The views of libstdc++ 12 are beyond Clang 14.
-  for (auto level = line.rbegin(); level != line.rend(); ++level) stack.lay(*level);
+  std::for_each(line.rbegin(), line.rend(), [&](const TargetProfile& level) { stack.lay(level); });
   return resolved;
 }
 

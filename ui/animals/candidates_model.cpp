@@ -40,6 +40,13 @@ void widen(std::optional<double>& bound, const std::optional<double>& by) {
   if (!bound) bound = by;
 }
 
+/// "dog-adult-nrc2006" as a narrow header has it: the publication below whom it is of.
+QString onTwoLines(QString name) {
+  const auto dash = name.lastIndexOf(QLatin1Char('-'));
+  if (dash > 0) name.replace(dash, 1, QLatin1Char('\n'));
+  return name;
+}
+
 }  // namespace
 
 CandidatesModel::CandidatesModel(QObject* parent) : QAbstractTableModel(parent) {}
@@ -145,7 +152,8 @@ QVariant CandidatesModel::headerData(int section, Qt::Orientation orientation, i
   if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
   if (section == Target) return tr("target");
   if (section == Unit) return tr("unit");
-  return names_.value(section - FirstCandidate);
+  const QString name = names_.value(section - FirstCandidate);
+  return role == Qt::DisplayRole ? onTwoLines(name) : name;
 }
 
 QVariant CandidatesModel::data(const QModelIndex& index, int role) const {
