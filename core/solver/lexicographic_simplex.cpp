@@ -142,7 +142,8 @@ void LexicographicSimplex::startFromRows() {
     s_.isAtHigh[std::size_t(j)] = own.slope < kNothing ? 1 : 0;
   }
   for (int i = 0; i < int(rowCount()); ++i) {
-    s_.basic[std::size_t(i)] = s_.slot[std::size_t(n + i)] = n + i;
+    const int slack = n + i;
+    s_.basic[std::size_t(i)] = s_.slot[std::size_t(slack)] = slack;
     s_.piece[std::size_t(i)] = Piece::Within;
   }
   s_.weight.setOnes();
