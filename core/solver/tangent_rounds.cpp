@@ -42,7 +42,7 @@ Solution solveByTangents(const Program& program, const std::vector<Eigen::Vector
     Limits left = limits;
     left.deadline = std::chrono::duration_cast<std::chrono::milliseconds>(deadline - Clock::now());
     if (left.deadline.count() <= 0 || limits.stop.stop_requested()) return best;
-    const Solution relaxed = solve(tangents.relaxation({isQuadratic ? kProximal : 0.0, last}), left);
+    Solution relaxed = solve(tangents.relaxation({isQuadratic ? kProximal : 0.0, last}), left);
     if (relaxed.status != Status::Optimal) return relaxed;
     Solution candidate = asCandidate(program, tangents, relaxed);
     tangents.dropIdle(relaxed.x, kIdleSlack);
