@@ -17,7 +17,6 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr int kPadding = 7;
-constexpr int kLeastWide = 120;
 constexpr int kLeastText = 70;       // a text may be cut with an ellipsis, a number never
 constexpr int kMostAskedWide = 190;  // what the wide column may take from the others for its own text
 
@@ -122,7 +121,8 @@ void PlainTable::fitColumns() {
     columns[column] = {width, holdsNumbers(column) ? content : std::min(width, kLeastText)};
     taken += width;
   }
-  const int asked = std::clamp(sizeHintForColumn(wide_) + 4, kLeastWide, kMostAskedWide);
+  const int needed = std::max(sizeHintForColumn(wide_), horizontalHeader()->sectionSizeHint(wide_)) + 4;
+  const int asked = std::min(needed, kMostAskedWide);
   taken -= narrowed(columns, taken + asked - viewport()->width());
   for (const auto& [number, column] : columns) setColumnWidth(number, column.width);
   setColumnWidth(wide_, std::max(asked, viewport()->width() - taken));
