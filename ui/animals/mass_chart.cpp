@@ -16,6 +16,7 @@
 #include <QValueAxis>
 
 #include <algorithm>
+#include <utility>
 
 namespace tarebowl::ui {
 namespace {
@@ -62,8 +63,11 @@ void MassChart::rebuild() {
   leftOut_ = makeMarks(tr("left out"), QScatterSeries::MarkerShapeRectangle, theme.card, theme.soft);
   for (std::size_t line = 0; line < state_.lines.size(); ++line) addLine(line);
   addScores();
-  for (QScatterSeries* marks : {doubtful_, leftOut_})
-    if (marks->count() == 0) chart()->removeSeries(marks);
+  for (QScatterSeries** marks : {&doubtful_, &leftOut_}) {
+    if ((*marks)->count() > 0) continue;
+    chart()->removeSeries(*marks);
+    delete std::exchange(*marks, nullptr);  // what the chart lets go is nobody's
+  }
   QLegend* legend = chart()->legend();
   legend->setVisible(true);
   legend->setAlignment(Qt::AlignTop);

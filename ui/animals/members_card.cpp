@@ -35,7 +35,6 @@ MembersCard::MembersCard(AnimalDesk& desk, QWidget* parent)
       desk_(desk),
       model_(new MembersModel(desk, this)),
       table_(new PlainTable(tr("Animals of the group"))),
-      countWord_(new QLabel),
       candidates_(new QComboBox),
       join_(new QPushButton(tr("Put in"))),
       end_(new QPushButton(tr("Leaves today"))),

@@ -40,7 +40,6 @@ class MembersCard : public QFrame {
   QLineEdit* name_;
   QLineEdit* section_;
   QLineEdit* count_;
-  QLabel* countWord_;
   QComboBox* candidates_;
   QPushButton* join_;
   QPushButton* end_;
