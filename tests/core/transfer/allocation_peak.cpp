@@ -33,6 +33,14 @@ void release(void* memory) {
 void* operator new(std::size_t size) {
   return counted(std::malloc(size == 0 ? 1 : size));
 }
+// The sanitizers have one of their own that does not come here: std::stable_sort asks it for its buffer.
+void* operator new(std::size_t size, const std::nothrow_t& /*nothrow*/) noexcept {
+  try {
+    return ::operator new(size);
+  } catch (const std::bad_alloc&) {
+    return nullptr;
+  }
+}
 void* operator new(std::size_t size, std::align_val_t alignment) {
   const auto step = static_cast<std::size_t>(alignment);
   return counted(std::aligned_alloc(step, (size + step - 1) / step * step));

@@ -27,6 +27,9 @@ void* operator new(std::size_t size) {
   if (void* const block = std::malloc(size)) return block;
   throw std::bad_alloc();
 }
+void* operator new(std::size_t size, const std::nothrow_t& /*nothrow*/) noexcept {
+  return std::malloc(size);
+}
 void operator delete(void* block) noexcept {
   std::free(block);
 }
