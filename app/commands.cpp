@@ -41,10 +41,24 @@ std::string_view wordsFor(diet::NotCounted why) {
       return "no food is of its group";
     case diet::NotCounted::BodyMassUnknown:
       return "the body mass is not known";
+    case diet::NotCounted::EnergyIsNoFeedingRate:
+      return "the need of an animal without body heat of its own is no feeding rate; state a target in its "
+             "profile";
     case diet::NotCounted::DryMatterUnknown:
       return "it does not say of how dry a feed it speaks";
   }
   return "it cannot be judged";
+}
+
+/// Whether an empty bowl falls short of anything.
+bool asksForFood(const diet::BalanceProblem& problem) {
+  using quantity::Basis;
+  return !problem.choices.empty() ||
+         std::any_of(problem.targets.begin(), problem.targets.end(), [](const animal::Target& target) {
+           return target.min.value_or(0.0) > 0.0 &&
+                  (target.basis == Basis::Day || target.basis == Basis::BodyMass ||
+                   target.basis == Basis::MetabolicMass);
+         });
 }
 
 /// With a group, its problem; what could not be counted, and what may not be given, is said beside the
@@ -54,6 +68,10 @@ diet::BalanceProblem problemOf(const Command& command, const Streams& streams) {
   diet::ProblemOfProfile made = groupProblemOf(command);
   for (const diet::RuleNotCounted& rule : made.notCounted)
     streams.err << fmt::format("not counted: {} ({})\n", rule.id, wordsFor(rule.why));
+  if (!asksForFood(made.problem))
+    streams.err
+        << "no target says how much to give: an empty bowl would do (give the group an energy plan and a "
+           "mass, or its profile a target per day or per body mass)\n";
   for (const diet::FoodFinding& finding : diet::findingsOn(made.problem))
     if (finding.forbids())
       streams.err << fmt::format("not given: {} ({}: {})\n", made.problem.foods[finding.food].id, finding.ban,

@@ -205,7 +205,8 @@ diet::ProblemOfProfile groupProblemOf(const Command& command) {
   if (known.energy) {
     facts.energyLow = known.energy->low;
     facts.energyHigh = known.energy->high;
-    facts.energyOrigin = known.energyPlan->record.plan.origin;
+    facts.energyOrigin = animal::originOf(known.energyPlan->record.plan);
+    facts.energyFollowsTemperature = known.energyPlan->record.plan.followsTemperature;
   }
   auto made = diet::profileProblem(*known.profile, facts, foodsOf(command, collection));
   made.problem.title = fmt::format("{}, {} {}", known.group.record.name, known.profile->profile.code,

@@ -11,6 +11,5 @@ namespace tarebowl::resources {
 [[nodiscard]] std::string_view tableWordsJson();
 [[nodiscard]] std::string_view starterProfilesJson();
 [[nodiscard]] std::string_view cautionsJson();
-[[nodiscard]] std::string_view houseProfilesJson();
 
 }  // namespace tarebowl::resources

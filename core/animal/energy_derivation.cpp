@@ -28,6 +28,12 @@ bool namesColdBlood(std::string_view group) {
   });
 }
 
+Provenance lessCertain(Provenance a, Provenance b) {
+  using enum Provenance;
+  constexpr std::array kByCertainty{Seen, Derived, FromMemory, HouseRule, Invented, Unstated};
+  return *std::max(std::ranges::find(kByCertainty, a), std::ranges::find(kByCertainty, b));
+}
+
 bool isWithin(double value, double most) {
   return value > 0.0 && value <= most;  // false for what is no number
 }
@@ -125,6 +131,17 @@ EnergyFactor factorFrom(const EnergyMultiplier& multiplier, FactorKind kind) {
           .high = multiplier.high,
           .of = multiplier.of,
           .origin = {std::string(multiplier.source), multiplier.provenance, std::string(multiplier.group)}};
+}
+
+TargetOrigin originOf(const EnergyPlan& plan) {
+  TargetOrigin origin{
+      .source = plan.origin.source, .provenance = plan.origin.provenance, .modelSpecies = plan.group};
+  for (const EnergyFactor& factor : plan.factors) {
+    if (!factor.origin.source.empty() && origin.source.find(factor.origin.source) == std::string::npos)
+      origin.source += (origin.source.empty() ? "" : "; ") + factor.words + ": " + factor.origin.source;
+    origin.provenance = lessCertain(origin.provenance, factor.origin.provenance);
+  }
+  return origin;
 }
 
 EnergyDerivation deriveEnergy(const EnergyPlan& plan, quantity::Kilograms bodyMass,

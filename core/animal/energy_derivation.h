@@ -75,6 +75,10 @@ struct EnergyDerivation {
   std::vector<EnergyCaution> cautions{};
 };
 
+/// Where what a plan comes to is from: the sources of its level and its factors, and the least certain way in
+/// which any of them is known. A published constant times a factor of the house is no published number.
+[[nodiscard]] TargetOrigin originOf(const EnergyPlan& plan);
+
 /// Throws std::domain_error when the mass is not above 0 and finite, the plan is outside its ranges or the
 /// headcount below 1.
 [[nodiscard]] EnergyDerivation deriveEnergy(const EnergyPlan& plan, quantity::Kilograms bodyMass,

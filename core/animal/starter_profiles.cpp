@@ -221,11 +221,6 @@ std::span<const StarterProfile> starterProfiles() {
   return kList;
 }
 
-std::span<const StarterProfile> houseExampleProfiles() {
-  static const std::vector<StarterProfile> kList = parseProfiles(resources::houseProfilesJson());
-  return kList;
-}
-
 const StarterProfile* findStarterProfile(std::string_view code) {
   const auto list = starterProfiles();
   const auto found =
@@ -235,11 +230,9 @@ const StarterProfile* findStarterProfile(std::string_view code) {
 
 ProfileLookup shippedProfiles() {
   return [](const ProfileReference& wanted) -> std::optional<TargetProfile> {
-    for (const auto list : {starterProfiles(), houseExampleProfiles()})
-      for (const StarterProfile& shipped : list)
-        if (shipped.profile.code == wanted.code && shipped.profile.version == wanted.version)
-          return shipped.profile;
-    return std::nullopt;
+    const StarterProfile* found = findStarterProfile(wanted.code);
+    if (found == nullptr || found->profile.version != wanted.version) return std::nullopt;
+    return found->profile;
   };
 }
 

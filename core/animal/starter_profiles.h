@@ -36,14 +36,11 @@ struct StarterProfile {
 [[nodiscard]] std::span<const StarterProfile> starterProfiles();
 [[nodiscard]] const StarterProfile* findStarterProfile(std::string_view code);
 
-/// Profiles of the invented sample collection, resources/data/house_profiles.json, that derive from starters.
-[[nodiscard]] std::span<const StarterProfile> houseExampleProfiles();
-
-/// A starter or house example by code and version.
+/// A starter by code and version.
 [[nodiscard]] ProfileLookup shippedProfiles();
 
-/// Reads "tarebowl-profiles/1". Throws std::runtime_error where the text is no such list: both lists are
-/// compiled in, and a person does not write them.
+/// Reads "tarebowl-profiles/1". Throws std::runtime_error where the text is no such list: it is compiled in,
+/// and a person does not write it.
 [[nodiscard]] std::vector<StarterProfile> parseProfiles(std::string_view json);
 
 }  // namespace tarebowl::animal

@@ -70,10 +70,16 @@ class Builder {
     return isWholeKnown || leaveOut(target.id, NotCounted::NoFoodKnowsNutrient);
   }
 
-  /// "As fed" of a profile speaks of a dry feed.
+  /// "As fed" of a profile speaks of a dry feed. Energy by body mass is what the bowl is scaled by, and that
+  /// is read off a target per day (referenceDiet).
   [[nodiscard]] std::optional<Target> onBowl(const Target& target) const {
-    if (target.basis != Basis::AsFed) return target;
     animal::TargetScale scale;
+    const bool isPerMass = target.basis == Basis::BodyMass || target.basis == Basis::MetabolicMass;
+    if (isPerMass && target.nutrient == food::nutrients::energy() && facts_.eater.bodyMass) {
+      scale.bodyMass = facts_.eater.bodyMass;
+      return animal::onBasis(target, Basis::Day, scale);
+    }
+    if (target.basis != Basis::AsFed) return target;
     scale.dryMatterFraction = profile_.dryMatterFraction;
     return animal::onBasis(target, Basis::DryMatter, scale);
   }
@@ -102,19 +108,35 @@ class Builder {
 
   void addEnergy() {
     if (!facts_.energyLow && !facts_.energyHigh) return;
+    const Target energy = energyTarget();
+    const bool isStated = std::ranges::any_of(
+        profile_.targets, [&](const auto& entry) { return entry.rule.target.id == energy.id; });
+    if (isStated) return;
+    if (facts_.energyFollowsTemperature) {
+      leaveOut(energy.id, NotCounted::EnergyIsNoFeedingRate);
+    } else if (canBeCounted(energy)) {
+      result_.problem.targets.push_back(energy);
+    }
+  }
+
+  [[nodiscard]] Target energyTarget() const {
     const auto value = [](const std::optional<quantity::Kilocalories>& energy) {
       return energy ? std::optional(energy->value()) : std::nullopt;
     };
-    const Target energy{.id = "energy",
-                        .nutrient = food::nutrients::energy(),
-                        .min = value(facts_.energyLow),
-                        .max = value(facts_.energyHigh),
-                        .unit = quantity::Unit::Kilocalorie,
-                        .basis = Basis::Day,
-                        .origin = facts_.energyOrigin};
-    const bool isStated =
-        std::ranges::find(result_.problem.targets, energy.id, &Target::id) != result_.problem.targets.end();
-    if (!isStated && canBeCounted(energy)) result_.problem.targets.push_back(energy);
+    Target energy{.id = "energy",
+                  .nutrient = food::nutrients::energy(),
+                  .min = value(facts_.energyLow),
+                  .max = value(facts_.energyHigh),
+                  .unit = quantity::Unit::Kilocalorie,
+                  .basis = Basis::Day,
+                  .hard = true,  // or a smaller bowl would be the way to miss other targets by less
+                  .origin = facts_.energyOrigin};
+    if (energy.min && energy.max && *energy.max <= *energy.min * (1.0 + kEnergyTolerance)) {
+      const double middle = (*energy.min + *energy.max) / 2.0;
+      energy.min = middle * (1.0 - kEnergyTolerance);
+      energy.max = middle * (1.0 + kEnergyTolerance);
+    }
+    return energy;
   }
 
   void addRatio(const animal::RatioTarget& ratio) {

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/food_stream.h"
 
+#include "core/exchange/long_meanings.h"
 #include "core/exchange/plain_text.h"
 #include "core/exchange/problem_json.h"
-#include "core/exchange/title_meaning.h"
 #include "core/food/vitamin_units.h"
 
 #include <algorithm>
@@ -16,7 +16,6 @@ namespace tarebowl::exchange {
 
 namespace {
 
-constexpr std::size_t kLongestName = 500;
 constexpr std::size_t kMostValuesAtOnce = 4096;
 
 /// The columns of what is said of a food, as distinct from its values.
@@ -35,12 +34,6 @@ std::optional<std::size_t> placeOf(const std::vector<LocatedColumn>& columns, Co
 double scaleOf(const ValueReading& reading) {
   return reading.unit.factor * food::toOwnUnitFactor(reading.nutrient, reading.unit.unit).value_or(1.0) /
          reading.unit.per.value_or(1.0);
-}
-
-std::string onOneLine(std::string_view text) {
-  std::string line(trimmed(text));
-  for (char& c : line) c = c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
-  return line;
 }
 
 }  // namespace
@@ -132,10 +125,12 @@ class FoodStream::Work {
     longPlaces_.qualifier = placeOf(columns_, ColumnRole::Qualifier);
     longPlaces_.source = food_.source;
     nutrientAt_ = placeOf(columns_, ColumnRole::Nutrient).value_or(0);
-    unitAt_ = placeOf(columns_, ColumnRole::Unit);
-    basisAt_ = placeOf(columns_, ColumnRole::Basis);
+    LongMeanings::Places places{.nutrient = nutrientAt_,
+                                .unit = placeOf(columns_, ColumnRole::Unit),
+                                .basis = placeOf(columns_, ColumnRole::Basis)};
     for (const LocatedColumn& column : columns_)
-      if (column.use.role == ColumnRole::Value) longUnit_ = column.use.unit;
+      if (column.use.role == ColumnRole::Value) places.valueUnit = column.use.unit;
+    meanings_.emplace(mapping_, std::move(places));
   }
 
   /// The next record that is as wide as the header; what is not is remarked on.
@@ -261,7 +256,10 @@ class FoodStream::Work {
   }
 
   void readLongValue(ImportedFood& food) {
-    const Meaning& meaning = meaningOfRow();
+    const LongMeanings::Meaning& meaning = meanings_->of(row_);
+    if (meaning.issue)
+      values_.remark(*meaning.issue,
+                     {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
     if (!meaning.reading) return;
     auto stated = values_.readStated(row_, longPlaces_, *meaning.reading);
     if (!stated) return;
@@ -299,83 +297,6 @@ class FoodStream::Work {
                     .earlierLine = earlierLine});
   }
 
-  /// What nutrient and unit the record names; the meaning of each pair of texts is worked out once.
-  struct Meaning {
-    std::optional<ValueReading> reading;
-    std::optional<ImportIssue> issue;
-    std::size_t column = 0;
-    std::string found;
-    std::string otherName{};  ///< of what is no nutrient of ours and has a unit
-  };
-
-  const Meaning& meaningOfRow() {
-    key_.assign(row_[nutrientAt_]);
-    for (const auto place : {unitAt_, basisAt_})
-      if (place) (key_ += '\x1f') += row_[*place];
-    auto known = meanings_.find(key_);
-    if (known == meanings_.end()) {
-      constexpr std::size_t kMostMeanings = 100'000;
-      if (meanings_.size() > kMostMeanings) meanings_.clear();
-      known = meanings_.emplace(key_, readMeaning()).first;
-    }
-    const Meaning& meaning = known->second;
-    if (meaning.issue)
-      values_.remark(*meaning.issue,
-                     {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
-    return meaning;
-  }
-
-  Meaning readMeaning() {
-    const std::string name = onOneLine(row_[nutrientAt_]);
-    const auto refuse = [](ImportIssue issue, std::size_t column, std::string_view found) {
-      return Meaning{std::nullopt, issue, column, std::string(found)};
-    };
-    std::optional<UnitText> unit = longUnit_;
-    std::optional<food::NutrientId> nutrient;
-    std::string otherName;
-    if (const auto coded = mapping_.nutrients.find(name); coded != mapping_.nutrients.end()) {
-      if (!coded->second.nutrient)
-        return refuse(ImportIssue::LeftOut, nutrientAt_, name + ": " + coded->second.reason);
-      nutrient = coded->second.nutrient;
-      if (coded->second.unit) unit = coded->second.unit;
-    } else if (const auto named = nutrientIn(name)) {
-      nutrient = named->nutrient;
-      if (named->unit) unit = named->unit;
-    } else {
-      const TitleParts parts = partsOfTitle(name);
-      otherName = parts.unit ? parts.label : name;
-      if (parts.unit) unit = parts.unit;
-    }
-    if (name.empty()) return refuse(ImportIssue::BadWord, nutrientAt_, name);
-    if (unitAt_ && !trimmed(row_[*unitAt_]).empty()) {
-      unit = parseUnitText(row_[*unitAt_]);
-      // What has no name here may well have no unit of ours: a pH, a count.
-      if (!unit && nutrient) return refuse(ImportIssue::UnknownUnit, *unitAt_, row_[*unitAt_]);
-    }
-    if (!nutrient && !mayBeKept(otherName, unit))
-      return refuse(ImportIssue::UnknownNutrient, nutrientAt_, name);
-    if (basisAt_ && !trimmed(row_[*basisAt_]).empty()) {
-      const auto basis = basisIn(row_[*basisAt_]);
-      if (!basis) return refuse(ImportIssue::BadWord, *basisAt_, row_[*basisAt_]);
-      if (!unit) unit = UnitText{.unit = food::describe(*nutrient).unit};
-      unit->basis = basis;
-    }
-    if (nutrient) return {readingOf(*nutrient, unit, mapping_), std::nullopt, 0, {}};
-    return {readingOf(*unit, mapping_), ImportIssue::UnknownNutrient, nutrientAt_, name, otherName};
-  }
-
-  static bool mayBeKept(const std::string& name, const std::optional<UnitText>& unit) {
-    return unit && !name.empty() && name.size() <= kLongestName && name.front() != '=';
-  }
-
-  static std::optional<quantity::Basis> basisIn(std::string_view text) {
-    const std::string folded = foldedText(trimmed(text));
-    const auto word = quantity::parseBasis(folded);
-    if (word && *word <= quantity::Basis::Energy) return word;
-    const auto unit = parseUnitText("g/g " + folded);
-    return unit ? unit->basis : std::nullopt;
-  }
-
   const TableInput& table_;
   const TableMapping& mapping_;
   FoodNames names_;
@@ -393,11 +314,7 @@ class FoodStream::Work {
 
   ValueReader::Places longPlaces_;
   std::size_t nutrientAt_ = 0;
-  std::optional<std::size_t> unitAt_;
-  std::optional<std::size_t> basisAt_;
-  std::optional<UnitText> longUnit_;
-  std::unordered_map<std::string, Meaning> meanings_;
-  std::string key_;
+  std::optional<LongMeanings> meanings_;
   std::vector<std::size_t> seenAt_;  ///< by nutrient: place in the food's values, from 1
   bool rowWaits_ = false;
 };

@@ -12,6 +12,9 @@
 
 namespace tarebowl::exchange {
 
+/// Bytes of a name or code that a table may give.
+inline constexpr std::size_t kLongestName = 500;
+
 /// One nutrient of one food as the table states it, and where.
 struct ImportedValue {
   food::NutrientId nutrient{0};

@@ -41,6 +41,12 @@ std::string_view trimmed(std::string_view text) {
   return text.substr(begin, text.find_last_not_of(kSpaces) - begin + 1);
 }
 
+std::string onOneLine(std::string_view text) {
+  std::string line(trimmed(text));
+  for (char& c : line) c = c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
+  return line;
+}
+
 std::string foldedText(std::string_view text) {
   std::string folded;
   folded.reserve(text.size());

@@ -175,8 +175,7 @@ Status ContinuousSolver::solveAtPrice(double lambda) {
 
 /// A warm answer that is not what it should be is tried once more from nothing.
 Status ContinuousSolver::retried(Budget budget, double within) {
-  if ((lower_.array() > upper_.array()).any() || (rowLower_.array() > rowUpper_.array()).any())
-    return end(Status::Infeasible, "a lower bound lies above its upper bound");
+  if (boundsCross()) return end(Status::Infeasible, "a lower bound lies above its upper bound");
   const bool wasWarm = !set_.isNew();
   set_.mayJump(true);
   Status status = attempt(budget, within);

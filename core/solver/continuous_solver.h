@@ -5,10 +5,9 @@
 #include "core/solver/active_path.h"
 #include "core/solver/dual_active_set.h"
 #include "core/solver/optimality.h"
-#include "core/solver/solve.h"
+#include "core/solver/staged_answer.h"
 
 #include <span>
-#include <string_view>
 
 namespace tarebowl::solver {
 
@@ -35,7 +34,7 @@ struct ContinuousProgram {
 /// allocated, and assign() itself allocates only when the dimensions grow. Each solve goes on from the last
 /// active set and is verified (limits, rows, multipliers, balance; relative error <= 1e-9) before status()
 /// says Optimal. Every number is in the units of the program.
-class ContinuousSolver {
+class ContinuousSolver : public StagedAnswer {
  public:
   ContinuousSolver() = default;
   explicit ContinuousSolver(const ContinuousProgram& program) { assign(program); }
@@ -60,10 +59,6 @@ class ContinuousSolver {
   };
   void replaceColumn(Eigen::Index column, const Column& with);
 
-  enum class Budget {
-    Spent,  ///< the second stage may use V* (1 + 1e-6) + 1e-9, as a Program says
-    Exact   ///< the nearest at V* itself
-  };
   /// Both stages: least violation, then the nearest within the budget.
   Status solve(Budget budget = Budget::Spent);
   /// Both stages, the second within a violation given from elsewhere; Infeasible where the least is beyond
@@ -74,29 +69,11 @@ class ContinuousSolver {
   /// The next solve starts cold.
   void forget() { set_.forget(); }
 
-  [[nodiscard]] Status status() const { return status_; }
-  [[nodiscard]] std::string_view reason() const { return reason_; }
-  [[nodiscard]] const Eigen::VectorXd& x() const { return x_; }
-  [[nodiscard]] double violation() const { return violation_; }
-  /// V* of the last solve(): violation() less what was spent of the budget.
-  [[nodiscard]] double leastViolation() const { return least_; }
-  [[nodiscard]] double objective() const { return objective_; }
-  /// The price of violation in terms of the objective at which the answer is the best.
-  [[nodiscard]] double lambda() const { return lambda_; }
-  /// > 0 where the upper bound pushes: what the objective would gain per unit by which that bound rises.
-  [[nodiscard]] const Eigen::VectorXd& rowMultipliers() const { return rowMultipliers_; }
   [[nodiscard]] const Eigen::VectorXd& columnMultipliers() const { return columnMultipliers_; }
-  /// Multipliers of the first stage: what V* would gain.
-  [[nodiscard]] const Eigen::VectorXd& violationMultipliers() const { return violationMultipliers_; }
   /// Infeasible: hard rows that, with the limits, cannot hold together.
   [[nodiscard]] const std::vector<Eigen::Index>& blockingRows() const { return blockingRows_; }
-  /// Largest relative error of the optimality conditions of the last answer.
-  [[nodiscard]] double error() const { return error_; }
   /// Steps of the last solve.
   [[nodiscard]] int iterations() const { return iterations_; }
-
-  [[nodiscard]] Eigen::Index rowCount() const { return rows_.rows(); }
-  [[nodiscard]] Eigen::Index columnCount() const { return rows_.cols(); }
 
  private:
   friend class PathFollower;
@@ -122,15 +99,8 @@ class ContinuousSolver {
   [[nodiscard]] bool isLeastViolation();
   [[nodiscard]] bool isVerified(double priceFactor);
 
-  RowMatrix rows_;
-  Eigen::VectorXd rowLower_;
-  Eigen::VectorXd rowUpper_;
-  Eigen::VectorXd price_;
-  Eigen::VectorXd lower_;
-  Eigen::VectorXd upper_;
   Eigen::VectorXd centre_;
   Eigen::VectorXd curvature_;
-  Eigen::VectorXd cost_;
   Eigen::VectorXd hessian_;  // scaled
   Eigen::VectorXd amount_;   // at which a column's term of the scaled objective is a half
   double scale_ = 1.0;       // of the objective
@@ -142,21 +112,11 @@ class ContinuousSolver {
   double modeLambda_ = 0.0;
   bool columnsAreOld_ = false;
 
-  Status status_ = Status::Failed;
-  std::string_view reason_;
-  Eigen::VectorXd x_;
-  Eigen::VectorXd rowMultipliers_;
   Eigen::VectorXd columnMultipliers_;
-  Eigen::VectorXd violationMultipliers_;
   Eigen::VectorXd gradient_;
   Eigen::VectorXd gradientSize_;
   Eigen::VectorXd none_;
   std::vector<Eigen::Index> blockingRows_;
-  double violation_ = 0.0;
-  double least_ = 0.0;
-  double objective_ = 0.0;
-  double lambda_ = 0.0;
-  double error_ = 0.0;
   int iterations_ = 0;
 };
 

@@ -171,8 +171,7 @@ Status LinearSolver::solveAtPrice(double lambda) {
 
 /// A warm answer that is not what it should be is tried once more from nothing.
 Status LinearSolver::retried(Budget budget, double within) {
-  if ((lower_.array() > upper_.array()).any() || (rowLower_.array() > rowUpper_.array()).any())
-    return end(Status::Infeasible, "a lower bound lies above its upper bound");
+  if (boundsCross()) return end(Status::Infeasible, "a lower bound lies above its upper bound");
   const bool wasWarm = !simplex_.isNew();
   const Status first = attempt(budget, within);
   return first == Status::Optimal || !wasWarm ? first : attempt(budget, within);

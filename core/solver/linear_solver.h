@@ -5,7 +5,6 @@
 #include "core/solver/continuous_solver.h"
 #include "core/solver/lexicographic_simplex.h"
 
-#include <string_view>
 #include <vector>
 
 namespace tarebowl::solver {
@@ -16,9 +15,8 @@ namespace tarebowl::solver {
 /// do not depend on which. Scales by itself; goes on from the last basis; every answer is verified as there
 /// (relative error of the optimality conditions <= 1e-9) before status() says Optimal. Every number is in the
 /// units of the program.
-class LinearSolver {
+class LinearSolver : public StagedAnswer {
  public:
-  using Budget = ContinuousSolver::Budget;
   using Column = ContinuousSolver::Column;
 
   LinearSolver() = default;
@@ -37,7 +35,8 @@ class LinearSolver {
   /// Cheapest where the column is not in use.
   void replaceColumn(Eigen::Index column, const Column& with);
 
-  /// Both stages: least violation, then the best objective within the budget.
+  /// Both stages: least violation, then the best objective within the budget. Unbounded where the objective
+  /// has no least value without limits that a program of this size has no use for.
   Status solve(Budget budget = Budget::Spent);
   /// Both stages, the second within a violation given from elsewhere; Infeasible where the least is beyond.
   Status solveWithin(double violation);
@@ -46,27 +45,8 @@ class LinearSolver {
   /// The next solve starts cold.
   void forget() { simplex_.forget(); }
 
-  /// Unbounded: without limits that a program of this size has no use for the objective has no least value.
-  [[nodiscard]] Status status() const { return status_; }
-  [[nodiscard]] std::string_view reason() const { return reason_; }
-  [[nodiscard]] const Eigen::VectorXd& x() const { return x_; }
-  [[nodiscard]] double violation() const { return violation_; }
-  /// V* of the last solve(): violation() less what was spent of the budget.
-  [[nodiscard]] double leastViolation() const { return least_; }
-  [[nodiscard]] double objective() const { return objective_; }
-  /// The price of violation in terms of the objective at which the answer is the best.
-  [[nodiscard]] double lambda() const { return lambda_; }
-  /// > 0 where the upper bound pushes: what the objective would gain per unit by which that bound rises.
-  [[nodiscard]] const Eigen::VectorXd& rowMultipliers() const { return rowMultipliers_; }
-  /// Multipliers of the first stage: what V* would gain.
-  [[nodiscard]] const Eigen::VectorXd& violationMultipliers() const { return violationMultipliers_; }
-  /// Largest relative error of the optimality conditions of the last answer.
-  [[nodiscard]] double error() const { return error_; }
   /// Steps of the last solve.
   [[nodiscard]] int iterations() const { return simplex_.iterations(); }
-
-  [[nodiscard]] Eigen::Index rowCount() const { return rows_.rows(); }
-  [[nodiscard]] Eigen::Index columnCount() const { return rows_.cols(); }
 
  private:
   friend class LinearPath;
@@ -90,14 +70,6 @@ class LinearSolver {
   [[nodiscard]] double highOf(Eigen::Index column) const;
   [[nodiscard]] bool pressesGenerousLimit() const;
 
-  RowMatrix rows_;
-  Eigen::VectorXd rowLower_;
-  Eigen::VectorXd rowUpper_;
-  Eigen::VectorXd price_;
-  Eigen::VectorXd lower_;
-  Eigen::VectorXd upper_;
-  Eigen::VectorXd cost_;
-
   double unit_ = 1.0;         // x = unit z
   double generous_ = 1.0;     // the limit of a column without one
   std::vector<char> isFar_;   // columns whose limit only stands for none
@@ -112,19 +84,9 @@ class LinearSolver {
   Mode mode_ = Mode::Lexicographic;
   double modeLambda_ = kInfinity;
 
-  Status status_ = Status::Failed;
-  std::string_view reason_;
-  Eigen::VectorXd x_;
-  Eigen::VectorXd rowMultipliers_;
-  Eigen::VectorXd violationMultipliers_;
   Eigen::VectorXd multiplierSize_;
   Eigen::VectorXd gradientSize_;
   Eigen::VectorXd none_;
-  double violation_ = 0.0;
-  double least_ = 0.0;
-  double objective_ = 0.0;
-  double lambda_ = 0.0;
-  double error_ = 0.0;
 };
 
 }  // namespace tarebowl::solver

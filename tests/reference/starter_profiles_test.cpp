@@ -5,8 +5,10 @@
 #include "core/animal/starter_profiles.h"
 
 #include "core/animal/target_conversion.h"
+#include "core/exchange/profile_json.h"
 #include "core/food/vitamin_units.h"
 #include "tests/reference/reference_data.h"
+#include "tests/reference/sample_files.h"
 
 #include <gtest/gtest.h>
 
@@ -227,10 +229,9 @@ TEST(StarterProfiles, TheTablesOf2006AgreeOnBothBases) {
   expectPair("cat-adult-nrc2006-dm", "cat-adult-nrc2006", 3, 0.01);
 }
 
-TEST(HouseExample, TheLemurTakesThePrimateTableOverWithLittleIronAndNoFruit) {
-  const auto houses = houseExampleProfiles();
-  ASSERT_EQ(houses.size(), 1U);
-  const TargetProfile& lemur = houses[0].profile;
+TEST(SampleProfile, TheLemurTakesThePrimateTableOverWithLittleIronAndNoFruit) {
+  const TargetProfile lemur =
+      exchange::readProfile(samplePath("herd/profiles/brackenmere-ruffed-lemur.json"));
   EXPECT_TRUE(lemur.invented);
   EXPECT_TRUE(problemsWith(lemur).empty());
   const auto outcome = resolve(lemur, shippedProfiles());

@@ -12,8 +12,9 @@
 #include "ui/animals/page_header.h"
 #include "ui/animals/species_pane.h"
 #include "ui/collection/collection_files.h"
+#include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
-#include "ui/shared/paths.h"
+#include "ui/shared/banner.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
 
@@ -54,7 +55,7 @@ AnimalsRoom::AnimalsRoom(OpenCollection& collection, CollectionFiles& files, Ani
       species_(new SpeciesPane(*desk_)),
       newSpecies_(new NewSpeciesPage(*desk_, *reason_, shippedStarters())),
       panes_(new QStackedWidget),
-      banner_(new QLabel) {
+      banner_(makeBanner()) {
   build();
   wire();
   addActions();
@@ -81,11 +82,6 @@ void AnimalsRoom::build() {
 }
 
 QWidget* AnimalsRoom::makeRight() {
-  banner_->setProperty("banner", true);
-  banner_->setWordWrap(true);
-  banner_->setTextFormat(Qt::PlainText);
-  banner_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  banner_->hide();
   for (QWidget* page : std::initializer_list<QWidget*>{start_, group_, individual_, species_, newSpecies_})
     panes_->addWidget(page);
   auto* right = new QWidget;
@@ -220,18 +216,8 @@ void AnimalsRoom::addIndividual() {
 }
 
 RoomState AnimalsRoom::state() const {
-  RoomState state;
+  RoomState state = stateOf(collection_);
   state.units = tr("body mass in g or kg · energy in kcal ME a day");
-  if (!collection_.file()) {
-    state.savedText = tr("nothing open");
-    return state;
-  }
-  const CollectionFile& collection = *collection_.file();
-  state.title = collection.name;
-  state.file = toText(collection.file.filename());
-  state.saved = !collection_.isBusy();
-  state.savedText = collection_.isBusy() ? tr("working…") : tr("all saved");
-  if (collection.invented) state.sampleText = tr("Brackenmere (invented sample)");
   if (desk_->isReading()) state.note = tr("reading the animals…");
   return state;
 }
@@ -248,9 +234,7 @@ void AnimalsRoom::goTo(qint64 id) {
 }
 
 void AnimalsRoom::complain(const Refusal& refusal) {
-  QString text = refusal.why;
-  if (!refusal.mine.isEmpty()) text += QLatin1Char('\n') + conflictText(refusal.mine, refusal.theirs);
-  banner_->setText(text);
+  banner_->setText(refusalText(refusal));
   banner_->show();
 }
 

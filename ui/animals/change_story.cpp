@@ -175,7 +175,10 @@ bool isAbout(const store::Change& change, const AnimalPage& page) {
 QString storyOf(const store::Change& change) {
   const QJsonObject state = lastState(change);
   const QString verb = QString::fromStdString(change.verb);
-  QString story = Story::tr("%1 · %2").arg(verb, nameOf(change, state));
+  // A reading that was written down says so itself.
+  QString story = verb == QLatin1String("add mass") || verb == QLatin1String("add condition")
+                      ? nameOf(change, state)
+                      : Story::tr("%1 · %2").arg(verb, nameOf(change, state));
   if (!change.before || !change.after) return story;
   QStringList lines{story};
   addDifferences(lines, {}, stateOf(change.before), stateOf(change.after));

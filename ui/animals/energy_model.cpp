@@ -85,7 +85,7 @@ QString EnergyModel::stepText(const animal::EnergyStep& step) const {
     case Kind::MetabolicMass:
       return tr("to the power of");
     case Kind::Level:
-      return tr("× energy %1 at 1 kg").arg(wordFor(state_.plan.level));
+      return levelText(state_.plan.level);
     case Kind::Factor:
       return tr("× %1").arg(QString::fromStdString(step.words));
     case Kind::PerAnimal:

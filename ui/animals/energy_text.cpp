@@ -31,6 +31,18 @@ QString wordFor(animal::EnergyLevel level) {
   return {};
 }
 
+QString levelText(animal::EnergyLevel level) {
+  switch (level) {
+    case animal::EnergyLevel::Resting:
+      return Energy::tr("× energy at rest at 1 kg");
+    case animal::EnergyLevel::Maintenance:
+      return Energy::tr("× energy for maintenance at 1 kg");
+    case animal::EnergyLevel::FreeLiving:
+      return Energy::tr("× energy of free life at 1 kg");
+  }
+  return {};
+}
+
 QString wordFor(animal::EnergyFactor::Kind kind) {
   switch (kind) {
     case animal::EnergyFactor::Kind::Maintenance:

@@ -10,6 +10,8 @@
 namespace tarebowl::ui {
 
 [[nodiscard]] QString wordFor(animal::EnergyLevel level);
+/// "× energy at rest at 1 kg": the line of the derivation.
+[[nodiscard]] QString levelText(animal::EnergyLevel level);
 [[nodiscard]] QString wordFor(animal::EnergyFactor::Kind kind);
 /// What a person must know before the number is used: "This is no feeding rate …".
 [[nodiscard]] QString cautionText(animal::EnergyCaution caution, const animal::EnergyPlan& plan);

@@ -3,6 +3,7 @@
 #include "ui/animals/individual_form.h"
 
 #include "ui/animals/animal_text.h"
+#include "ui/shared/banner.h"
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
 
@@ -45,7 +46,7 @@ IndividualForm::IndividualForm(AnimalDesk& desk, QWidget* parent)
       stage_(new QComboBox),
       stages_(new QLabel),
       stays_(new QLabel),
-      complaint_(new QLabel) {
+      complaint_(makeBanner()) {
   build();
   connect(&desk_, &AnimalDesk::pageChanged, this, &IndividualForm::showPage);
   showPage();
@@ -53,9 +54,6 @@ IndividualForm::IndividualForm(AnimalDesk& desk, QWidget* parent)
 
 void IndividualForm::build() {
   QVBoxLayout* layout = layOutCard(*this, tr("The animal"));
-  complaint_->setProperty("banner", true);
-  complaint_->setWordWrap(true);
-  complaint_->hide();
   layout->addWidget(complaint_);
   auto* form = new QFormLayout;
   form->setHorizontalSpacing(12);

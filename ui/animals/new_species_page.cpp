@@ -114,9 +114,9 @@ QWidget* NewSpeciesPage::makeSpecies() {
   auto* right = new QFormLayout;
   name_ = addField(*left, tr("Name of the species"), tr("as the house calls it"));
   scientific_ = addField(*left, tr("Scientific name"), QString());
-  feeding_->setAccessibleName(tr("Lives on"));
+  feeding_->setAccessibleName(tr("Feeding type"));
   addFeedingTypes(*feeding_);
-  right->addRow(tr("Lives on"), feeding_);
+  right->addRow(tr("Feeding type"), feeding_);
   taxa_ = addField(*right, tr("Belongs to"), tr("mammal, tenrec: the widest first"));
   taxa_->setToolTip(tr("Cautions, model species and energy choices go by these words"));
   auto* layout = new QHBoxLayout(both);

@@ -50,9 +50,9 @@ QWidget* SpeciesPane::makeForm() {
   auto* right = new QFormLayout;
   name_ = addField(*left, tr("Name"), QString());
   scientific_ = addField(*left, tr("Scientific name"), QString());
-  feeding_->setAccessibleName(tr("Lives on"));
+  feeding_->setAccessibleName(tr("Feeding type"));
   addFeedingTypes(*feeding_);
-  left->addRow(tr("Lives on"), feeding_);
+  left->addRow(tr("Feeding type"), feeding_);
   taxa_ = addField(*right, tr("Belongs to"), tr("mammal, primate, lemur: the widest first"));
   taxa_->setToolTip(tr("Cautions, model species and energy choices go by these words"));
   note_ = addField(*right, tr("Note"), QString());

@@ -53,4 +53,9 @@ QString conflictText(const QString& mine, const QString& theirs) {
   return lines.join(QLatin1Char('\n'));
 }
 
+QString refusalText(const Refusal& refusal) {
+  if (refusal.mine.isEmpty()) return refusal.why;
+  return refusal.why + QLatin1Char('\n') + conflictText(refusal.mine, refusal.theirs);
+}
+
 }  // namespace tarebowl::ui

@@ -10,6 +10,7 @@
 #include "ui/diets/problem_document.h"
 #include "ui/diets/problem_list.h"
 #include "ui/diets/solving_text.h"
+#include "ui/shared/banner.h"
 #include "ui/shared/room_actions.h"
 
 #include <QAction>
@@ -34,18 +35,13 @@ DietsRoom::DietsRoom(LiveSolver::Function solve, Dialogs dialogs, QWidget* paren
       list_(new ProblemList),
       deskPane_(new DeskPane(*desk_)),
       balancePane_(new BalancePane(*desk_)),
-      banner_(new QLabel) {
+      banner_(makeBanner()) {
   build();
   wire();
   addActions();
 }
 
 void DietsRoom::build() {
-  banner_->setProperty("banner", true);
-  banner_->setWordWrap(true);
-  banner_->setTextFormat(Qt::PlainText);
-  banner_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  banner_->hide();
   auto* middle = new QWidget;
   auto* middleLayout = new QVBoxLayout(middle);
   middleLayout->setContentsMargins(0, 0, 0, 0);

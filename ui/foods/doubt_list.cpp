@@ -147,6 +147,7 @@ void DoubtList::build() {
   count_->setProperty("soft", true);
   count_->setFont(smaller(font()));
   count_->setWordWrap(true);
+  count_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   auto* top = new QHBoxLayout;
   top->setSpacing(7);
   top->addWidget(field_, 1);
@@ -160,6 +161,7 @@ void DoubtList::build() {
 }
 
 void DoubtList::showCount() {
+  list_->setVisible(model_->rowCount() > 0);  // what is said of none stands at the top
   if (!doubts_.doubts()) {
     count_->setText(tr("looking through the foods…"));
     return;

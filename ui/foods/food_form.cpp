@@ -5,6 +5,7 @@
 #include "ui/foods/cooking_card.h"
 #include "ui/foods/plan_card.h"
 #include "ui/foods/stated_text.h"
+#include "ui/shared/banner.h"
 #include "ui/shared/format.h"
 
 #include <QCheckBox>
@@ -59,7 +60,7 @@ FoodForm::FoodForm(FoodDesk& desk, QWidget* parent)
       form_(makeChoice(tr("Form"))),
       group_(makeChoice(tr("Group"))),
       inStock_(new QCheckBox(tr("in stock"))),
-      complaint_(new QLabel) {
+      complaint_(makeBanner()) {
   build();
   connect(&desk_, &FoodDesk::pageChanged, this, &FoodForm::showFood);
   showFood();
@@ -93,8 +94,6 @@ void FoodForm::build() {
     connect(box, &QComboBox::activated, this, &FoodForm::keep);
   }
   connect(inStock_, &QCheckBox::clicked, this, &FoodForm::keep);
-  complaint_->setProperty("banner", true);
-  complaint_->setWordWrap(true);
   auto* heading = new QLabel(tr("What the food is"));
   QFont large = heading->font();
   large.setPointSizeF(large.pointSizeF() * 1.4);
@@ -114,7 +113,6 @@ void FoodForm::build() {
   layout->addLayout(columns);
   layout->addWidget(makeCards(), 1);
   layout->addWidget(back, 0, Qt::AlignLeft);
-  complaint_->hide();
 }
 
 QWidget* FoodForm::makeCards() {

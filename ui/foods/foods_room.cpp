@@ -3,6 +3,7 @@
 #include "ui/foods/foods_room.h"
 
 #include "ui/collection/collection_files.h"
+#include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/foods/collection_doubts.h"
 #include "ui/foods/comparison_pane.h"
@@ -15,9 +16,9 @@
 #include "ui/foods/import_page.h"
 #include "ui/foods/sample_form.h"
 #include "ui/foods/start_page.h"
+#include "ui/shared/banner.h"
 #include "ui/shared/days.h"
 #include "ui/shared/format.h"
-#include "ui/shared/paths.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
 
@@ -54,7 +55,7 @@ FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, Dialogs
       whole_(new QStackedWidget),
       left_(new QStackedWidget),
       right_(new QStackedWidget),
-      banner_(new QLabel) {
+      banner_(makeBanner()) {
   build();
   wire();
   wireEditing();
@@ -65,11 +66,6 @@ FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, Dialogs
 }
 
 void FoodsRoom::build() {
-  banner_->setProperty("banner", true);
-  banner_->setWordWrap(true);
-  banner_->setTextFormat(Qt::PlainText);
-  banner_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  banner_->hide();
   for (QWidget* page : std::initializer_list<QWidget*>{start_, pane_, comparison_, foodForm_, sampleForm_})
     right_->addWidget(page);
   auto* rightSide = new QWidget;
@@ -260,19 +256,9 @@ void FoodsRoom::showRight() {
 }
 
 RoomState FoodsRoom::state() const {
-  RoomState state;
+  RoomState state = stateOf(collection_);
   state.units = tr("values as fed unless said · energy as ME in");
   state.energy = desk_->energy();
-  if (!collection_.file()) {
-    state.savedText = tr("nothing open");
-    return state;
-  }
-  const CollectionFile& collection = *collection_.file();
-  state.title = collection.name;
-  state.file = toText(collection.file.filename());
-  state.saved = !collection_.isBusy();
-  state.savedText = collection_.isBusy() ? tr("working…") : tr("all saved");
-  if (collection.invented) state.sampleText = tr("Brackenmere (invented sample)");
   if (desk_->isReading()) state.note = tr("reading the foods…");
   if (importDesk_->stage() == ImportDesk::Stage::Importing) {
     state.saved = false;
@@ -301,9 +287,7 @@ void FoodsRoom::goTo(qint64 id) {
 }
 
 void FoodsRoom::complain(const Refusal& refusal) {
-  QString text = refusal.why;
-  if (!refusal.mine.isEmpty()) text += QLatin1Char('\n') + conflictText(refusal.mine, refusal.theirs);
-  banner_->setText(text);
+  banner_->setText(refusalText(refusal));
   banner_->show();
 }
 

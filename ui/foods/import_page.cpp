@@ -6,6 +6,7 @@
 #include "ui/foods/import_sentences.h"
 #include "ui/foods/import_settings.h"
 #include "ui/foods/mapping_delegate.h"
+#include "ui/shared/banner.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/table_copy.h"
 
@@ -45,7 +46,7 @@ ImportPage::ImportPage(ImportDesk& desk, Dialogs& dialogs, QWidget* parent)
       settings_(new ImportSettings(desk)),
       preview_(new ImportPreview(desk)),
       title_(new QLabel),
-      complaint_(new QLabel),
+      complaint_(makeBanner()),
       summary_(new QLabel),
       progress_(new QProgressBar),
       stop_(new QPushButton(tr("Stop"))),
@@ -56,10 +57,6 @@ ImportPage::ImportPage(ImportDesk& desk, Dialogs& dialogs, QWidget* parent)
 }
 
 void ImportPage::build() {
-  complaint_->setProperty("banner", true);
-  complaint_->setWordWrap(true);
-  complaint_->setTextFormat(Qt::PlainText);
-  complaint_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   auto* halves = new QSplitter(Qt::Horizontal);
   halves->setChildrenCollapsible(false);
   halves->setHandleWidth(10);

@@ -64,6 +64,8 @@ QString countsText(const exchange::ImportPlan& plan) {
   values << Import::tr("%1 values new").arg(count(plan.valuesNew));
   values << Import::tr("%1 changed").arg(count(plan.valuesChanged));
   values << Import::tr("%1 as they were").arg(count(plan.valuesUnchanged));
+  if (plan.valuesOther > 0)
+    values << Import::tr("%1 of these under names that are no nutrients here").arg(count(plan.valuesOther));
   return foods.join(QStringLiteral(", ")) + QStringLiteral("; ") + values.join(QStringLiteral(", "));
 }
 
@@ -128,7 +130,8 @@ QString reasonText(const exchange::PlannedRemark& planned) {
     case ImportIssue::Unlisted:
       return Import::tr("the list of foods has no code “%1”").arg(found);
     case ImportIssue::UnknownNutrient:
-      return Import::tr("left out: no nutrient is called “%1” here").arg(found);
+      return Import::tr("no nutrient is called “%1” here: kept under that name where its unit is understood")
+          .arg(found);
     case ImportIssue::LeftOut:
       return Import::tr("left out as the mapping says: %1").arg(found);
     case ImportIssue::SaidTwice:

@@ -168,10 +168,11 @@ QVariant MappingModel::columnData(int row, int column, int role) const {
 QVariant MappingModel::codedData(const CodedName& coded, int column, int role) const {
   const auto known = desk_.mapping().nutrients.find(coded.name);
   const bool isKnown = known != desk_.mapping().nutrients.end();
-  const bool leftOut = !isKnown || !known->second.nutrient;
+  const bool leftOut = isKnown && !known->second.nutrient;
   if (role == LeftOutRole) return leftOut;
   if (role == DoubtRole) return !isKnown;
-  if (role == RemarkRole) return column == Becomes && !isKnown ? tr("name not known") : QString();
+  if (role == RemarkRole)
+    return column == Becomes && !isKnown ? tr("kept where its unit is understood") : QString();
   switch (column) {
     case Title:
       return tr("“%1”").arg(QString::fromStdString(coded.name));
@@ -179,6 +180,7 @@ QVariant MappingModel::codedData(const CodedName& coded, int column, int role) c
       return coded.lines > 0 ? tr("in %1 lines").arg(QLocale().toString(static_cast<qulonglong>(coded.lines)))
                              : tr("a nutrient's name in the table");
     case Becomes:
+      if (!isKnown) return tr("its own name");
       return leftOut ? becomesText({}, false) : nutrientWithTag(*known->second.nutrient);
     case Unit:
       return isKnown ? unitWords(known->second.unit) : QString();

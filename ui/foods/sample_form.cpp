@@ -4,6 +4,7 @@
 
 #include "ui/foods/food_text.h"
 #include "ui/foods/sample_values_delegate.h"
+#include "ui/shared/banner.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -35,7 +36,7 @@ SampleForm::SampleForm(FoodDesk& desk, QWidget* parent)
       desk_(desk),
       values_(new SampleValuesModel(this)),
       heading_(new QLabel),
-      complaint_(new QLabel),
+      complaint_(makeBanner()),
       origin_(new QComboBox),
       table_(new QTableView),
       remove_(new QPushButton(tr("Remove this sample"))) {
@@ -48,9 +49,6 @@ void SampleForm::build() {
   large.setBold(true);
   heading_->setFont(large);
   heading_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  complaint_->setProperty("banner", true);
-  complaint_->setWordWrap(true);
-  complaint_->hide();
   origin_->setAccessibleName(tr("Where it comes from"));
   for (const food::SampleOrigin origin : kOrigins) origin_->addItem(textOf(origin));
   auto* left = new QFormLayout;

@@ -158,5 +158,17 @@ RC_GTEST_PROP(EnergyDerivation, APlanGivesWhatItsPublishedChoiceGives, ()) {
   RC_ASSERT(std::abs(deriveEnergy(planFrom(allometry), mass).low.value() / direct - 1.0) < 1e-12);
 }
 
+TEST(EnergyNeed, APublishedConstantTimesAFactorOfTheHouseIsNoPublishedNumber) {
+  EnergyPlan plan;
+  plan.origin = {"a handbook", Provenance::Seen, {}};
+  EXPECT_EQ(originOf(plan).provenance, Provenance::Seen);
+  plan.factors = {
+      {.words = "maintenance", .low = 1.0, .high = 1.3, .origin = {"the house", Provenance::HouseRule, {}}}};
+  EXPECT_EQ(originOf(plan).provenance, Provenance::HouseRule);
+  EXPECT_EQ(originOf(plan).source, "a handbook; maintenance: the house");
+  plan.origin.provenance = Provenance::Invented;
+  EXPECT_EQ(originOf(plan).provenance, Provenance::Invented);
+}
+
 }  // namespace
 }  // namespace tarebowl::animal

@@ -54,6 +54,44 @@ TEST(ProblemOfAProfile, TakesItsRulesOver) {
   EXPECT_EQ(problem.eater.taxa, facts.eater.taxa);
 }
 
+// 61.9 kcal within 5 %: 58.8 to 65.0 kcal.
+TEST(ProblemOfAProfile, AnEnergyNeedOfOneNumberIsMetWithinATolerance) {
+  EaterFacts facts;
+  facts.energyLow = facts.energyHigh = Kilocalories(61.9);
+  const auto targets = problemOf({}, facts).problem.targets;
+  ASSERT_EQ(targets.size(), 1U);
+  EXPECT_NEAR(targets[0].min.value(), 58.805, 1e-9);
+  EXPECT_NEAR(targets[0].max.value(), 64.995, 1e-9);
+  EXPECT_TRUE(targets[0].hard) << "no animal is starved so that it misses less of everything else";
+}
+
+TEST(ProblemOfAProfile, TheEnergyNeedOfAnAnimalThatFollowsTemperatureIsNoFeedingRate) {
+  EaterFacts facts;
+  facts.energyLow = Kilocalories(6.8);
+  facts.energyHigh = Kilocalories(10.6);
+  facts.energyFollowsTemperature = true;
+  const auto [problem, notCounted] = problemOf({}, facts);
+  EXPECT_THAT(problem.targets, IsEmpty());
+  EXPECT_THAT(notCounted, ElementsAre(RuleNotCounted{"energy", NotCounted::EnergyIsNoFeedingRate}));
+}
+
+// 14 kcal per kg^0.75 of 0.38 kg: 14 * 0.48399 = 6.776 kcal a day, by which the reference bowl is scaled.
+TEST(ProblemOfAProfile, AnEnergyTargetThatTheProfileStatesStandsForTheWorkedOutNeed) {
+  animal::TargetProfile profile;
+  profile.targets = {
+      {.target = target("ENERC", {.min = 14, .max = 22}, Unit::Kilocalorie, Basis::MetabolicMass)}};
+  profile.targets[0].target.id = "energy";
+  EaterFacts facts;
+  facts.eater.bodyMass = quantity::Kilograms(0.38);
+  facts.energyLow = Kilocalories(80);
+  facts.energyFollowsTemperature = true;
+  const auto [problem, notCounted] = problemOf(profile, facts);
+  ASSERT_EQ(problem.targets.size(), 1U);
+  EXPECT_EQ(problem.targets[0].basis, Basis::Day);
+  EXPECT_NEAR(problem.targets[0].min.value(), 6.776, 5e-4);
+  EXPECT_THAT(notCounted, IsEmpty());
+}
+
 TEST(ProblemOfAProfile, ASafeUpperLimitIsHardBesideASoftMinimum) {
   animal::TargetProfile profile;
   profile.targets = {calcium({.min = 5000, .max = 18000}, Basis::DryMatter)};

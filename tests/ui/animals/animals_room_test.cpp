@@ -3,6 +3,7 @@
 #include "ui/animals/animals_room.h"
 
 #include "tests/ui/animals/example_animals.h"
+#include "tests/ui/shared/named_controls.h"
 #include "ui/animals/animal_list.h"
 #include "ui/animals/energy_card.h"
 #include "ui/animals/energy_model.h"
@@ -257,19 +258,7 @@ TEST_F(AnimalsRoomTest, EveryControlHasANameForAScreenReader) {
   openTenrecs();
   for (const char* shown : {"tenrecs", "T-01"}) {
     if (std::string(shown) == "T-01") showIndividual(room.desk(), shown);
-    for (const QWidget* widget : room.findChildren<QWidget*>()) {
-      if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus) continue;
-      if (widget->parentWidget()->inherits("QLineEdit") || widget->inherits("QScrollBar") ||
-          widget->inherits("QSplitterHandle"))
-        continue;
-      const auto* button = qobject_cast<const QAbstractButton*>(widget);
-      const auto* label = qobject_cast<const QLabel*>(widget);
-      const bool named = !widget->accessibleName().isEmpty() ||
-                         (button != nullptr && !button->text().isEmpty()) ||
-                         (label != nullptr && !label->text().isEmpty());
-      EXPECT_TRUE(named) << widget->metaObject()->className() << " in "
-                         << widget->parentWidget()->metaObject()->className();
-    }
+    expectNamedControls(room);
   }
 }
 

@@ -3,6 +3,7 @@
 #include "ui/foods/foods_room.h"
 
 #include "tests/ui/foods/example_foods.h"
+#include "tests/ui/shared/named_controls.h"
 #include "ui/collection/collection_files.h"
 #include "ui/foods/comparison_pane.h"
 #include "ui/foods/composition_view.h"
@@ -177,19 +178,7 @@ TEST_F(FoodsRoomTest, TheSampleCollectionIsMadeWhereItIsNotThereAndSaysThatItIsI
 
 TEST_F(FoodsRoomTest, EveryControlHasANameForAScreenReader) {
   openIt();
-  for (const QWidget* widget : room.findChildren<QWidget*>()) {
-    if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus) continue;
-    if (widget->parentWidget()->inherits("QLineEdit") || widget->inherits("QScrollBar") ||
-        widget->inherits("QSplitterHandle"))
-      continue;
-    const auto* button = qobject_cast<const QAbstractButton*>(widget);
-    const auto* label = qobject_cast<const QLabel*>(widget);
-    const bool named = !widget->accessibleName().isEmpty() ||
-                       (button != nullptr && !button->text().isEmpty()) ||
-                       (label != nullptr && !label->text().isEmpty());
-    EXPECT_TRUE(named) << widget->metaObject()->className() << " in "
-                       << widget->parentWidget()->metaObject()->className();
-  }
+  expectNamedControls(room);
 }
 
 }  // namespace

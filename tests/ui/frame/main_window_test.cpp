@@ -4,6 +4,7 @@
 
 #include "core/exchange/problem_json.h"
 #include "tests/ui/diets/example_diet.h"
+#include "tests/ui/shared/named_controls.h"
 #include "ui/animals/animals_room.h"
 #include "ui/diets/balance_pane.h"
 #include "ui/diets/desk_pane.h"
@@ -271,20 +272,7 @@ TEST_F(WindowTest, TheFinderGoesToADietOrToAFoodOfTheDiet) {
 }
 
 TEST_F(WindowTest, EveryControlHasANameForAScreenReader) {
-  for (const QWidget* widget : window.findChildren<QWidget*>()) {
-    if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus) continue;
-    // Inner parts of Qt's own controls speak through their owners.
-    if (widget->parentWidget()->inherits("QLineEdit") || widget->inherits("QScrollBar") ||
-        widget->inherits("QSplitterHandle"))
-      continue;
-    const auto* button = qobject_cast<const QAbstractButton*>(widget);
-    const auto* label = qobject_cast<const QLabel*>(widget);
-    const bool named = !widget->accessibleName().isEmpty() ||
-                       (button != nullptr && !button->text().isEmpty()) ||
-                       (label != nullptr && !label->text().isEmpty());
-    EXPECT_TRUE(named) << widget->metaObject()->className() << " in "
-                       << widget->parentWidget()->metaObject()->className();
-  }
+  expectNamedControls(window);
 }
 
 }  // namespace

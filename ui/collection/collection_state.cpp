@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/collection/collection_state.h"
+
+#include "ui/collection/open_collection.h"
+#include "ui/shared/paths.h"
+
+namespace tarebowl::ui {
+
+RoomState stateOf(const OpenCollection& collection) {
+  RoomState state;
+  const auto& file = collection.file();
+  if (!file) {
+    state.savedText = OpenCollection::tr("nothing open");
+    return state;
+  }
+  state.title = file->name;
+  state.file = toText(file->file.filename());
+  state.saved = !collection.isBusy();
+  state.savedText = collection.isBusy() ? OpenCollection::tr("working…") : OpenCollection::tr("all saved");
+  if (file->invented) state.sampleText = OpenCollection::tr("Brackenmere (invented sample)");
+  return state;
+}
+
+}  // namespace tarebowl::ui
