@@ -130,7 +130,7 @@ class FoodStream::Work {
                                 .basis = placeOf(columns_, ColumnRole::Basis)};
     for (const LocatedColumn& column : columns_)
       if (column.use.role == ColumnRole::Value) places.valueUnit = column.use.unit;
-    meanings_.emplace(mapping_, std::move(places));
+    meanings_.emplace(mapping_, places);
   }
 
   /// The next record that is as wide as the header; what is not is remarked on.

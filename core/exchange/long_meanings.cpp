@@ -5,8 +5,6 @@
 #include "core/exchange/plain_text.h"
 #include "core/exchange/title_meaning.h"
 
-#include <utility>
-
 namespace tarebowl::exchange {
 
 namespace {
@@ -25,8 +23,7 @@ std::optional<quantity::Basis> basisIn(std::string_view text) {
 
 }  // namespace
 
-LongMeanings::LongMeanings(const TableMapping& mapping, Places places)
-    : mapping_(mapping), places_(std::move(places)) {}
+LongMeanings::LongMeanings(const TableMapping& mapping, Places places) : mapping_(mapping), places_(places) {}
 
 const LongMeanings::Meaning& LongMeanings::of(const TableRow& row) {
   key_.assign(row[places_.nutrient]);
