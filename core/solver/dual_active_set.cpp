@@ -165,14 +165,16 @@ DualActiveSet::Outcome DualActiveSet::run() {
   isNew_ = false;
   hasJumped_ = wantsJump_ = false;
   settle();
+  const bool mayJump = mayJump_ && hasElasticRows();
   for (int round = 0; round < 4; ++round) {
     const int before = iterations_;
     for (Eigen::Index p = mostViolated(); p >= 0; p = mostViolated()) {
-      if (!resolve(p, mayJump_ && !hasJumped_)) {
+      if (!resolve(p, mayJump && !hasJumped_)) {
         blocked_ = p;
         return Outcome::Infeasible;
       }
-      if (wantsJump_ && !jump()) return run();
+      const bool isDue = wantsJump_ || (mayJump && !hasJumped_ && !hasPriced_ && isHardlyFeasible());
+      if (isDue && !jump()) return run();
       if (iterations_ >= most_) return Outcome::IterationLimit;
     }
     if (iterations_ == before) return Outcome::Optimal;

@@ -16,22 +16,38 @@ constexpr double kNoPrice = 1e-12;   // a part times lambda that counts as none,
 
 }  // namespace
 
+/// The objective's value so far is the least that any answer without violation can have. Beyond half a unit
+/// for each column, which is every column moved by as much as it amounts to, there is hardly one.
+bool DualActiveSet::isHardlyFeasible() const {
+  const Eigen::Map<const Eigen::VectorXd> point(y(), form_.columnCount());
+  return (point - centre_).squaredNorm() > static_cast<double>(form_.columnCount());
+}
+
+bool DualActiveSet::hasElasticRows() const {
+  return std::any_of(set_.cap.begin(), set_.cap.begin() + form_.rowCount(),
+                     [](const TwoLevel& cap) { return cap.isFinite() && cap.high > 0; });
+}
+
 /// False: the guess is none to go on from, and nothing is active; runs to come do without.
 bool DualActiveSet::jump() {
   using At = VertexGuess::At;
   const Eigen::Index m = form_.rowCount();
+  const bool mustMove = wantsJump_;
   wantsJump_ = false;
   hasJumped_ = true;
   for (Eigen::Index i = 0; i < m; ++i)
     guess_.setRow(i, form_.normal(i), low_[i], high_[i], set_.cap[std::size_t(i)].high);
   for (Eigen::Index j = 0; j < form_.columnCount(); ++j)
-    guess_.setColumn(j, low_[m + j], high_[m + j], 0.0, y()[j]);
-  forget();
+    guess_.setColumn(j, low_[m + j], high_[m + j], 0.0, centre_[j]);
   bool isGood = guess_.run();
+  bool isAnyMissed = false;
   for (Eigen::Index i = 0; i < m; ++i) {
     const bool isMissed = guess_.row(i) == At::Below || guess_.row(i) == At::Above;
+    isAnyMissed = isAnyMissed || isMissed;
     isGood = isGood && (!isMissed || set_.cap[std::size_t(i)].isFinite());
   }
+  if (!mustMove && (!isGood || !isAnyMissed)) return true;  // on from where it is
+  forget();
   if (isGood) {
     takeVertex();
     isGood = balancePrices();

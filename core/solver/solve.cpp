@@ -8,6 +8,7 @@
 #include "core/solver/whole_steps.h"
 
 #include <cmath>
+#include <optional>
 
 namespace tarebowl::solver {
 namespace {
@@ -50,6 +51,22 @@ Solution solveContinuous(const ScaledProgram& program) {
   return fromContinuous(program, leastOfBoth(program, {program.lower, program.upper}));
 }
 
+/// Nothing but a quadratic objective over limits and rows: the solver takes the program as it stands. Nothing
+/// where it comes to no verified answer.
+std::optional<Solution> solveAsItStands(const Program& program) {
+  if (!isQuadratic(program) || !program.choices.empty() || hasGrid(program)) return std::nullopt;
+  if (!(program.upper.array() < kInfinity).all()) return std::nullopt;
+  ContinuousSolver solver(ContinuousProgram::of(program));
+  if (solver.solve() != Status::Optimal) return std::nullopt;
+  Solution solution;
+  solution.status = Status::Optimal;
+  solution.x = solver.x();
+  solution.violation = elasticViolation(program, solution.x);
+  solution.objective = objectiveValue(program, solution.x);
+  solution.multipliers = solver.rowMultipliers();
+  return solution;
+}
+
 /// Continuous amounts with choices: who is used is searched for, the amounts are then solved exactly.
 Solution solveChoices(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline) {
   const ChoiceAnswer answer = searchChoices(program, continuousAsker(program), limits, deadline);
@@ -63,6 +80,7 @@ Solution solveChoices(const ScaledProgram& program, const Limits& limits, Clock:
 
 Solution solve(const Program& program, const Limits& limits) {
   if (hasScatter(program)) return solveWithChance(program, limits);
+  if (std::optional<Solution> solution = solveAsItStands(program)) return std::move(*solution);
   const auto deadline = Clock::now() + limits.deadline;
   const ScaledProgram scaled(program);
   if (scaled.isEmptyBox()) return ended(Status::Infeasible);

@@ -3,6 +3,7 @@
 #include "core/solver/vertex_guess.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace tarebowl::solver {
@@ -173,11 +174,17 @@ float VertexGuess::ownRoom(const Edge& edge, At piece) const {
 }
 
 /// The row that comes to a bound first; of those that come together the one that moves fastest.
-Eigen::Index VertexGuess::firstKink(float first) {
+Eigen::Index VertexGuess::firstKink(float first) const {
   const float together = first + kTogether * (1.0F + first);
-  perRow_ = (kink_.array() <= together).select(rate_.cwiseAbs(), 0.0F);
-  const float fastest = perRow_.maxCoeff();
-  return fastest > 0 ? firstOf(perRow_, fastest) : -1;
+  const float* const kink = kink_.data();
+  float fastest = 0.0F;
+  Eigen::Index fastestRow = -1;
+  for (Eigen::Index i = 0; i < rows_; ++i) {
+    if (!(kink[i] <= together) || !(std::abs(rate_[i]) > fastest)) continue;
+    fastest = std::abs(rate_[i]);
+    fastestRow = i;
+  }
+  return fastestRow;
 }
 
 /// Down one edge to where it no longer goes down. False: it has no end.
@@ -236,25 +243,46 @@ void VertexGuess::exchange(Eigen::Index row, const Edge& edge) {
   settle(j, left);
 }
 
-void VertexGuess::pivot(Eigen::Index row, Eigen::Index column) {
-  float* const table = table_.data();
-  float* __restrict const own = table + row * width_;
-  float* __restrict const lengths = lengths_.data();
-  const float inverse = 1.0F / own[column];
-  for (Eigen::Index j = 0; j < width_; ++j) own[j] *= -inverse;
-  own[column] = inverse;
-  for (Eigen::Index j = 0; j < width_; ++j) lengths[j] = 1.0F + own[j] * own[j];
+/// Adds multiples of a row to the others, as many columns at a time as stay in registers together with the
+/// squares of their lengths.
+template <int kVectors>
+void VertexGuess::addToOthers(Eigen::Index row, Eigen::Index from) {
+  using Vector = Eigen::Array<float, kVector, 1>;
+  using Stored = Eigen::Map<Vector>;
+  float* const table = table_.data() + from;
+  std::array<Vector, kVectors> own;
+  std::array<Vector, kVectors> squares;
+  for (int v = 0; v < kVectors; ++v) {
+    own[std::size_t(v)] = Stored(table + row * width_ + v * kVector);
+    squares[std::size_t(v)] = 1.0F + own[std::size_t(v)].square();
+  }
   for (Eigen::Index i = 0; i < rows_; ++i) {
     if (i == row) continue;
-    float* __restrict const other = table + i * width_;
-    const float factor = other[column];
-    other[column] = 0.0F;
-    for (Eigen::Index j = 0; j < width_; ++j) {
-      const float entry = other[j] + factor * own[j];
-      other[j] = entry;
-      lengths[j] += entry * entry;
+    float* const other = table + i * width_;
+    for (int v = 0; v < kVectors; ++v) {
+      Stored stored(other + v * kVector);
+      const Vector entries = stored + perRow_[i] * own[std::size_t(v)];
+      stored = entries;
+      squares[std::size_t(v)] += entries.square();
     }
   }
+  for (int v = 0; v < kVectors; ++v) Stored(lengths_.data() + from + v * kVector) = squares[std::size_t(v)];
+}
+
+void VertexGuess::pivot(Eigen::Index row, Eigen::Index column) {
+  auto own = table_.segment(row * width_, width_);
+  const float inverse = 1.0F / own[column];
+  for (Eigen::Index i = 0; i < rows_; ++i) {
+    float& entry = table_[i * width_ + column];
+    perRow_[i] = entry;
+    entry = 0.0F;
+  }
+  own *= -inverse;
+  own[column] = inverse;
+  Eigen::Index from = 0;
+  for (; from + 4 * kVector <= width_; from += 4 * kVector) addToOthers<4>(row, from);
+  for (; from + 2 * kVector <= width_; from += 2 * kVector) addToOthers<2>(row, from);
+  for (; from < width_; from += kVector) addToOthers<1>(row, from);
 }
 
 bool VertexGuess::run() {

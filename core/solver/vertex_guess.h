@@ -53,11 +53,13 @@ class VertexGuess {
   void fillKinks(const Edge& edge);
   [[nodiscard]] static At pieceAhead(At at, bool rises);
   [[nodiscard]] float ownRoom(const Edge& edge, At piece) const;
-  [[nodiscard]] Eigen::Index firstKink(float first);
+  [[nodiscard]] Eigen::Index firstKink(float first) const;
   [[nodiscard]] bool follow(const Edge& edge);
   void passRow(Eigen::Index row);
   void exchange(Eigen::Index row, const Edge& edge);
   void pivot(Eigen::Index row, Eigen::Index column);
+  template <int kVectors>
+  void addToOthers(Eigen::Index row, Eigen::Index from);
 
   Eigen::Index rows_ = 0;
   Eigen::Index columns_ = 0;
