@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/choice_search.h"
 #include "core/solver/continuous_solver.h"
+#include "core/solver/shortfall_vertex.h"
 
 #include <memory>
 
@@ -19,11 +20,16 @@ class QuadraticAsker {
         solver_({program.rows, program.rowLower, program.rowUpper, program.price, box_.lower, box_.upper,
                  program.source->centre.cwiseQuotient(program.unit),
                  program.source->curvature.cwiseProduct(program.unit.cwiseAbs2()),
-                 program.source->cost.cwiseProduct(program.unit)}) {}
+                 program.source->cost.cwiseProduct(program.unit)}),
+        vertices_({program.rows, program.rowLower, program.rowUpper, program.price, box_.lower, box_.upper,
+                   program.source->centre, program.source->curvature, program.source->cost}) {}
 
   ContinuousAnswer ask(Question question, const Box& box, double least) {
     if ((box.lower.array() > box.upper.array()).any()) return ended(Status::Infeasible);
     moveTo(box);
+    if (question == Question::LeastViolation) {
+      if (const std::optional<ShortfallVertex> vertex = vertices_.solve()) return answer(*vertex);
+    }
     Status status = Status::Failed;
     if (question == Question::AllHold) status = solver_.solveAtPrice(kInfinity);
     if (question == Question::LeastViolation) status = solver_.solve(ContinuousSolver::Budget::Exact);
@@ -37,6 +43,16 @@ class QuadraticAsker {
     ContinuousAnswer answer;
     answer.status = status;
     answer.reason = std::string(solver_.reason());
+    return answer;
+  }
+
+  [[nodiscard]] ContinuousAnswer answer(const ShortfallVertex& vertex) const {
+    ContinuousAnswer answer;
+    answer.status = Status::Optimal;
+    answer.z = vertex.x;
+    answer.rowMultipliers = Eigen::VectorXd::Zero(program_.rows.rows());  // of the objective: not asked for
+    answer.violation = elasticViolation(*program_.source, program_.toSource(vertex.x));
+    if (answer.violation < kNoViolation) answer.violation = 0.0;
     return answer;
   }
 
@@ -63,6 +79,7 @@ class QuadraticAsker {
   const ScaledProgram& program_;
   Box box_;  ///< that the solver is at
   ContinuousSolver solver_;
+  ShortfallVertices vertices_;
 };
 
 ContinuousAnswer askLinear(const ScaledProgram& program, Question question, const Box& box, double least) {

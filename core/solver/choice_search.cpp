@@ -63,7 +63,8 @@ struct Place {
 
 struct Found {
   std::optional<ContinuousAnswer> best;
-  Box box;  ///< where best was found
+  Box box;                  ///< where best was found
+  std::vector<Place> ties;  ///< all places with an answer within the budget of the least violation
   double bound = -kInfinity;
   bool isClosed = true;
 
@@ -84,8 +85,9 @@ class ChoiceTree {
     found_.box = std::move(box);
   }
 
-  Found run() {
-    push(-kInfinity, {program_.lower, program_.upper});
+  /// Over all that lies in these places.
+  Found run(std::vector<Place> places) {
+    for (Place& place : places) push(place.bound, std::move(place.box));
     while (!open_.empty() && open_.top().bound < cutoff()) {
       Place place = open_.top();
       open_.pop();
@@ -97,6 +99,7 @@ class ChoiceTree {
     if (!open_.empty()) unfinished_ = std::min(unfinished_, open_.top().bound);
     found_.isClosed = found_.isClosed && unfinished_ >= cutoff();
     found_.bound = unfinished_;
+    keepTies();
     return std::move(found_);
   }
 
@@ -116,6 +119,17 @@ class ChoiceTree {
 
   void push(double bound, Box box) { open_.push({bound, ++pushed_, std::move(box)}); }
 
+  /// The second stage goes on from where the first let be.
+  void letBe(double bound, Box box) {
+    if (question_ == Question::LeastViolation) found_.ties.push_back({bound, 0, std::move(box)});
+  }
+  void keepTies() {
+    for (; !open_.empty(); open_.pop()) letBe(open_.top().bound, open_.top().box);
+    const double most = found_.best ? violationBudget(found_.best->violation) : kInfinity;
+    std::erase_if(found_.ties, [&](const Place& place) { return place.bound > most; });
+    for (Place& place : found_.ties) place.bound = -kInfinity;  // of the second stage nothing is known
+  }
+
   /// From a place down, one decision after the other, until nothing better can lie below.
   void descend(double bound, Box box) {
     for (;;) {
@@ -130,9 +144,10 @@ class ChoiceTree {
         break;
       }
       bound = std::max(bound, valueOf(answer));
-      if (bound >= cutoff()) return;
+      if (bound >= cutoff()) return letBe(bound, std::move(box));
       const std::optional<Eigen::Index> column = undecided(program_, box, answer.z);
       if (!column) {
+        letBe(bound, box);
         start(std::move(answer), std::move(box));
         return;
       }
@@ -145,6 +160,7 @@ class ChoiceTree {
       push(bound, std::move(other));
     }
     unfinished_ = std::min(unfinished_, bound);
+    letBe(bound, std::move(box));
   }
 
   const ScaledProgram& program_;
@@ -178,13 +194,14 @@ ChoiceAnswer searchChoices(const ScaledProgram& program, const Asker& ask, const
   const auto isOver = [&] {
     return ++nodes > limits.nodes || limits.stop.stop_requested() || Clock::now() >= deadline;
   };
-  Found hard = ChoiceTree(program, ask, Question::AllHold, 0.0, isOver).run();
+  const std::vector<Place> everywhere{{-kInfinity, 0, {program.lower, program.upper}}};
+  Found hard = ChoiceTree(program, ask, Question::AllHold, 0.0, isOver).run(everywhere);
   if (hard.best) {
     const double gap = hard.gap(hard.best->objective);
     return {std::move(*hard.best), gap, nodes};
   }
   ChoiceTree first(program, ask, Question::LeastViolation, 0.0, isOver);
-  Found least = first.run();
+  Found least = first.run(everywhere);
   if (!least.best) {
     ChoiceAnswer answer = without(least, first.failure());
     answer.nodes = nodes;
@@ -195,7 +212,7 @@ ChoiceAnswer searchChoices(const ScaledProgram& program, const Asker& ask, const
   ContinuousAnswer start = ask(Question::WithinBudget, box, violation);
   ChoiceTree second(program, ask, Question::WithinBudget, violation, isOver);
   if (start.status == Status::Optimal) second.start(std::move(start), std::move(box));
-  Found best = second.run();
+  Found best = second.run(std::move(least.ties));
   if (!best.best) return {std::move(*least.best), 1.0, nodes};
   const double gap = least.isClosed ? best.gap(best.best->objective) : least.gap(violation);
   return {std::move(*best.best), gap, nodes};

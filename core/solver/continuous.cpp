@@ -4,6 +4,7 @@
 
 #include "core/solver/continuous_solver.h"
 #include "core/solver/linear_solver.h"
+#include "core/solver/shortfall_vertex.h"
 
 #include <cmath>
 
@@ -63,6 +64,16 @@ LinearSolver linearSolver(const ScaledProgram& program, const Box& box) {
   return linearSolver(program, box, program.source->cost.cwiseProduct(program.unit));
 }
 
+/// Nothing too where a limit that only stands for none is in use.
+std::optional<ShortfallVertex> vertexOf(const ScaledProgram& program, const Box& box) {
+  const Eigen::VectorXd none = Eigen::VectorXd::Zero(program.rows.cols());
+  std::optional<ShortfallVertex> vertex =
+      shortfallVertex({program.rows, program.rowLower, program.rowUpper, program.price, box.lower, box.upper,
+                       none, none, none});
+  if (vertex && pressesLimit(program, vertex->x)) vertex.reset();
+  return vertex;
+}
+
 template <class Solver>
 ContinuousAnswer answerOf(const ScaledProgram& program, const Solver& solver) {
   if (solver.status() != Status::Optimal) return failed(solver.status(), std::string(solver.reason()));
@@ -92,6 +103,8 @@ ContinuousAnswer leastViolation(const ScaledProgram& program, const Box& box) {
     ContinuousSolver solver = quadraticSolver(program, box);
     solver.solve(ContinuousSolver::Budget::Exact);
     answer = answerOf(program, solver);
+  } else if (std::optional<ShortfallVertex> vertex = vertexOf(program, box)) {
+    answer = measured(program, std::move(vertex->x), std::move(vertex->multipliers));
   } else {
     LinearSolver solver = linearSolver(program, box, Eigen::VectorXd::Zero(program.rows.cols()));
     solver.solve(LinearSolver::Budget::Exact);

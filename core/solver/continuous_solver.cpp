@@ -173,13 +173,13 @@ Status ContinuousSolver::solveAtPrice(double lambda) {
   return retried(Budget::Exact, -1.0);
 }
 
-/// A warm answer that is not what it should be is tried once more from nothing.
+/// A warm answer that is not what it should be, which forgets the working set, is tried once more.
 Status ContinuousSolver::retried(Budget budget, double within) {
   if (boundsCross()) return end(Status::Infeasible, "a lower bound lies above its upper bound");
   const bool wasWarm = !set_.isNew();
   set_.mayJump(true);
   Status status = attempt(budget, within);
-  if (status != Status::Optimal && wasWarm) status = attempt(budget, within);
+  if (status != Status::Optimal && wasWarm && set_.isNew()) status = attempt(budget, within);
   if (status != Status::Failed || !set_.hasJumped()) return status;
   set_.mayJump(false);
   return attempt(budget, within);
@@ -226,7 +226,10 @@ Status ContinuousSolver::attempt(Budget budget, double within) {
   if (mode_ == Mode::Priced) return attemptAtPrice();
   if (!readAtLeastViolation()) return end(Status::Failed, "not verified");
   const double most = within >= 0 ? within : violationBudget(least_);
-  if (least_ > most) return end(Status::Infeasible, "no answer within the given violation");
+  if (least_ > most) {  // verified: the next solve may go on from here
+    reason_ = "no answer within the given violation";
+    return status_ = Status::Infeasible;
+  }
   if (budget == Budget::Exact || (least_ <= 0 && within < 0)) return end(Status::Optimal, "");
   return spend(ActivePath::leastLambda(set_), least_ + (1.0 - kSpare) * (most - least_));
 }

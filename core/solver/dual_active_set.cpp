@@ -166,6 +166,7 @@ DualActiveSet::Outcome DualActiveSet::run() {
   hasJumped_ = wantsJump_ = false;
   settle();
   const bool mayJump = mayJump_ && hasElasticRows();
+  const int patience = int(form_.columnCount()) / 4;  // steps that cost about as much as a guess
   for (int round = 0; round < 4; ++round) {
     const int before = iterations_;
     for (Eigen::Index p = mostViolated(); p >= 0; p = mostViolated()) {
@@ -173,7 +174,8 @@ DualActiveSet::Outcome DualActiveSet::run() {
         blocked_ = p;
         return Outcome::Infeasible;
       }
-      const bool isDue = wantsJump_ || (mayJump && !hasJumped_ && !hasPriced_ && isHardlyFeasible());
+      const bool isFar = hasPriced_ ? iterations_ > patience : isHardlyFeasible();
+      const bool isDue = wantsJump_ || (mayJump && !hasJumped_ && isFar);
       if (isDue && !jump()) return run();
       if (iterations_ >= most_) return Outcome::IterationLimit;
     }

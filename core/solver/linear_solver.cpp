@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/linear_solver.h"
 
+#include "core/solver/power_of_two.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -14,10 +16,6 @@ constexpr double kNoMultiplier = 1e-12;  // beside the largest one
 constexpr double kSpare = 1e-5;          // of the budget, kept back for rounding
 constexpr double kGenerous = 1e4;        // a column without a limit may take this many times what is usual
 constexpr int kMostEdges = 200;          // while lambda comes down
-
-double powerOfTwoNear(double value) {
-  return value > 0 && value < kInfinity ? std::exp2(std::round(std::log2(value))) : 1.0;
-}
 
 double largestFinite(const Eigen::VectorXd& values) {
   double largest = 0.0;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/solver/scaled_program.h"
 
+#include "core/solver/power_of_two.h"
+
 #include <cmath>
 
 namespace tarebowl::solver {
@@ -11,10 +13,6 @@ namespace {
 constexpr double kGenerous = 1e4;
 /// Without a least amount a trace of a food counts as used: above nothing, and next to nothing.
 constexpr double kTrace = 1e-200;
-
-double powerOfTwoNear(double value) {
-  return value > 0 ? std::exp2(std::round(std::log2(value))) : 1.0;
-}
 
 double typicalAmount(const Program& program) {
   double typical = program.centre.size() > 0 ? program.centre.cwiseAbs().sum() : 0.0;

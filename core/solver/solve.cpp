@@ -5,6 +5,7 @@
 #include "core/solver/chance.h"
 #include "core/solver/choice_search.h"
 #include "core/solver/continuous.h"
+#include "core/solver/shortfall_vertex.h"
 #include "core/solver/whole_steps.h"
 
 #include <cmath>
@@ -51,20 +52,31 @@ Solution solveContinuous(const ScaledProgram& program) {
   return fromContinuous(program, leastOfBoth(program, {program.lower, program.upper}));
 }
 
-/// Nothing but a quadratic objective over limits and rows: the solver takes the program as it stands. Nothing
-/// where it comes to no verified answer.
-std::optional<Solution> solveAsItStands(const Program& program) {
-  if (!isQuadratic(program) || !program.choices.empty() || hasGrid(program)) return std::nullopt;
-  if (!(program.upper.array() < kInfinity).all()) return std::nullopt;
-  ContinuousSolver solver(ContinuousProgram::of(program));
-  if (solver.solve() != Status::Optimal) return std::nullopt;
+Solution solutionOf(const Program& program, Eigen::VectorXd x, Eigen::VectorXd multipliers) {
   Solution solution;
   solution.status = Status::Optimal;
-  solution.x = solver.x();
-  solution.violation = elasticViolation(program, solution.x);
-  solution.objective = objectiveValue(program, solution.x);
-  solution.multipliers = solver.rowMultipliers();
+  solution.violation = elasticViolation(program, x);
+  solution.objective = objectiveValue(program, x);
+  solution.x = std::move(x);
+  solution.multipliers = std::move(multipliers);
   return solution;
+}
+
+/// Nothing but rows and limits, and a quadratic objective or none: the program is taken as it stands. Nothing
+/// where that comes to no verified answer.
+std::optional<Solution> solveAsItStands(const Program& program) {
+  if (!program.choices.empty() || hasGrid(program) || !(program.upper.array() < kInfinity).all())
+    return std::nullopt;
+  const ContinuousProgram continuous = ContinuousProgram::of(program);
+  if (isQuadratic(program)) {
+    ContinuousSolver solver(continuous);
+    if (solver.solve() != Status::Optimal) return std::nullopt;
+    return solutionOf(program, solver.x(), solver.rowMultipliers());
+  }
+  if ((program.curvature.array() != 0.0).any() || (program.cost.array() != 0.0).any()) return std::nullopt;
+  std::optional<ShortfallVertex> vertex = shortfallVertex(continuous);
+  if (!vertex) return std::nullopt;
+  return solutionOf(program, std::move(vertex->x), Eigen::VectorXd::Zero(program.rowCount()));
 }
 
 /// Continuous amounts with choices: who is used is searched for, the amounts are then solved exactly.

@@ -88,6 +88,11 @@ void VertexGuess::setPiece(Eigen::Index row, At at) {
   slope_[row] = slopeAt(variable, at);
 }
 
+At VertexGuess::pieceOf(int variable, float value) const {
+  if (value < lower_[variable]) return At::Below;
+  return value > upper_[variable] ? At::Above : At::Inside;
+}
+
 void VertexGuess::placeRows() {
   most_ = 0.0F;
   for (Eigen::Index i = 0; i < rows_; ++i) {
@@ -109,9 +114,7 @@ void VertexGuess::placeRows() {
     const Eigen::Index variable = columns_ + i;
     basic_[std::size_t(i)] = static_cast<int>(variable);
     value_[i] = row.dot(nonbasicValue_);
-    setPiece(i, value_[i] < lower_[variable]   ? At::Below
-                : value_[i] > upper_[variable] ? At::Above
-                                               : At::Inside);
+    setPiece(i, pieceOf(static_cast<int>(variable), value_[i]));
     if (slope_[i] != 0.0F) gradient_ += slope_[i] * row;
     lengths_.array() += row.array().square();
   }
@@ -285,8 +288,7 @@ void VertexGuess::pivot(Eigen::Index row, Eigen::Index column) {
   for (; from < width_; from += kVector) addToOthers<1>(row, from);
 }
 
-bool VertexGuess::run() {
-  placeRows();
+bool VertexGuess::stepDown() {
   const int most = 4 * static_cast<int>(rows_ + columns_);
   for (steps_ = 0; steps_ < most; ++steps_) {
     const Edge edge = steepest();
@@ -294,6 +296,44 @@ bool VertexGuess::run() {
     if (!follow(edge)) return false;
   }
   return false;
+}
+
+bool VertexGuess::run() {
+  placeRows();
+  return stepDown();
+}
+
+void VertexGuess::moveColumn(Eigen::Index j, double lower, double upper) {
+  lower_[j] = static_cast<float>(lower);
+  upper_[j] = static_cast<float>(upper);
+}
+
+/// What is held at a limit that moved goes with it; the pieces of the others follow from their values.
+void VertexGuess::placeAgain() {
+  price_.head(columns_).setConstant(kHard * most_);
+  for (Eigen::Index j = 0; j < columns_; ++j) {
+    const int variable = nonbasic_[std::size_t(j)];
+    const float before = nonbasicValue_[j];
+    const At piece = pieceOf(variable, before);
+    At at = at_[std::size_t(variable)];
+    if (at == At::Inside && piece != At::Inside) at = piece == At::Below ? At::Lower : At::Upper;
+    settle(j, at);
+    const float by = nonbasicValue_[j] - before;
+    if (by == 0.0F) continue;
+    for (Eigen::Index i = 0; i < rows_; ++i) value_[i] += by * table_[i * width_ + j];
+  }
+  gradient_.setZero();
+  for (Eigen::Index i = 0; i < rows_; ++i) {
+    setPiece(i, pieceOf(basic_[std::size_t(i)], value_[i]));
+    if (slope_[i] != 0.0F) gradient_ += slope_[i] * table_.segment(i * width_, width_);
+  }
+}
+
+bool VertexGuess::runOn() {
+  placeAgain();
+  if (!stepDown()) return false;
+  return std::none_of(at_.begin(), at_.begin() + columns_,
+                      [](At at) { return at == At::Below || at == At::Above; });
 }
 
 }  // namespace tarebowl::solver

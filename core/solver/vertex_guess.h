@@ -31,6 +31,10 @@ class VertexGuess {
   void setColumn(Eigen::Index j, double lower, double upper, double cost, double start);
   /// Steps until no edge goes down; false where they led nowhere.
   bool run();
+  /// The same from the vertex of the last run, after limits of columns moved. A column may come to lie Below
+  /// or Above its limits: then it led nowhere too.
+  void moveColumn(Eigen::Index j, double lower, double upper);
+  bool runOn();
 
   [[nodiscard]] At column(Eigen::Index j) const { return at_[std::size_t(j)]; }
   [[nodiscard]] At row(Eigen::Index i) const { return at_[std::size_t(columns_ + i)]; }
@@ -47,6 +51,9 @@ class VertexGuess {
   [[nodiscard]] float boundBelow(int variable, At piece) const;
   [[nodiscard]] float boundAbove(int variable, At piece) const;
   void placeRows();
+  void placeAgain();
+  [[nodiscard]] At pieceOf(int variable, float value) const;
+  bool stepDown();
   void settle(Eigen::Index column, At at);
   void setPiece(Eigen::Index row, At at);
   [[nodiscard]] Edge steepest();
