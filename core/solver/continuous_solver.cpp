@@ -173,11 +173,16 @@ Status ContinuousSolver::solveAtPrice(double lambda) {
   return retried(Budget::Exact, -1.0);
 }
 
+/// Some row may be missed at a price that counts for infinitely more than the objective.
+bool ContinuousSolver::isElastic() const {
+  return mode_ == Mode::Lexicographic && (price_.array() < kInfinity).any();
+}
+
 /// A warm answer that is not what it should be, which forgets the working set, is tried once more.
 Status ContinuousSolver::retried(Budget budget, double within) {
   if (boundsCross()) return end(Status::Infeasible, "a lower bound lies above its upper bound");
   const bool wasWarm = !set_.isNew();
-  set_.mayJump(true);
+  set_.mayJump(isElastic());
   Status status = attempt(budget, within);
   if (status != Status::Optimal && wasWarm && set_.isNew()) status = attempt(budget, within);
   if (status != Status::Failed || !set_.hasJumped()) return status;
@@ -319,19 +324,20 @@ double ContinuousSolver::tryLambdas(double within, double budget) {
 
 /// Reads the answer, with a number in for lambda (both in terms of the scaled objective).
 void ContinuousSolver::take(double lambda) {
+  const double unscaled = 1.0 / scale_;
   set_.point(x_);
-  for (Eigen::Index k = 0; k < rowCount() + columnCount(); ++k) {
-    const TwoLevel multiplier = set_.multiplier(k);
-    double number = (multiplier.high != 0.0 ? multiplier.at(lambda) : multiplier.low) / scale_;
-    if (k < rowCount() && price_[k] < kInfinity && lambda < kInfinity)
-      number = std::clamp(number, -price_[k] * lambda / scale_, price_[k] * lambda / scale_);
-    if (k < rowCount()) {
-      rowMultipliers_[k] = number;
-      const bool isNone = price_[k] < kInfinity && std::abs(multiplier.high) <= kNoMultiplier * price_[k];
-      violationMultipliers_[k] = isNone ? 0.0 : multiplier.high;
-    } else {
-      columnMultipliers_[k - rowCount()] = number;
-    }
+  for (Eigen::Index i = 0; i < rowCount(); ++i) {
+    const TwoLevel multiplier = set_.multiplier(i);
+    double number = (multiplier.high != 0.0 ? multiplier.at(lambda) : multiplier.low) * unscaled;
+    const double most = price_[i] * lambda * unscaled;
+    if (most < kInfinity) number = std::clamp(number, -most, most);
+    rowMultipliers_[i] = number;
+    const bool isNone = price_[i] < kInfinity && std::abs(multiplier.high) <= kNoMultiplier * price_[i];
+    violationMultipliers_[i] = isNone ? 0.0 : multiplier.high;
+  }
+  for (Eigen::Index j = 0; j < columnCount(); ++j) {
+    const TwoLevel multiplier = set_.multiplier(rowCount() + j);
+    columnMultipliers_[j] = (multiplier.high != 0.0 ? multiplier.at(lambda) : multiplier.low) * unscaled;
   }
   measure();
 }

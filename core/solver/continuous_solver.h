@@ -85,6 +85,7 @@ class ContinuousSolver : public StagedAnswer {
   void placeColumn(Eigen::Index column);
   void placeCap(Eigen::Index row);
   void prepare(Mode mode, double lambda);
+  [[nodiscard]] bool isElastic() const;
   Status retried(Budget budget, double within);
   Status attempt(Budget budget, double within);
   Status attemptAtPrice();

@@ -11,7 +11,7 @@ namespace {
 constexpr double kHolds = 1e-13;  // relative distance that counts as none
 constexpr double kDependent =
     1e-20;                          // squared length of a normal's part outside the active ones that is none
-constexpr double kCorrect = 0.25;   // squared length below which a split is corrected once
+constexpr double kCorrect = 1e-3;   // squared length below which a split is corrected once
 constexpr double kNoRate = 1e-12;   // a multiplier that moves slower than this does not block
 constexpr double kRounding = 1e-8;  // a contradiction smaller than this is one of rounding, not of the rules
 
@@ -165,17 +165,16 @@ DualActiveSet::Outcome DualActiveSet::run() {
   isNew_ = false;
   hasJumped_ = wantsJump_ = false;
   settle();
-  const bool mayJump = mayJump_ && hasElasticRows();
   const int patience = int(form_.columnCount()) / 4;  // steps that cost about as much as a guess
   for (int round = 0; round < 4; ++round) {
     const int before = iterations_;
     for (Eigen::Index p = mostViolated(); p >= 0; p = mostViolated()) {
-      if (!resolve(p, mayJump && !hasJumped_)) {
+      if (!resolve(p, mayJump_ && !hasJumped_)) {
         blocked_ = p;
         return Outcome::Infeasible;
       }
-      const bool isFar = hasPriced_ ? iterations_ > patience : isHardlyFeasible();
-      const bool isDue = wantsJump_ || (mayJump && !hasJumped_ && isFar);
+      const bool isDue = wantsJump_ || (mayJump_ && !hasJumped_ &&
+                                        (hasPriced_ ? iterations_ > patience : isHardlyFeasible()));
       if (isDue && !jump()) return run();
       if (iterations_ >= most_) return Outcome::IterationLimit;
     }

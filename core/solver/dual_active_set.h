@@ -95,7 +95,6 @@ class DualActiveSet {
   void activeProducts(const double* with, double* products) const;
   void addActive(const double* factors, double scale, double* to) const;
 
-  [[nodiscard]] bool hasElasticRows() const;
   [[nodiscard]] bool isHardlyFeasible() const;
   [[nodiscard]] bool jump();
   void takeVertex();

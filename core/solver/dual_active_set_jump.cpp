@@ -23,11 +23,6 @@ bool DualActiveSet::isHardlyFeasible() const {
   return (point - centre_).squaredNorm() > static_cast<double>(form_.columnCount());
 }
 
-bool DualActiveSet::hasElasticRows() const {
-  return std::any_of(set_.cap.begin(), set_.cap.begin() + form_.rowCount(),
-                     [](const TwoLevel& cap) { return cap.isFinite() && cap.high > 0; });
-}
-
 /// False: the guess is none to go on from, and nothing is active; runs to come do without.
 bool DualActiveSet::jump() {
   using At = VertexGuess::At;
