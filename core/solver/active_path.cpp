@@ -139,16 +139,24 @@ ActivePath::Passed ActivePath::pass(DualActiveSet& set) {
   return isResolved && set.state(event_.constraint) != before ? Passed::On : Passed::Ended;
 }
 
-double ActivePath::leastLambda(const DualActiveSet& set) {
-  double least = 0.0;
-  for (const Eigen::Index k : set.set_.active) {
-    const TwoLevel& own = set.set_.multiplier[std::size_t(k)];
-    const TwoLevel& cap = set.set_.cap[std::size_t(k)];
-    if (own.high > 0) least = std::max(least, -own.low / own.high);
-    if (cap.isFinite() && cap.high > own.high)
-      least = std::max(least, (own.low - cap.low) / (cap.high - own.high));
+ActivePath::Leaving ActivePath::leastLambda(const DualActiveSet& set) {
+  Leaving least;
+  const auto& active = set.set_.active;
+  for (std::size_t a = 0; a < active.size(); ++a) {
+    const auto k = std::size_t(active[a]);
+    const TwoLevel& own = set.set_.multiplier[k];
+    const TwoLevel& cap = set.set_.cap[k];
+    const auto offer = [&](double lambda, bool atCap) {
+      if (lambda > least.lambda) least = {lambda, Eigen::Index(a), atCap};
+    };
+    if (own.high > 0) offer(-own.low / own.high, false);
+    if (cap.isFinite() && cap.high > own.high) offer((own.low - cap.low) / (cap.high - own.high), true);
   }
   return least;
+}
+
+void ActivePath::leave(DualActiveSet& set, const Leaving& leaving) {
+  if (leaving.position >= 0) set.release(leaving.position, leaving.atCap);
 }
 
 void ActivePath::fixLambda(DualActiveSet& set, double lambda) {

@@ -37,8 +37,15 @@ class ActivePath {
     return set.set_.sign[k] * set.set_.at[k] - set.limit(k);
   }
 
-  /// The least lambda down to which multipliers, {high, low} standing for high lambda + low, stay in range.
-  [[nodiscard]] static double leastLambda(const DualActiveSet& set);
+  /// The least lambda down to which multipliers, {high, low} standing for high lambda + low, stay in range;
+  /// and which active constraint it is that then leaves.
+  struct Leaving {
+    double lambda = 0.0;
+    Eigen::Index position = -1;  ///< -1: they stay in range down to 0
+    bool atCap = false;
+  };
+  [[nodiscard]] static Leaving leastLambda(const DualActiveSet& set);
+  static void leave(DualActiveSet& set, const Leaving& leaving);
   /// Puts a number in for lambda.
   static void fixLambda(DualActiveSet& set, double lambda);
   /// Remembers the working set, and puts it back: limits that moved in between are the caller's to set again.

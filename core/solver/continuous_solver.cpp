@@ -210,10 +210,10 @@ Status ContinuousSolver::attemptAtPrice() {
                                  : end(Status::Failed, "nearest stage: not verified");
 }
 
-/// Reads and verifies the answer at V* itself, multipliers as at the least lambda that leaves it so.
+/// Reads the answer at V* itself, multipliers as at the least lambda that leaves it so, and verifies V*.
 bool ContinuousSolver::readAtLeastViolation() {
   error_ = 0.0;
-  double lambda = ActivePath::leastLambda(set_);
+  double lambda = ActivePath::leastLambda(set_).lambda;
   take(lambda);
   if (!isLeastViolation()) return false;
   least_ = violation_;
@@ -222,7 +222,7 @@ bool ContinuousSolver::readAtLeastViolation() {
     if (!set_.isPriced()) lambda = kInfinity;
   }
   lambda_ = lambda / scale_;
-  return isVerified(lambda_);
+  return true;
 }
 
 Status ContinuousSolver::attempt(Budget budget, double within) {
@@ -235,15 +235,19 @@ Status ContinuousSolver::attempt(Budget budget, double within) {
     reason_ = "no answer within the given violation";
     return status_ = Status::Infeasible;
   }
-  if (budget == Budget::Exact || (least_ <= 0 && within < 0)) return end(Status::Optimal, "");
-  return spend(ActivePath::leastLambda(set_), least_ + (1.0 - kSpare) * (most - least_));
+  if (budget == Budget::Exact || (least_ <= 0 && within < 0))
+    return isVerified(lambda_) ? end(Status::Optimal, "") : end(Status::Failed, "not verified");
+  return spend(least_ + (1.0 - kSpare) * (most - least_));
 }
 
 /// The second stage within a budget: the path as lambda comes down; where rounding led that astray, by trial.
-Status ContinuousSolver::spend(double lambda, double budget) {
+Status ContinuousSolver::spend(double budget) {
+  const ActivePath::Leaving first = ActivePath::leastLambda(set_);
+  const double lambda = first.lambda;
   path_.keep(set_);
   const double error = error_;
   ActivePath::fixLambda(set_, lambda);
+  ActivePath::leave(set_, first);
   double reached = lowerLambda(lambda, budget);
   take(reached);
   bool isDone = violation_ <= budget + kSpare * (budget - least_) && isVerified(reached / scale_);

@@ -93,7 +93,7 @@ class ContinuousSolver : public StagedAnswer {
   Status end(Status status, std::string_view reason);
   void measure();
   void take(double lambda);
-  Status spend(double lambda, double budget);
+  Status spend(double budget);
   [[nodiscard]] double lowerLambda(double lambda, double budget);
   [[nodiscard]] double tryLambdas(double within, double budget);
   [[nodiscard]] bool readAtLeastViolation();

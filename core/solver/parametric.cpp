@@ -68,7 +68,7 @@ class PathFollower {
   }
   void advance(double length) { solver_.path_.advance(solver_.set_, length); }
   bool pass() { return solver_.path_.pass(solver_.set_) != ActivePath::Passed::Ended; }
-  bool read() { return solver_.readAtLeastViolation(); }
+  bool read() { return solver_.readAtLeastViolation() && solver_.isVerified(solver_.lambda_); }
 
  private:
   ContinuousSolver& solver_;
