@@ -12,6 +12,7 @@ namespace tarebowl::solver {
 namespace {
 
 constexpr double kBalanced = 1e-11;  // what is left of prices that balance each other
+constexpr double kStraight = 4e-15;  // of that: no further step makes it less
 constexpr double kNoPrice = 1e-12;   // a part times lambda that counts as none, beside the largest
 
 }  // namespace
@@ -95,6 +96,7 @@ bool DualActiveSet::balancePrices() {
     addActive(scratch_.data(), -1.0, sum.data());
     for (std::size_t a = 0; a < set_.active.size(); ++a)
       set_.multiplier[std::size_t(set_.active[a])].high -= scratch_[Eigen::Index(a)];
+    if (sum.cwiseAbs().maxCoeff() <= kStraight * most) break;
   }
   if (!(sum.cwiseAbs().maxCoeff() <= kBalanced * most)) return false;
   for (const Eigen::Index k : set_.active) {
