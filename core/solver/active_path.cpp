@@ -58,6 +58,7 @@ void ActivePath::direct(const DualActiveSet& set) {
     if (set.state(k) == DualActiveSet::State::Capped && capRate_[k] != 0.0)
       form.add(k, -capRate_[k] * set.set_.sign[k], y);
   }
+  drive_ = Eigen::Map<const Eigen::VectorXd>(y, form.columnCount()).lpNorm<Eigen::Infinity>();
   solveRates(set, y);
   for (const Eigen::Index k : set.set_.active) {
     if (k >= form.rowCount()) y[k - form.rowCount()] = set.set_.sign[k] * limitRate(set, k);
@@ -91,7 +92,7 @@ double ActivePath::reach(const DualActiveSet& set) {
     if (cap.isFinite() && own.high >= cap.high && capRate > kStill * std::max(fast, std::abs(capRate_[k])))
       offer(cap.low - own.low, capRate, k, a, true, 1.0);
   }
-  const double speed = atRate_.cwiseAbs().maxCoeff();
+  const double speed = std::max(atRate_.cwiseAbs().maxCoeff(), drive_);
   for (Eigen::Index k = 0; k < set.form_.count(); ++k) {
     const double at = set.set_.at[k];
     const double still = kStill * std::max({speed, std::abs(highRate_[k]), std::abs(lowRate_[k])});

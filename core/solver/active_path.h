@@ -63,6 +63,7 @@ class ActivePath {
   Eigen::VectorXd highRate_;
   Eigen::VectorXd capRate_;
   Eigen::VectorXd atRate_;
+  double drive_ = 0.0;              // how fast the caps alone would move y
   Eigen::VectorXd multiplierRate_;  // of the active ones, in their order
   Eigen::VectorXd scratch_;
   DualActiveSet::WorkingSet kept_;

@@ -5,6 +5,7 @@
 // table.py beside this file prints what comes out against the bars.
 #include "core/solver/conflict.h"
 #include "core/solver/continuous_solver.h"
+#include "core/solver/scan.h"
 #include "core/solver/solve.h"
 #include "tests/bench/over_instances.h"
 #ifdef TAREBOWL_OTHER_SOLVERS
@@ -27,6 +28,7 @@ using Targets = ProgramKind::Targets;
 /// A unit of shortfall weighs as much as so much of the objective.
 constexpr double kLambda = 10.0;
 constexpr double kMove = 0.02;
+constexpr double kNineteenOfTwenty = 1.6448536269514722;  // standard deviations
 
 std::vector<ProgramKind> sizes(Targets targets, Aim aim) {
   std::vector<ProgramKind> kinds{reference::kSmall, reference::kMedium, reference::kLarge,
@@ -108,6 +110,31 @@ double minimalConflict(benchmark::State& state, const Program& program) {
   return seconds;
 }
 
+/// Ten thousand candidates in the place of the first food, each a mix of two of the program's own; a thread's
+/// time for one of them.
+double scanned(benchmark::State& state, const Program& program) {
+  constexpr std::size_t kCandidates = 10'000;
+  const Eigen::Index n = program.variableCount();
+  std::vector<std::vector<double>> mixes(kCandidates);
+  std::vector<ContinuousSolver::Column> candidates;
+  for (std::size_t k = 0; k < kCandidates; ++k) {
+    const auto first = static_cast<Eigen::Index>(k) % n;
+    const auto second = static_cast<Eigen::Index>(k / 7) % n;
+    const double share = static_cast<double>(k % 101) / 100.0;
+    const Eigen::VectorXd mix = share * program.rows.col(first) + (1.0 - share) * program.rows.col(second);
+    mixes[k].assign(mix.begin(), mix.end());
+    candidates.push_back({mixes[k], program.lower[first], program.upper[first], program.centre[first],
+                          program.curvature[first], program.cost[first]});
+  }
+  const double start = threadSeconds();
+  const std::vector<solver::ScanResult> results = solver::scan(program, 0, candidates, {.threads = 1});
+  const double seconds = threadSeconds() - start;
+  count(state, "failed", std::ranges::any_of(results, [](const solver::ScanResult& result) {
+          return result.status != Status::Optimal;
+        }));
+  return seconds / kCandidates;
+}
+
 #ifdef TAREBOWL_OTHER_SOLVERS
 using reference::LinearProgram;
 using Question = LinearProgram (*)(const Program&);
@@ -174,7 +201,15 @@ void registerOwn() {
   registerSizes("cheapest_cold/tarebowl", sizes(Targets::Hard, Aim::Cheapest), solveFromTheProgram);
   ProgramKind choices = reference::kLarge;
   choices.twoOfSix = true;
-  registerSizes("choices_two_of_six_twice", {choices}, solveFromTheProgram);
+  registerSizes("choices_two_of_six_twice/met", {choices}, solveFromTheProgram);
+  choices.targets = Targets::Unmet;
+  registerSizes("choices_two_of_six_twice/unmet", {choices}, solveFromTheProgram);
+  for (const auto& [name, targets] : {std::pair{"met", Targets::Met}, std::pair{"unmet", Targets::Unmet}}) {
+    auto guarded = sizes(targets, Aim::Nearest);
+    registerSizes(std::string("scan_per_candidate/") + name, {guarded[0], guarded[1]}, scanned);
+    for (ProgramKind& kind : guarded) kind.guard = kNineteenOfTwenty;
+    registerSizes(std::string("chance_cold/") + name, {guarded[0], guarded[1]}, solveFromTheProgram);
+  }
   registerSizes("minimal_conflict", sizes(Targets::Unmet, Aim::Nearest), minimalConflict);
 }
 

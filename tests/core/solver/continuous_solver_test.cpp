@@ -42,6 +42,27 @@ Program degenerate(std::mt19937& random, const RandomShape& shape, unsigned kind
   return program;
 }
 
+/// One row twice, at half its price.
+Program withRowTwice(const Program& program, Eigen::Index row) {
+  Program twice = program;
+  const Eigen::Index m = program.rowCount();
+  twice.rows.conservativeResize(m + 1, program.variableCount());
+  for (Eigen::VectorXd* part : {&twice.rowLower, &twice.rowUpper, &twice.price})
+    part->conservativeResize(m + 1);
+  twice.price[row] /= 2.0;
+  twice.rows.row(m) = twice.rows.row(row);
+  twice.rowLower[m] = twice.rowLower[row];
+  twice.rowUpper[m] = twice.rowUpper[row];
+  twice.price[m] = twice.price[row];
+  return twice;
+}
+
+ContinuousSolver solved(const Program& program) {
+  ContinuousSolver solver(ContinuousProgram::of(program));
+  EXPECT_EQ(solver.solve(), Status::Optimal) << solver.reason();
+  return solver;
+}
+
 void expectSame(const ContinuousSolver& warm, const ContinuousSolver& cold) {
   ASSERT_EQ(warm.status(), cold.status()) << warm.reason() << " / " << cold.reason();
   if (cold.status() != Status::Optimal) return;
@@ -91,6 +112,22 @@ TEST(ContinuousSolver, SpendsTheBudgetOfTheSecondStageAndNoMore) {
   EXPECT_EQ(solver.leastViolation(), 2.0);
   EXPECT_LE(solver.violation(), violationBudget(2.0));
   EXPECT_NEAR(solver.x()[0], 1.0 - 2.001e-6, 1e-10);
+}
+
+// Twice at half the price is once: where the row's multiplier comes to its end, one of the two takes the
+// place of the other, and the budget is spent as before.
+TEST(ContinuousSolver, SpendsTheBudgetWhereARowStandsTwice) {
+  for (unsigned seed = 1; seed <= 2000; ++seed) {
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    std::mt19937 random(seed);
+    const Program program = randomProgram(random, {.columns = 4, .rows = 6, .hardShare = 0.0, .step = 0.0});
+    const ContinuousSolver once = solved(program);
+    for (Eigen::Index row = 0; row < program.rowCount(); ++row) {
+      const ContinuousSolver twice = solved(withRowTwice(program, row));
+      EXPECT_NEAR(twice.violation(), once.violation(), 1e-9 * (1 + once.violation()));
+      EXPECT_NEAR(twice.objective(), once.objective(), 1e-8 * (1 + once.objective()));
+    }
+  }
 }
 
 TEST(ContinuousSolver, NamesHardRowsThatCannotHoldTogether) {
