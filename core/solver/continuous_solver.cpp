@@ -8,11 +8,7 @@
 namespace tarebowl::solver {
 namespace {
 
-constexpr double kVerified = 1e-9;       // largest relative error of an answer that is returned
-constexpr double kNoViolation = 1e-11;   // stage 1 values below this are rounding
-constexpr double kNoMultiplier = 1e-12;  // beside the largest one
-constexpr double kSpare = 1e-5;          // of the budget, kept back for rounding
-constexpr int kMostEvents = 200;         // while lambda comes down
+constexpr int kMostEvents = 200;  // while lambda comes down
 constexpr int kMostTrials = 200;
 
 }  // namespace
@@ -24,14 +20,9 @@ double violationBudget(double leastViolation) {
 void ContinuousSolver::reserve(Eigen::Index rows, Eigen::Index columns) {
   set_.reserve(rows, columns);
   path_.reserve(set_.form());
-  check_.reserve(rows, columns);
-  x_.setZero(columns);
-  rowMultipliers_.setZero(rows);
-  violationMultipliers_.setZero(rows);
+  reserveAnswer(rows, columns);
   columnMultipliers_.setZero(columns);
   gradient_.setZero(columns);
-  gradientSize_.setZero(columns);
-  none_.setZero(columns);
   hessian_.setOnes(columns);
   blockingRows_.reserve(std::size_t(rows));
 }
@@ -70,7 +61,7 @@ double ContinuousSolver::objectiveScale() const {
 
 void ContinuousSolver::placeAll() {
   hessian_ = (2.0 * scale_) * curvature_;
-  amount_ = hessian_.cwiseSqrt().cwiseInverse();
+  amount_ = hessian_.cwiseSqrt().cwiseInverse();  // at which a column's term of the objective is a half
   set_.assign(rows_, hessian_);
   for (Eigen::Index j = 0; j < columnCount(); ++j) placeColumn(j);
   for (Eigen::Index i = 0; i < rowCount(); ++i) {
@@ -347,30 +338,15 @@ void ContinuousSolver::take(double lambda) {
 }
 
 void ContinuousSolver::measure() {
-  check_.measure(rows_, x_);
-  violation_ = 0.0;
-  for (Eigen::Index i = 0; i < rowCount(); ++i) {
-    const double at = check_.activity()[i];
-    if (price_[i] < kInfinity)
-      violation_ += price_[i] * std::max({0.0, rowLower_[i] - at, at - rowUpper_[i]});
-  }
+  measureViolation();
   objective_ = (curvature_.array() * (x_ - centre_).array().square()).sum() + cost_.dot(x_);
-}
-
-bool ContinuousSolver::isLeastViolation() {
-  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, 1.0, &amount_};
-  error_ = std::max(error_, check_.error(priced, none_, none_, x_, violationMultipliers_, kNoMultiplier));
-  return error_ <= kVerified;
 }
 
 bool ContinuousSolver::isVerified(double priceFactor) {
   gradient_ = 2.0 * curvature_.cwiseProduct(x_ - centre_) + cost_;
   gradientSize_ =
       2.0 * curvature_.cwiseProduct(x_.cwiseAbs() + centre_.cwiseAbs() + amount_) + cost_.cwiseAbs();
-  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, priceFactor, &amount_};
-  error_ =
-      std::max(error_, check_.error(priced, gradient_, gradientSize_, x_, rowMultipliers_, kNoMultiplier));
-  return error_ <= kVerified;
+  return isBalanced(gradient_, priceFactor);
 }
 
 }  // namespace tarebowl::solver

@@ -4,7 +4,6 @@
 
 #include "core/solver/active_path.h"
 #include "core/solver/dual_active_set.h"
-#include "core/solver/optimality.h"
 #include "core/solver/staged_answer.h"
 
 #include <span>
@@ -97,26 +96,21 @@ class ContinuousSolver : public StagedAnswer {
   [[nodiscard]] double lowerLambda(double lambda, double budget);
   [[nodiscard]] double tryLambdas(double within, double budget);
   [[nodiscard]] bool readAtLeastViolation();
-  [[nodiscard]] bool isLeastViolation();
   [[nodiscard]] bool isVerified(double priceFactor);
 
   Eigen::VectorXd centre_;
   Eigen::VectorXd curvature_;
   Eigen::VectorXd hessian_;  // scaled
-  Eigen::VectorXd amount_;   // at which a column's term of the scaled objective is a half
   double scale_ = 1.0;       // of the objective
 
   DualActiveSet set_;
   ActivePath path_;
-  OptimalityCheck check_;
   Mode mode_ = Mode::None;
   double modeLambda_ = 0.0;
   bool columnsAreOld_ = false;
 
   Eigen::VectorXd columnMultipliers_;
   Eigen::VectorXd gradient_;
-  Eigen::VectorXd gradientSize_;
-  Eigen::VectorXd none_;
   std::vector<Eigen::Index> blockingRows_;
   int iterations_ = 0;
 };

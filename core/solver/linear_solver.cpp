@@ -10,12 +10,8 @@
 namespace tarebowl::solver {
 namespace {
 
-constexpr double kVerified = 1e-9;       // largest relative error of an answer that is returned
-constexpr double kNoViolation = 1e-11;   // stage 1 values below this are rounding
-constexpr double kNoMultiplier = 1e-12;  // beside the largest one
-constexpr double kSpare = 1e-5;          // of the budget, kept back for rounding
-constexpr double kGenerous = 1e4;        // a column without a limit may take this many times what is usual
-constexpr int kMostEdges = 200;          // while lambda comes down
+constexpr double kGenerous = 1e4;  // a column without a limit may take this many times what is usual
+constexpr int kMostEdges = 200;    // while lambda comes down
 
 double largestFinite(const Eigen::VectorXd& values) {
   double largest = 0.0;
@@ -42,12 +38,8 @@ void LinearSolver::assign(const ContinuousProgram& program) {
   isFar_.assign(std::size_t(rows_.cols()), 0);
   const Eigen::Index m = rows_.rows();
   const Eigen::Index n = rows_.cols();
-  check_.reserve(m, n);
-  x_.setZero(n);
-  none_.setZero(n);
   amount_.setConstant(n, unit_);
-  rowMultipliers_.setZero(m);
-  violationMultipliers_.setZero(m);
+  reserveAnswer(m, n);
   multiplierSize_.setZero(m);
   mode_ = Mode::Lexicographic;
   modeLambda_ = kInfinity;
@@ -167,12 +159,12 @@ Status LinearSolver::solveAtPrice(double lambda) {
   return retried(Budget::Exact, -1.0);
 }
 
-/// A warm answer that is not what it should be is tried once more from nothing.
+/// A warm answer that is not what it should be, which forgets the basis, is tried once more.
 Status LinearSolver::retried(Budget budget, double within) {
   if (boundsCross()) return end(Status::Infeasible, "a lower bound lies above its upper bound");
   const bool wasWarm = !simplex_.isNew();
   const Status first = attempt(budget, within);
-  return first == Status::Optimal || !wasWarm ? first : attempt(budget, within);
+  return first == Status::Optimal || !wasWarm || !simplex_.isNew() ? first : attempt(budget, within);
 }
 
 Status LinearSolver::attempt(Budget budget, double within) {
@@ -196,7 +188,10 @@ Status LinearSolver::attempt(Budget budget, double within) {
   } else {
     if (!readAtLeastViolation()) return end(Status::Failed, "linear stage: not verified");
     const double most = within >= 0 ? within : violationBudget(least_);
-    if (least_ > most) return end(Status::Infeasible, "no answer within the given violation");
+    if (least_ > most) {  // verified: the next solve may go on from here
+      reason_ = "no answer within the given violation";
+      return status_ = Status::Infeasible;
+    }
     const bool mustSpend = budget == Budget::Spent && (least_ > 0 || within >= 0);
     if (mustSpend && spend(most) != Status::Optimal) return status_;
   }
@@ -268,28 +263,14 @@ void LinearSolver::take(double lambda) {
 }
 
 void LinearSolver::measure() {
-  check_.measure(rows_, x_);
-  violation_ = 0.0;
-  for (Eigen::Index i = 0; i < rowCount(); ++i) {
-    const double at = check_.activity()[i];
-    if (price_[i] < kInfinity)
-      violation_ += price_[i] * std::max({0.0, rowLower_[i] - at, at - rowUpper_[i]});
-  }
+  measureViolation();
   objective_ = cost_.dot(x_);
 }
 
-bool LinearSolver::isLeastViolation() {
-  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, 1.0, &amount_};
-  error_ = std::max(error_, check_.error(priced, none_, none_, x_, violationMultipliers_, kNoMultiplier));
-  return error_ <= kVerified;
-}
-
 bool LinearSolver::isVerified(double priceFactor) {
-  const PricedRows priced{rows_, rowLower_, rowUpper_, price_, lower_, upper_, priceFactor, &amount_};
   gradientSize_ = cost_.cwiseAbs();  // of the terms before both levels were put together
   gradientSize_.noalias() += rows_.cwiseAbs().transpose() * multiplierSize_;
-  error_ = std::max(error_, check_.error(priced, cost_, gradientSize_, x_, rowMultipliers_, kNoMultiplier));
-  return error_ <= kVerified;
+  return isBalanced(cost_, priceFactor);
 }
 
 bool LinearSolver::pressesGenerousLimit() const {

@@ -65,7 +65,6 @@ class LinearSolver : public StagedAnswer {
   [[nodiscard]] bool readAtLeastViolation();
   void take(double lambda);
   void measure();
-  [[nodiscard]] bool isLeastViolation();
   [[nodiscard]] bool isVerified(double priceFactor);
   [[nodiscard]] double highOf(Eigen::Index column) const;
   [[nodiscard]] bool pressesGenerousLimit() const;
@@ -76,17 +75,13 @@ class LinearSolver : public StagedAnswer {
   Eigen::VectorXd rowScale_;  // row = rowScale times the scaled row
   double costScale_ = 1.0;    // scaled cost = costScale times cost
   double priceScale_ = 1.0;   // the same of the prices
-  Eigen::VectorXd amount_;
 
   LexicographicSimplex simplex_;
   LexicographicSimplex::Reading reading_;
-  OptimalityCheck check_;
   Mode mode_ = Mode::Lexicographic;
   double modeLambda_ = kInfinity;
 
   Eigen::VectorXd multiplierSize_;
-  Eigen::VectorXd gradientSize_;
-  Eigen::VectorXd none_;
 };
 
 }  // namespace tarebowl::solver

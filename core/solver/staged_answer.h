@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/solver/optimality.h"
 #include "core/solver/program.h"
 #include "core/solver/solve.h"
 
@@ -45,6 +46,19 @@ class StagedAnswer {
     return (lower_.array() > upper_.array()).any() || (rowLower_.array() > rowUpper_.array()).any();
   }
 
+  static constexpr double kVerified = 1e-9;       // largest relative error of an answer that is returned
+  static constexpr double kNoViolation = 1e-11;   // stage 1 values below this are rounding
+  static constexpr double kNoMultiplier = 1e-12;  // beside the largest one
+  static constexpr double kSpare = 1e-5;          // of the budget, kept back for rounding
+
+  void reserveAnswer(Eigen::Index rows, Eigen::Index columns);
+  /// What x_ violates, and the activities that are judged after it.
+  void measureViolation();
+  /// Whether no answer violates less, going by the multipliers of the first stage.
+  [[nodiscard]] bool isLeastViolation();
+  /// Whether the objective's gradient is balanced, a unit of violation costing so many times its price.
+  [[nodiscard]] bool isBalanced(const Eigen::VectorXd& gradient, double priceFactor);
+
   RowMatrix rows_;
   Eigen::VectorXd rowLower_;
   Eigen::VectorXd rowUpper_;
@@ -63,6 +77,17 @@ class StagedAnswer {
   double objective_ = 0.0;
   double lambda_ = 0.0;
   double error_ = 0.0;
+
+  Eigen::VectorXd amount_;        // what counts as much of a column
+  Eigen::VectorXd gradientSize_;  // of the terms that make up the objective's gradient
+
+ private:
+  [[nodiscard]] PricedRows pricedRows(double priceFactor) const {
+    return {rows_, rowLower_, rowUpper_, price_, lower_, upper_, priceFactor, &amount_};
+  }
+
+  OptimalityCheck check_;
+  Eigen::VectorXd none_;
 };
 
 }  // namespace tarebowl::solver
