@@ -14,6 +14,7 @@ constexpr double kLambdaMost = 1e13;
 constexpr int kMostPrices = 100;
 constexpr double kUnspent = 1e-4;  // of what the second stage may spend, this much need not be spent
 constexpr int kMostUnjudged = 12;  // prices without a verified answer between two that have one
+constexpr double kHidden = 1e-9;   // of the least violation, by which a high price may miss it
 constexpr double kAsGood = 1e-7;   // how far above its bound a mixed answer may lie, relative
 
 ContinuousAnswer ended(Status status, std::string reason) {
@@ -99,6 +100,35 @@ bool ConeStages::isImpossible(const Box& box) {
   return sum > kContradiction;
 }
 
+/// What the objective comes to at most.
+double ConeStages::mostObjective(const Box& box) const {
+  double most = 0.0;
+  for (Eigen::Index j = 0; j < box.lower.size(); ++j) {
+    const auto at = [&](double z) {
+      const double by = z - objective_.centre[j];
+      return 0.5 * objective_.hessian[j] * by * by + objective_.slope[j] * z;
+    };
+    most += std::max(at(box.lower[j]), at(box.upper[j]));
+  }
+  return most;
+}
+
+/// A curved objective in front of a price so high that it hides nothing: by weak duality no point violates
+/// less than the answer by more than what the objective could still rise to, over the price.
+ContinuousAnswer ConeStages::leastViolationByPrice(const Box& box) {
+  const double most = mostObjective(box);
+  last_ = {};
+  for (double lambda = firstLambda(); lambda <= kLambdaMost; lambda *= 10.0) {
+    ContinuousAnswer answer = at(box, lambda);
+    if (answer.status == Status::Stopped) return answer;
+    if (answer.status != Status::Optimal) continue;
+    if (most - answer.objective > kHidden * lambda * answer.violation) continue;
+    answer.rowMultipliers /= lambda;
+    return answer;
+  }
+  return ended(Status::Failed, "chance rows: first stage not verified");
+}
+
 ContinuousAnswer ConeStages::leastViolation(const Box& box) {
   const Eigen::VectorXd none = Eigen::VectorXd::Zero(box.lower.size());
   last_ = {};
@@ -106,6 +136,7 @@ ContinuousAnswer ConeStages::leastViolation(const Box& box) {
   lastLambda_ = 1.0;
   if (answer.status == Status::Infeasible && !isImpossible(box))
     return ended(Status::Failed, "chance rows: hard ones that barely hold");
+  if (answer.status == Status::Failed && isCurved_) answer = leastViolationByPrice(box);
   violationMultipliers_ = answer.rowMultipliers;
   if (answer.status == Status::Optimal && answer.violation < kNoViolation) answer.violation = 0.0;
   return answer;

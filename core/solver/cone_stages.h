@@ -45,6 +45,8 @@ class ConeStages {
                                        const Eigen::VectorXd& price);
   [[nodiscard]] ContinuousAnswer at(const Box& box, double lambda);
   [[nodiscard]] bool isImpossible(const Box& box);
+  [[nodiscard]] double mostObjective(const Box& box) const;
+  [[nodiscard]] ContinuousAnswer leastViolationByPrice(const Box& box);
   [[nodiscard]] ContinuousAnswer spend(const Box& box, const Bracket& bracket, double& lambda);
   [[nodiscard]] ContinuousAnswer withinBudget(const Box& box, double least);
   [[nodiscard]] double firstLambda() const;
