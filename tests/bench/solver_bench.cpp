@@ -127,7 +127,7 @@ double scanned(benchmark::State& state, const Program& program) {
                           program.curvature[first], program.cost[first]});
   }
   const double start = threadSeconds();
-  const std::vector<solver::ScanResult> results = solver::scan(program, 0, candidates, {.threads = 1});
+  const std::vector<solver::ScanResult> results = solver::scan(program, 0, candidates, {1, {}});
   const double seconds = threadSeconds() - start;
   count(state, "failed", std::ranges::any_of(results, [](const solver::ScanResult& result) {
           return result.status != Status::Optimal;
