@@ -110,10 +110,10 @@ double minimalConflict(benchmark::State& state, const Program& program) {
   return seconds;
 }
 
-/// Ten thousand candidates in the place of the first food, each a mix of two of the program's own; a thread's
+/// A thousand candidates in the place of the first food, each a mix of two of the program's own; a thread's
 /// time for one of them.
 double scanned(benchmark::State& state, const Program& program) {
-  constexpr std::size_t kCandidates = 10'000;
+  constexpr std::size_t kCandidates = 1'000;
   const Eigen::Index n = program.variableCount();
   std::vector<std::vector<double>> mixes(kCandidates);
   std::vector<ContinuousSolver::Column> candidates;
