@@ -50,6 +50,12 @@ Box decided(const ScaledProgram& program, Box box, const Eigen::VectorXd& z) {
   return box;
 }
 
+/// The best of a larger box is the best of every smaller one that it lies in.
+bool isStill(const ContinuousAnswer& answer, const Box& box) {
+  return answer.status == Status::Optimal && (answer.z.array() >= box.lower.array()).all() &&
+         (answer.z.array() <= box.upper.array()).all();
+}
+
 /// A place to look: nothing below it is better than its bound.
 struct Place {
   double bound;
@@ -132,12 +138,13 @@ class ChoiceTree {
 
   /// From a place down, one decision after the other, until nothing better can lie below.
   void descend(double bound, Box box) {
+    ContinuousAnswer answer;
     for (;;) {
       isStopped_ = isOver_();
       if (isStopped_) break;
       narrowed_.clear();
       if (!settleChoices(program_, box.lower, box.upper, narrowed_)) return;
-      ContinuousAnswer answer = ask_(question_, box, least_);
+      if (!isStill(answer, box)) answer = ask_(question_, box, least_);
       if (answer.status == Status::Infeasible) return;
       if (answer.status != Status::Optimal) {  // not known: it counts as unfinished
         failure_ = answer.reason;
