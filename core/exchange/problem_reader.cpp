@@ -80,7 +80,7 @@ diet::Objective readObjective(const JsonReader& reader) {
   using Kind = diet::Objective::Kind;
   reader.refuseSlips(kObjectiveKeys);
   diet::Objective objective;
-  objective.kind = reader.member("kind").word(parseObjectiveKind, kObjectiveWords);
+  objective.kind = reader.member("kind").word(animal::parseWord<diet::Objective::Kind>, kObjectiveWords);
   if (objective.kind != Kind::Lowest && objective.kind != Kind::Highest) return objective;
   const JsonReader nutrient = reader.member("nutrient");
   objective.nutrient = readTagname(nutrient.nonEmptyText(), nutrient);

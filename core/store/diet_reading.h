@@ -31,8 +31,8 @@ struct VersionLine {
                                                         const std::string& dietCode);
 [[nodiscard]] std::optional<StoredVersion> findVersion(const Collection& collection, VersionId id);
 
-/// The approved version of a diet that is fed on a day: of those whose first day has come the one that began
-/// last, the newer of two that began on one day.
+/// The version of a diet that is fed on a day: of those approved whose first day has come the one that began
+/// last, the newer of two that began on one day. One that was retired later was fed until then.
 [[nodiscard]] std::optional<StoredVersion> fedOn(const Collection& collection, const std::string& dietCode,
                                                  quantity::Date day);
 
