@@ -7,7 +7,7 @@
 #include "app/result_table.h"
 #include "app/table_commands.h"
 #include "core/diet/food_safety.h"
-#include "core/diet/objective.h"
+#include "core/diet/judged.h"
 #include "core/diet/solve.h"
 #include "core/exchange/larder_json.h"
 #include "core/exchange/nutrients_json.h"
@@ -79,20 +79,6 @@ diet::BalanceProblem problemOf(const Command& command, const Streams& streams) {
   return std::move(made.problem);
 }
 
-/// The diet as it is now, judged and put where a solution would stand, so that both print alike.
-diet::DietSolution judgeReference(const diet::BalanceProblem& problem) {
-  diet::DietSolution judged;
-  judged.grams = diet::referenceDiet(problem);
-  judged.balance = diet::balance(problem, judged.grams);
-  judged.shortfall = judged.balance.shortfall;
-  judged.objective = diet::objectiveOf(problem, judged.grams, judged.grams);
-  judged.multipliers.assign(judged.balance.targets.size(), 0.0);
-  const bool holds = std::all_of(judged.balance.targets.begin(), judged.balance.targets.end(),
-                                 [](const auto& line) { return line.shortfall <= diet::kNoShortfall; });
-  judged.status = holds ? diet::DietStatus::Balanced : diet::DietStatus::Compromise;
-  return judged;
-}
-
 int exitStatusOf(diet::DietStatus status) {
   switch (status) {
     case diet::DietStatus::Balanced:
@@ -140,7 +126,7 @@ int solveFile(const Command& command, const Streams& streams) {
 
 int balanceFile(const Command& command, const Streams& streams) {
   const diet::BalanceProblem problem = read(command, streams);
-  const diet::DietSolution judged = judgeReference(problem);
+  const diet::DietSolution judged = diet::judged(problem, diet::referenceDiet(problem));
   streams.out << (command.table ? judgementTable(problem, judged) : exchange::writeResult(problem, judged));
   return kDone;
 }

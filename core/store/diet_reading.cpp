@@ -9,12 +9,10 @@ namespace tarebowl::store {
 
 namespace {
 
-constexpr std::size_t kDayLength = 10;  // "2026-11-25"
-
 /// Retired, it was fed until the day on which that was written down.
 bool wasRetiredBy(const diet::DietVersion& version, quantity::Date day) {
   if (version.state != diet::VersionState::Retired || version.steps.empty()) return false;
-  const auto retired = quantity::parseDate(version.steps.back().at.substr(0, kDayLength));
+  const auto retired = quantity::dayOfTime(version.steps.back().at);
   return !retired || *retired <= day;
 }
 

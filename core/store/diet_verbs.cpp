@@ -88,6 +88,12 @@ Written addVersion(Collection& collection, const std::string& dietCode, const Di
   });
 }
 
+Written importVersion(Collection& collection, const VersionRecord& version, const Author& author) {
+  return write(collection, [&](Collection::Inner& inner) {
+    return addWithin(inner, version, "import diet version", author);
+  });
+}
+
 Written editVersion(Collection& collection, VersionId id, int seenRevision, const DietVersion& version,
                     const Author& author) {
   return write(collection, [&](Collection::Inner& inner) -> Written {

@@ -25,6 +25,9 @@ Written removeDiet(Collection& collection, DietId id, int seenRevision, const Au
 /// A draft with the next number of its diet; number, state, steps and day of the version are not read.
 Written addVersion(Collection& collection, const std::string& dietCode, const diet::DietVersion& version,
                    const Author& author);
+/// A version with the life that it had elsewhere: number, state, steps, and what was decided on, as they are
+/// told. Refused where the diet has this number.
+Written importVersion(Collection& collection, const VersionRecord& version, const Author& author);
 /// Only drafts; number, state and steps stay.
 Written editVersion(Collection& collection, VersionId id, int seenRevision, const diet::DietVersion& version,
                     const Author& author);

@@ -5,6 +5,7 @@
 #include "core/exchange/problem_foods.h"
 #include "core/exchange/problem_json.h"
 #include "core/store/verbs.h"
+#include "core/transfer/diet_import.h"
 #include "core/transfer/herd_import.h"
 #include "ui/shared/paths.h"
 
@@ -113,6 +114,7 @@ void fill(store::Collection& collection, const std::filesystem::path& folder, co
     for (const food::Sample& sample : food.samples) store::addSample(collection, id, sample, author);
   }
   transfer::importHerd(collection, folder / "herd", author);
+  transfer::importDiets(collection, folder / "diets", author);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/diet_draft.h"
 
+#include "core/diet/locked.h"
 #include "core/diet/solve.h"
 
 #include <algorithm>
@@ -84,17 +85,7 @@ std::vector<animal::ShareRule> ownShares(const DietDraft& draft) {
 }
 
 diet::BalanceProblem problemToSolve(const DietDraft& draft) {
-  diet::BalanceProblem problem = draft.problem;
-  for (std::size_t j = 0; j < problem.foods.size(); ++j) {
-    if (!draft.locked[j]) continue;
-    diet::DietFood& food = problem.foods[j];
-    const quantity::Grams held = draft.grams[j];
-    food.min = held;
-    food.max = held;
-    // Grams that lie off the scale's steps are held as one step of their own mass.
-    if (held.value() > 0.0 && onScale(problem, j, held) != held) food.scaleStep = held;
-  }
-  return problem;
+  return diet::withLocked(draft.problem, draft.grams, draft.locked);
 }
 
 diet::BalanceProblem problemToSave(const DietDraft& draft) {
