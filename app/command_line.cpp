@@ -33,6 +33,9 @@ struct Words {
   std::string day;
   std::string foods;
   std::string profile;
+  std::string diet;
+  int version = 0;
+  int otherVersion = 0;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -110,6 +113,45 @@ void defineAnimalCommands(CLI::App& app, Words& words) {
   targets.get_option("--group")->required();
 }
 
+constexpr int kMostVersions = 1'000'000;
+
+void addDiet(CLI::App& command, Words& words) {
+  command.add_option("--diet", words.diet, "The code of a diet of the collection");
+  command.add_option("--version", words.version, "Which version of it (default: the newest)")
+      ->check(CLI::Range(1, kMostVersions))
+      ->needs("--diet");
+}
+
+void defineDietCommands(CLI::App& app, Words& words) {
+  CLI::App& diets =
+      *app.add_subcommand("diets", "List the diets of a collection, or show one with its balance");
+  CLI::App& compare =
+      *app.add_subcommand("compare", "What one version of a diet says otherwise than another");
+  CLI::App& sheet =
+      *app.add_subcommand("sheet", "Write a version of a diet as a page: NAME.html or NAME.xlsx");
+  for (CLI::App* command : {&diets, &compare, &sheet})
+    command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+  sheet.add_option("FILE", words.tableFile, "NAME.html or NAME.xlsx")->required();
+  for (CLI::App* command : {&diets, &sheet}) {
+    addGroupAndDay(*command, words);
+    addDiet(*command, words);
+  }
+  sheet.remove_option(sheet.get_option("--group"));
+  sheet.get_option("--version")
+      ->description("Which version of it (default: the one that is fed, or the newest)");
+  diets.get_option("--group")->excludes("--diet");
+  compare.add_option("--diet", words.diet, "The code of a diet of the collection");
+  compare.add_option("--from", words.version, "The version before")
+      ->required()
+      ->check(CLI::Range(1, kMostVersions));
+  compare.add_option("--to", words.otherVersion, "The version after (default: the newest)")
+      ->check(CLI::Range(1, kMostVersions));
+  compare.add_option("--day", words.day, "The day it is about, YYYY-MM-DD (default: today)");
+  compare.get_option("--diet")->required();
+  sheet.get_option("--diet")->required();
+  for (CLI::App* command : {&diets, &compare}) addTableOrJson(*command, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -132,7 +174,8 @@ void define(CLI::App& app, Words& words) {
       *app.add_subcommand("solve", "Find the grams that meet the targets; prints tarebowl-result/1");
   solve
       .add_option("FILE", words.file,
-                  "A problem file (tarebowl-problem/1), - for standard input, or with --group a collection")
+                  "A problem file (tarebowl-problem/1), - for standard input, or with --group or --diet a "
+                  "collection")
       ->required();
   addGroupAndDay(solve, words);
   solve
@@ -141,7 +184,8 @@ void define(CLI::App& app, Words& words) {
           "With --group: codes of foods of the collection, parted by commas, or a file with one a line")
       ->needs("--group");
   solve.get_option("--group")->needs("--foods");
-  solve.get_option("--day")->needs("--group");
+  addDiet(solve, words);
+  solve.get_option("--diet")->excludes("--group");
   addCollection(solve, words);
   addTable(solve, words);
   solve
@@ -167,6 +211,7 @@ void define(CLI::App& app, Words& words) {
   defineCollectionCommands(app, words);
   defineTableCommands(app, words);
   defineAnimalCommands(app, words);
+  defineDietCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -180,6 +225,9 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("check")) return Command::Kind::Check;
   if (app.got_subcommand("animals")) return Command::Kind::Animals;
   if (app.got_subcommand("targets")) return Command::Kind::Targets;
+  if (app.got_subcommand("diets")) return Command::Kind::Diets;
+  if (app.got_subcommand("compare")) return Command::Kind::Compare;
+  if (app.got_subcommand("sheet")) return Command::Kind::Sheet;
   return Command::Kind::OpenWindow;
 }
 
@@ -233,6 +281,9 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.day = dayFrom(words.day);
   command.foods = words.foods;
   if (!words.profile.empty()) command.profile = words.profile;
+  command.diet = words.diet;
+  command.version = words.version;
+  command.otherVersion = words.otherVersion;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

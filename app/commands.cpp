@@ -4,6 +4,8 @@
 
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
+#include "app/diet_commands.h"
+#include "app/not_counted.h"
 #include "app/result_table.h"
 #include "app/table_commands.h"
 #include "core/diet/food_safety.h"
@@ -33,23 +35,6 @@ diet::BalanceProblem read(const Command& command, const Streams& streams) {
   return exchange::readProblem(std::filesystem::path(file), collection);
 }
 
-std::string_view wordsFor(diet::NotCounted why) {
-  switch (why) {
-    case diet::NotCounted::NoFoodKnowsNutrient:
-      return "of no food is it known";
-    case diet::NotCounted::NoFoodOfGroup:
-      return "no food is of its group";
-    case diet::NotCounted::BodyMassUnknown:
-      return "the body mass is not known";
-    case diet::NotCounted::EnergyIsNoFeedingRate:
-      return "the need of an animal without body heat of its own is no feeding rate; state a target in its "
-             "profile";
-    case diet::NotCounted::DryMatterUnknown:
-      return "it does not say of how dry a feed it speaks";
-  }
-  return "it cannot be judged";
-}
-
 /// Whether an empty bowl falls short of anything.
 bool asksForFood(const diet::BalanceProblem& problem) {
   using quantity::Basis;
@@ -64,10 +49,10 @@ bool asksForFood(const diet::BalanceProblem& problem) {
 /// With a group, its problem; what could not be counted, and what may not be given, is said beside the
 /// result.
 diet::BalanceProblem problemOf(const Command& command, const Streams& streams) {
+  if (!command.diet.empty()) return dietProblemOf(command, streams);
   if (command.group.empty()) return read(command, streams);
   diet::ProblemOfProfile made = groupProblemOf(command);
-  for (const diet::RuleNotCounted& rule : made.notCounted)
-    streams.err << fmt::format("not counted: {} ({})\n", rule.id, wordsFor(rule.why));
+  tellNotCounted(made.notCounted, streams.err);
   if (!asksForFood(made.problem))
     streams.err
         << "no target says how much to give: an empty bowl would do (give the group an energy plan and a "
@@ -158,6 +143,12 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return listAnimals(command, streams);
     case Command::Kind::Targets:
       return listTargets(command, streams);
+    case Command::Kind::Diets:
+      return showDiets(command, streams);
+    case Command::Kind::Compare:
+      return compareVersions(command, streams);
+    case Command::Kind::Sheet:
+      return writeSheet(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

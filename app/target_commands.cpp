@@ -3,11 +3,11 @@
 #include "app/animal_commands.h"
 #include "app/author.h"
 #include "app/open_collection.h"
-#include "app/result_table.h"
 #include "app/text_table.h"
 #include "core/animal/animal_words.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/profile_json.h"
+#include "core/exchange/wording.h"
 #include "core/store/food_reading.h"
 #include "core/store/profile_verbs.h"
 #include "core/transfer/group_facts.h"
@@ -189,7 +189,7 @@ int listTargets(const Command& command, const Streams& streams) {
   const store::KnownGroup known = fedGroupOf(command, collection);
   const quantity::Date day = dayOf(command);
   if (command.table)
-    streams.out << headText(known, day) << targetTable(*known.profile) << '\n' << kCaution;
+    streams.out << headText(known, day) << targetTable(*known.profile) << '\n' << exchange::kCaution;
   else
     streams.out << exchange::writeTargets(*known.profile, {known.group.record.code, quantity::isoDate(day)});
   return kDone;
