@@ -36,6 +36,7 @@ struct Words {
   std::string diet;
   int version = 0;
   int otherVersion = 0;
+  bool asProblem = false;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -56,6 +57,15 @@ void addCollection(CLI::App& command, Words& words) {
 void addTableOrJson(CLI::App& command, Words& words) {
   auto* table = command.add_flag("--table", words.table, "Print a table for people instead of JSON");
   command.add_flag("--json", words.json, "Print JSON (the default)")->excludes(table);
+}
+
+constexpr int kMostVersions = 1'000'000;
+
+void addDiet(CLI::App& command, Words& words) {
+  command.add_option("--diet", words.diet, "The code of a diet of the collection");
+  command.add_option("--version", words.version, "Which version of it (default: the newest)")
+      ->check(CLI::Range(1, kMostVersions))
+      ->needs("--diet");
 }
 
 void defineCollectionCommands(CLI::App& app, Words& words) {
@@ -79,14 +89,24 @@ void defineTableCommands(CLI::App& app, Words& words) {
       "import", "Import a table of foods; all of it or, where anything is wrong with it, nothing");
   import
       .add_option("TABLE", words.tableFile,
-                  "CSV in any common form, XLSX, or a target profile (tarebowl-profile/1, NAME.json)")
+                  "CSV in any common form, XLSX, or a target profile or a diet (tarebowl-profile/1, "
+                  "tarebowl-diet/1; NAME.json)")
       ->required();
   import.add_option("--map", words.mapping, "How the table is read (tarebowl-mapping/1); guessed without it");
   import.add_flag("--dry-run", words.dryRun, "Say what would happen and write nothing");
   CLI::App& exported = *addSubcommand("export", "Write the foods of a collection to a table");
-  exported.add_option("FILE", words.tableFile, "NAME.csv or NAME.xlsx; with --profile NAME.json")->required();
+  exported.add_option("FILE", words.tableFile, "NAME.csv or NAME.xlsx; with --profile or --diet NAME.json")
+      ->required();
   exported.add_option("--profile", words.profile,
                       "Write this target profile instead: CODE, the newest version, or CODE:VERSION");
+  addDiet(exported, words);
+  exported.get_option("--diet")
+      ->description("Write this diet with its versions instead, or the one version that is named")
+      ->excludes("--profile");
+  exported
+      .add_flag("--problem", words.asProblem,
+                "With --diet: write the problem that the version is (tarebowl-problem/1)")
+      ->needs("--diet");
   exported.add_flag("--wide", words.wide,
                     "A row a food rather than a row a value; leaves out sd, n and source");
   CLI::App& check = *addSubcommand("check", "Name what a careful analyst would doubt");
@@ -111,15 +131,6 @@ void defineAnimalCommands(CLI::App& app, Words& words) {
     addTableOrJson(*command, words);
   }
   targets.get_option("--group")->required();
-}
-
-constexpr int kMostVersions = 1'000'000;
-
-void addDiet(CLI::App& command, Words& words) {
-  command.add_option("--diet", words.diet, "The code of a diet of the collection");
-  command.add_option("--version", words.version, "Which version of it (default: the newest)")
-      ->check(CLI::Range(1, kMostVersions))
-      ->needs("--diet");
 }
 
 void defineDietCommands(CLI::App& app, Words& words) {
@@ -284,6 +295,7 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.diet = words.diet;
   command.version = words.version;
   command.otherVersion = words.otherVersion;
+  command.asProblem = words.asProblem;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

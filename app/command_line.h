@@ -50,6 +50,7 @@ struct Command {
   std::optional<std::string> profile{};  ///< "CODE" or "CODE:VERSION", instead of foods
   std::string diet{};                    ///< code of a diet of the collection
   int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
+  bool asProblem = false;                ///< export the problem of a version, not the diet
   int otherVersion = 0;                  ///< compared with; 0: the newest
   std::string text;
 };

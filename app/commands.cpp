@@ -116,6 +116,12 @@ int balanceFile(const Command& command, const Streams& streams) {
   return kDone;
 }
 
+int importFile(const Command& command, const Streams& streams) {
+  if (std::filesystem::path(command.tableFile).extension() != ".json")
+    return importTableFile(command, streams);
+  return isDietFile(command.tableFile) ? importDiet(command, streams) : importProfile(command, streams);
+}
+
 }  // namespace
 
 int runInTerminal(const Command& command, const Streams& streams) {
@@ -132,10 +138,9 @@ int runInTerminal(const Command& command, const Streams& streams) {
     case Command::Kind::Foods:
       return listFoods(command, streams);
     case Command::Kind::Import:
-      return std::filesystem::path(command.tableFile).extension() == ".json"
-                 ? importProfile(command, streams)
-                 : importTableFile(command, streams);
+      return importFile(command, streams);
     case Command::Kind::Export:
+      if (!command.diet.empty()) return exportDiet(command, streams);
       return command.profile ? exportProfile(command, streams) : exportFoods(command, streams);
     case Command::Kind::Check:
       return checkCollection(command, streams);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/diet_commands.h"
 
+#include "app/author.h"
 #include "app/difference_text.h"
 #include "app/not_counted.h"
 #include "app/open_collection.h"
@@ -12,9 +13,11 @@
 #include "core/diet/judged.h"
 #include "core/diet/locked.h"
 #include "core/exchange/diet_json.h"
-#include "core/exchange/line_words.h"
+#include "core/exchange/json_document.h"
+#include "core/exchange/text_file.h"
 #include "core/exchange/wording.h"
 #include "core/transfer/desk_sheet.h"
+#include "core/transfer/diet_import.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -70,6 +73,13 @@ void tellNotices(const DeskDiet& desk, std::ostream& out) {
   for (const std::string& rule : desk.made.boundsOfNoRule)
     out << fmt::format("not counted: the bound of {} (the targets state no such rule)\n", rule);
   tellNotCounted(desk.made.notCounted, out);
+}
+
+void writeWhole(const std::string& file, const std::string& text) {
+  std::ofstream out(file, std::ios::binary);
+  out << text;
+  out.flush();
+  if (!out) throw UsageError(file + ": cannot be written");
 }
 
 Json versionJson(const store::VersionLine& line) {
@@ -233,15 +243,51 @@ int writeSheet(const Command& command, const Streams& streams) {
   if (file.extension() == ".xlsx") {
     exchange::writeSheetXlsx(sheet, file);
   } else if (file.extension() == ".html") {
-    std::ofstream out(file, std::ios::binary);
-    out << exchange::sheetAsHtml(sheet);
-    out.flush();
-    if (!out) throw UsageError(command.tableFile + ": cannot be written");
+    writeWhole(command.tableFile, exchange::sheetAsHtml(sheet));
   } else {
     throw UsageError(command.tableFile + ": expected NAME.html or NAME.xlsx");
   }
   tellNotices(desk, streams.err);
   streams.out << fmt::format("{} is written to {}\n", sheet.title, command.tableFile);
+  return kDone;
+}
+
+int exportDiet(const Command& command, const Streams& streams) {
+  const Collection collection = openForReading(command.file.value());
+  const DeskDiet desk = deskOf(command, collection, command.version);
+  std::string text;
+  if (command.asProblem) {
+    tellNotices(desk, streams.err);
+    text = exchange::writeProblem(diet::withLocked(desk.made.problem, desk.made.amounts, desk.made.locked));
+  } else {
+    exchange::DietFile file{.diet = desk.diet.record};
+    for (const store::StoredVersion& version : versionsOf(command, collection))
+      if (command.version == 0 || version.record.version.number == command.version)
+        file.versions.push_back(version.record.version);
+    text = exchange::writeDiet(file);
+  }
+  writeWhole(command.tableFile, text);
+  streams.out << fmt::format("{} is written to {}\n", command.diet, command.tableFile);
+  return kDone;
+}
+
+bool isDietFile(const std::string& file) {
+  const nlohmann::json document =
+      exchange::parseDocument(exchange::readText(std::filesystem::path(file)), file);
+  return document.is_object() && document.contains("format") &&
+         document.at("format") == exchange::kDietFormat;
+}
+
+int importDiet(const Command& command, const Streams& streams) {
+  const exchange::DietFile file = exchange::readDiet(command.tableFile);
+  Collection collection = Collection::open(command.file.value(), nowInUtc());
+  if (command.dryRun) {
+    streams.out << fmt::format("planned, nothing written: {} with {} versions\n", file.diet.code,
+                               file.versions.size());
+    return kDone;
+  }
+  transfer::importDiet(collection, file, {whoIsThere(), nowInUtc()});
+  streams.out << fmt::format("{} is there with {} versions\n", file.diet.code, file.versions.size());
   return kDone;
 }
 

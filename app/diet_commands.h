@@ -16,6 +16,13 @@ namespace tarebowl::app {
 [[nodiscard]] int compareVersions(const Command& command, const Streams& streams);
 [[nodiscard]] int writeSheet(const Command& command, const Streams& streams);
 
+/// The diet with its versions (tarebowl-diet/1), or the problem of one version.
+[[nodiscard]] int exportDiet(const Command& command, const Streams& streams);
+/// Whether a file says that it is a tarebowl-diet/1. Throws exchange::FormatError where it is no JSON.
+[[nodiscard]] bool isDietFile(const std::string& file);
+/// A diet whose code is not there yet.
+[[nodiscard]] int importDiet(const Command& command, const Streams& streams);
+
 /// The problem that the design desk solves for the command's version, locked foods held; what has happened
 /// since it was written is told beside it.
 [[nodiscard]] diet::BalanceProblem dietProblemOf(const Command& command, const Streams& streams);
