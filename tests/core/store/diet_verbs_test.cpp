@@ -304,6 +304,24 @@ TEST_F(DietVerbs, WhatWasRetiredWasFedUntilThen) {
   EXPECT_FALSE(fedOn(collection, "lemur-morning", day("2026-11-26")));
 }
 
+TEST_F(DietVerbs, AVersionComesInWithTheLifeItHadElsewhere) {
+  VersionRecord elsewhere{.diet = "lemur-morning", .version = fullVersion(), .decided = decision()};
+  elsewhere.version.number = 4;
+  elsewhere.version.state = VersionState::Approved;
+  elsewhere.version.fedFrom = day("2026-11-01");
+  elsewhere.version.steps = {{VersionState::Submitted, "Someone", "2026-10-20T08:00:00Z", ""},
+                             {VersionState::Approved, "Vet", "2026-10-25T08:00:00Z", "balanced"}};
+  const Written written = importVersion(collection, elsewhere, kKeeper);
+  EXPECT_EQ(stored(VersionId{written.id}).record, elsewhere);
+  EXPECT_EQ(findChange(collection, written.change)->author.who, "Keeper A");
+  EXPECT_THAT(refusal(collection, [&] { importVersion(collection, elsewhere, kKeeper); }),
+              HasSubstr("there is another version 4 of lemur-morning"));
+  elsewhere.version.number = 5;
+  elsewhere.version.steps.pop_back();
+  EXPECT_THAT(refusal(collection, [&] { importVersion(collection, elsewhere, kKeeper); }),
+              HasSubstr("is said to be approved, and its steps led to submitted"));
+}
+
 TEST_F(DietVerbs, TheListTellsStatesWithoutWhatIsInAVersion) {
   const VersionId first = approved("2026-11-01");
   const VersionId second = drafted();
