@@ -13,6 +13,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <array>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -82,7 +83,7 @@ int compareVersions(const Command& command, const Streams& streams) {
   const DeskDiet before = deskOf(command, collection, command.version);
   const DeskDiet after = deskOf(command, collection, command.otherVersion);
   const auto found = diet::differences(before.version.record.version, after.version.record.version);
-  const exchange::DietSheet sheets[]{transfer::sheetOf(before), transfer::sheetOf(after)};
+  const std::array sheets{transfer::sheetOf(before), transfer::sheetOf(after)};
   Json json{{"format", "tarebowl-comparison/1"},
             {"diet", command.diet},
             {"from", before.version.record.version.number},

@@ -125,9 +125,9 @@ DietSheet sheetOf(const SheetSubject& subject, const diet::DietVersion& version,
   DietSheet sheet{.title = made.problem.title,
                   .species = subject.species,
                   .section = subject.section,
-                  .animals = made.problem.eater.count,
                   .bodyMass = made.problem.eater.bodyMass,
                   .version = version,
+                  .animals = made.problem.eater.count,
                   .invented = made.problem.invented || subject.diet.invented};
   addFoods(made, sheet);
   addEnergy(made, sheet);

@@ -58,20 +58,20 @@ struct DietSheet {
   std::string title{};
   std::string species{};
   std::string section{};
-  int animals = 1;
   std::optional<quantity::Kilograms> bodyMass{};
-  diet::DietVersion version{};  ///< state, steps, first day, note
-  bool invented = false;
+  diet::DietVersion version{};     ///< state, steps, first day, note
   std::vector<SheetFood> foods{};  ///< in the order of the meals as the version names them
   quantity::Grams total{};         ///< per animal
   std::optional<double> energy{};  ///< kcal per animal and day; nothing where no food's is known
-  bool energyAtLeast = false;      ///< some food's energy is unknown
   std::string energyMethod{};
   std::optional<double> costPerDay{};  ///< of one animal, of the foods that have a price
   std::size_t unpriced = 0;            ///< foods in it without a price
   std::vector<SheetTarget> targets{};
   std::vector<std::string> sources{};
   std::vector<SheetCaution> cautions{};
+  int animals = 1;
+  bool invented = false;
+  bool energyAtLeast = false;  ///< some food's energy is unknown
 };
 
 /// The version's own grams as they stand. Foods of which nothing is given are left out.
