@@ -4,9 +4,9 @@
 
 #include "app/energy_report.h"
 #include "app/open_collection.h"
-#include "app/result_table.h"
 #include "app/text_table.h"
 #include "core/animal/animal_words.h"
+#include "core/exchange/wording.h"
 #include "core/store/animal_reading.h"
 
 #include <fmt/format.h>
@@ -143,7 +143,7 @@ int listAnimals(const Command& command, const Streams& streams) {
   if (command.group.empty()) return listGroups(collection, day, command.table, streams.out);
   const store::KnownGroup known = groupOf(command, collection);
   if (command.table) {
-    streams.out << oneGroupText(collection, known, day) << '\n' << kCaution;
+    streams.out << oneGroupText(collection, known, day) << '\n' << exchange::kCaution;
     return kDone;
   }
   Json json{{"format", "tarebowl-animals/1"}, {"day", quantity::isoDate(day)}};

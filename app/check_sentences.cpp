@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/check_sentences.h"
 
-#include "app/wording.h"
+#include "core/exchange/wording.h"
 #include "core/food/check_words.h"
 
 #include <fmt/format.h>
@@ -13,6 +13,8 @@
 namespace tarebowl::app {
 
 namespace {
+
+using exchange::shortNumber;
 
 std::string factOf(std::string_view fact, const food::FoodFinding& it,
                    std::span<const exchange::CheckedName> names) {

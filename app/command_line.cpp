@@ -33,6 +33,10 @@ struct Words {
   std::string day;
   std::string foods;
   std::string profile;
+  std::string diet;
+  int version = 0;
+  int otherVersion = 0;
+  bool asProblem = false;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -53,6 +57,15 @@ void addCollection(CLI::App& command, Words& words) {
 void addTableOrJson(CLI::App& command, Words& words) {
   auto* table = command.add_flag("--table", words.table, "Print a table for people instead of JSON");
   command.add_flag("--json", words.json, "Print JSON (the default)")->excludes(table);
+}
+
+constexpr int kMostVersions = 1'000'000;
+
+void addDiet(CLI::App& command, Words& words) {
+  command.add_option("--diet", words.diet, "The code of a diet of the collection");
+  command.add_option("--version", words.version, "Which version of it (default: the newest)")
+      ->check(CLI::Range(1, kMostVersions))
+      ->needs("--diet");
 }
 
 void defineCollectionCommands(CLI::App& app, Words& words) {
@@ -76,14 +89,24 @@ void defineTableCommands(CLI::App& app, Words& words) {
       "import", "Import a table of foods; all of it or, where anything is wrong with it, nothing");
   import
       .add_option("TABLE", words.tableFile,
-                  "CSV in any common form, XLSX, or a target profile (tarebowl-profile/1, NAME.json)")
+                  "CSV in any common form, XLSX, or a target profile or a diet (tarebowl-profile/1, "
+                  "tarebowl-diet/1; NAME.json)")
       ->required();
   import.add_option("--map", words.mapping, "How the table is read (tarebowl-mapping/1); guessed without it");
   import.add_flag("--dry-run", words.dryRun, "Say what would happen and write nothing");
   CLI::App& exported = *addSubcommand("export", "Write the foods of a collection to a table");
-  exported.add_option("FILE", words.tableFile, "NAME.csv or NAME.xlsx; with --profile NAME.json")->required();
+  exported.add_option("FILE", words.tableFile, "NAME.csv or NAME.xlsx; with --profile or --diet NAME.json")
+      ->required();
   exported.add_option("--profile", words.profile,
                       "Write this target profile instead: CODE, the newest version, or CODE:VERSION");
+  addDiet(exported, words);
+  exported.get_option("--diet")
+      ->description("Write this diet with its versions instead, or the one version that is named")
+      ->excludes("--profile");
+  exported
+      .add_flag("--problem", words.asProblem,
+                "With --diet: write the problem that the version is (tarebowl-problem/1)")
+      ->needs("--diet");
   exported.add_flag("--wide", words.wide,
                     "A row a food rather than a row a value; leaves out sd, n and source");
   CLI::App& check = *addSubcommand("check", "Name what a careful analyst would doubt");
@@ -110,6 +133,36 @@ void defineAnimalCommands(CLI::App& app, Words& words) {
   targets.get_option("--group")->required();
 }
 
+void defineDietCommands(CLI::App& app, Words& words) {
+  CLI::App& diets =
+      *app.add_subcommand("diets", "List the diets of a collection, or show one with its balance");
+  CLI::App& compare =
+      *app.add_subcommand("compare", "What one version of a diet says otherwise than another");
+  CLI::App& sheet =
+      *app.add_subcommand("sheet", "Write a version of a diet as a page: NAME.html or NAME.xlsx");
+  for (CLI::App* command : {&diets, &compare, &sheet})
+    command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+  sheet.add_option("FILE", words.tableFile, "NAME.html or NAME.xlsx")->required();
+  for (CLI::App* command : {&diets, &sheet}) {
+    addGroupAndDay(*command, words);
+    addDiet(*command, words);
+  }
+  sheet.remove_option(sheet.get_option("--group"));
+  sheet.get_option("--version")
+      ->description("Which version of it (default: the one that is fed, or the newest)");
+  diets.get_option("--group")->excludes("--diet");
+  compare.add_option("--diet", words.diet, "The code of a diet of the collection");
+  compare.add_option("--from", words.version, "The version before")
+      ->required()
+      ->check(CLI::Range(1, kMostVersions));
+  compare.add_option("--to", words.otherVersion, "The version after (default: the newest)")
+      ->check(CLI::Range(1, kMostVersions));
+  compare.add_option("--day", words.day, "The day it is about, YYYY-MM-DD (default: today)");
+  compare.get_option("--diet")->required();
+  sheet.get_option("--diet")->required();
+  for (CLI::App* command : {&diets, &compare}) addTableOrJson(*command, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -132,7 +185,8 @@ void define(CLI::App& app, Words& words) {
       *app.add_subcommand("solve", "Find the grams that meet the targets; prints tarebowl-result/1");
   solve
       .add_option("FILE", words.file,
-                  "A problem file (tarebowl-problem/1), - for standard input, or with --group a collection")
+                  "A problem file (tarebowl-problem/1), - for standard input, or with --group or --diet a "
+                  "collection")
       ->required();
   addGroupAndDay(solve, words);
   solve
@@ -141,7 +195,8 @@ void define(CLI::App& app, Words& words) {
           "With --group: codes of foods of the collection, parted by commas, or a file with one a line")
       ->needs("--group");
   solve.get_option("--group")->needs("--foods");
-  solve.get_option("--day")->needs("--group");
+  addDiet(solve, words);
+  solve.get_option("--diet")->excludes("--group");
   addCollection(solve, words);
   addTable(solve, words);
   solve
@@ -167,6 +222,7 @@ void define(CLI::App& app, Words& words) {
   defineCollectionCommands(app, words);
   defineTableCommands(app, words);
   defineAnimalCommands(app, words);
+  defineDietCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -180,6 +236,9 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("check")) return Command::Kind::Check;
   if (app.got_subcommand("animals")) return Command::Kind::Animals;
   if (app.got_subcommand("targets")) return Command::Kind::Targets;
+  if (app.got_subcommand("diets")) return Command::Kind::Diets;
+  if (app.got_subcommand("compare")) return Command::Kind::Compare;
+  if (app.got_subcommand("sheet")) return Command::Kind::Sheet;
   return Command::Kind::OpenWindow;
 }
 
@@ -233,6 +292,10 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.day = dayFrom(words.day);
   command.foods = words.foods;
   if (!words.profile.empty()) command.profile = words.profile;
+  command.diet = words.diet;
+  command.version = words.version;
+  command.otherVersion = words.otherVersion;
+  command.asProblem = words.asProblem;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

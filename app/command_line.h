@@ -26,6 +26,9 @@ struct Command {
     Check,          ///< the collection at file
     Animals,        ///< of the collection at file
     Targets,        ///< of a group of the collection at file
+    Diets,          ///< of the collection at file, or one version
+    Compare,        ///< two versions of a diet
+    Sheet,          ///< of a version of a diet, into tableFile
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -39,12 +42,16 @@ struct Command {
   std::optional<std::string> mapping{};     ///< how the table is read; guessed where it is not given
   bool dryRun = false;                      ///< say what an import would do, and do not do it
   bool wide = false;                        ///< export a row a food
-  std::optional<std::string> larder{};      ///< foods on hand, for remedies
   bool explain = false;
+  bool asProblem = false;                ///< export the problem of a version, not the diet
+  std::optional<std::string> larder{};   ///< foods on hand, for remedies
   std::string group{};                   ///< of animals
   std::optional<quantity::Date> day{};   ///< nothing: today
   std::string foods{};                   ///< codes parted by commas, or a file with one a line
   std::optional<std::string> profile{};  ///< "CODE" or "CODE:VERSION", instead of foods
+  std::string diet{};                    ///< code of a diet of the collection
+  int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
+  int otherVersion = 0;                  ///< compared with; 0: the newest
   std::string text;
 };
 

@@ -4,10 +4,12 @@
 
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
+#include "app/diet_commands.h"
+#include "app/not_counted.h"
 #include "app/result_table.h"
 #include "app/table_commands.h"
 #include "core/diet/food_safety.h"
-#include "core/diet/objective.h"
+#include "core/diet/judged.h"
 #include "core/diet/solve.h"
 #include "core/exchange/larder_json.h"
 #include "core/exchange/nutrients_json.h"
@@ -33,23 +35,6 @@ diet::BalanceProblem read(const Command& command, const Streams& streams) {
   return exchange::readProblem(std::filesystem::path(file), collection);
 }
 
-std::string_view wordsFor(diet::NotCounted why) {
-  switch (why) {
-    case diet::NotCounted::NoFoodKnowsNutrient:
-      return "of no food is it known";
-    case diet::NotCounted::NoFoodOfGroup:
-      return "no food is of its group";
-    case diet::NotCounted::BodyMassUnknown:
-      return "the body mass is not known";
-    case diet::NotCounted::EnergyIsNoFeedingRate:
-      return "the need of an animal without body heat of its own is no feeding rate; state a target in its "
-             "profile";
-    case diet::NotCounted::DryMatterUnknown:
-      return "it does not say of how dry a feed it speaks";
-  }
-  return "it cannot be judged";
-}
-
 /// Whether an empty bowl falls short of anything.
 bool asksForFood(const diet::BalanceProblem& problem) {
   using quantity::Basis;
@@ -64,10 +49,10 @@ bool asksForFood(const diet::BalanceProblem& problem) {
 /// With a group, its problem; what could not be counted, and what may not be given, is said beside the
 /// result.
 diet::BalanceProblem problemOf(const Command& command, const Streams& streams) {
+  if (!command.diet.empty()) return dietProblemOf(command, streams);
   if (command.group.empty()) return read(command, streams);
   diet::ProblemOfProfile made = groupProblemOf(command);
-  for (const diet::RuleNotCounted& rule : made.notCounted)
-    streams.err << fmt::format("not counted: {} ({})\n", rule.id, wordsFor(rule.why));
+  tellNotCounted(made.notCounted, streams.err);
   if (!asksForFood(made.problem))
     streams.err
         << "no target says how much to give: an empty bowl would do (give the group an energy plan and a "
@@ -77,20 +62,6 @@ diet::BalanceProblem problemOf(const Command& command, const Streams& streams) {
       streams.err << fmt::format("not given: {} ({}: {})\n", made.problem.foods[finding.food].id, finding.ban,
                                  finding.reason);
   return std::move(made.problem);
-}
-
-/// The diet as it is now, judged and put where a solution would stand, so that both print alike.
-diet::DietSolution judgeReference(const diet::BalanceProblem& problem) {
-  diet::DietSolution judged;
-  judged.grams = diet::referenceDiet(problem);
-  judged.balance = diet::balance(problem, judged.grams);
-  judged.shortfall = judged.balance.shortfall;
-  judged.objective = diet::objectiveOf(problem, judged.grams, judged.grams);
-  judged.multipliers.assign(judged.balance.targets.size(), 0.0);
-  const bool holds = std::all_of(judged.balance.targets.begin(), judged.balance.targets.end(),
-                                 [](const auto& line) { return line.shortfall <= diet::kNoShortfall; });
-  judged.status = holds ? diet::DietStatus::Balanced : diet::DietStatus::Compromise;
-  return judged;
 }
 
 int exitStatusOf(diet::DietStatus status) {
@@ -140,9 +111,15 @@ int solveFile(const Command& command, const Streams& streams) {
 
 int balanceFile(const Command& command, const Streams& streams) {
   const diet::BalanceProblem problem = read(command, streams);
-  const diet::DietSolution judged = judgeReference(problem);
+  const diet::DietSolution judged = diet::judged(problem, diet::referenceDiet(problem));
   streams.out << (command.table ? judgementTable(problem, judged) : exchange::writeResult(problem, judged));
   return kDone;
+}
+
+int importFile(const Command& command, const Streams& streams) {
+  if (std::filesystem::path(command.tableFile).extension() != ".json")
+    return importTableFile(command, streams);
+  return isDietFile(command.tableFile) ? importDiet(command, streams) : importProfile(command, streams);
 }
 
 }  // namespace
@@ -161,10 +138,9 @@ int runInTerminal(const Command& command, const Streams& streams) {
     case Command::Kind::Foods:
       return listFoods(command, streams);
     case Command::Kind::Import:
-      return std::filesystem::path(command.tableFile).extension() == ".json"
-                 ? importProfile(command, streams)
-                 : importTableFile(command, streams);
+      return importFile(command, streams);
     case Command::Kind::Export:
+      if (!command.diet.empty()) return exportDiet(command, streams);
       return command.profile ? exportProfile(command, streams) : exportFoods(command, streams);
     case Command::Kind::Check:
       return checkCollection(command, streams);
@@ -172,6 +148,12 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return listAnimals(command, streams);
     case Command::Kind::Targets:
       return listTargets(command, streams);
+    case Command::Kind::Diets:
+      return showDiets(command, streams);
+    case Command::Kind::Compare:
+      return compareVersions(command, streams);
+    case Command::Kind::Sheet:
+      return writeSheet(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/result_table.h"
 
-#include "app/line_words.h"
 #include "app/text_table.h"
 #include "app/why_text.h"
-#include "app/wording.h"
+#include "core/exchange/line_words.h"
+#include "core/exchange/wording.h"
 #include "core/food/nutrient.h"
 
 #include <fmt/format.h>
@@ -16,6 +16,18 @@
 namespace tarebowl::app {
 
 namespace {
+
+using exchange::gramsText;
+using exchange::isHard;
+using exchange::kCaution;
+using exchange::LineWords;
+using exchange::nameOf;
+using exchange::percentText;
+using exchange::shortNumber;
+using exchange::stateText;
+using exchange::valueText;
+using exchange::wordsOf;
+using exchange::zoneText;
 
 using diet::BalanceProblem;
 using diet::DietSolution;
@@ -87,21 +99,8 @@ std::string unused(const BalanceProblem& problem, const diet::Diet& diet) {
   return names.empty() ? names : "Not used: " + names + ".\n";
 }
 
-bool isHard(const BalanceProblem& problem, const TargetBalance& line) {
-  if (line.kind == TargetKind::Ratio) return problem.ratios.at(line.index).hard;
-  return line.kind == TargetKind::Share ? problem.shares.at(line.index).hard
-                                        : problem.targets.at(line.index).hard;
-}
-
 std::optional<double> scaled(std::optional<double> number, double scale) {
   return number ? std::optional(*number * scale) : std::nullopt;
-}
-
-/// What is unknown could only add to an amount; of a ratio it may be the one side or the other.
-std::string valueText(const TargetBalance& line, double scale) {
-  if (line.state == diet::TargetState::Unknown || !line.value) return "?";
-  const std::string_view mark = !line.atLeast ? "" : line.kind == TargetKind::Nutrient ? "≥ " : "≈ ";
-  return std::string(mark) + shortNumber(*line.value * scale);
 }
 
 /// What is unknown can only help a minimum and only harm a maximum; where it may do either, no chance can be

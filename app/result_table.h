@@ -7,16 +7,8 @@
 #include "core/exchange/problem_json.h"
 
 #include <string>
-#include <string_view>
 
 namespace tarebowl::app {
-
-/// What every table ends with.
-inline constexpr std::string_view kCaution =
-    "Tarebowl supports, and does not replace, a qualified nutritionist and a licensed vet; local rules on "
-    "feeding,\n"
-    "hygiene, live prey and medicines come first. Published requirements of a model species are a starting "
-    "point.\n";
 
 /// The answer for people: what it is and why, grams per food, how each target stands.
 [[nodiscard]] std::string solutionTable(const diet::BalanceProblem& problem,

@@ -3,13 +3,14 @@
 #include "app/animal_commands.h"
 #include "app/author.h"
 #include "app/open_collection.h"
-#include "app/result_table.h"
 #include "app/text_table.h"
 #include "core/animal/animal_words.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/profile_json.h"
+#include "core/exchange/wording.h"
 #include "core/store/food_reading.h"
 #include "core/store/profile_verbs.h"
+#include "core/transfer/group_facts.h"
 
 #include <fmt/format.h>
 
@@ -188,7 +189,7 @@ int listTargets(const Command& command, const Streams& streams) {
   const store::KnownGroup known = fedGroupOf(command, collection);
   const quantity::Date day = dayOf(command);
   if (command.table)
-    streams.out << headText(known, day) << targetTable(*known.profile) << '\n' << kCaution;
+    streams.out << headText(known, day) << targetTable(*known.profile) << '\n' << exchange::kCaution;
   else
     streams.out << exchange::writeTargets(*known.profile, {known.group.record.code, quantity::isoDate(day)});
   return kDone;
@@ -197,22 +198,10 @@ int listTargets(const Command& command, const Streams& streams) {
 diet::ProblemOfProfile groupProblemOf(const Command& command) {
   const store::Collection collection = openForReading(command.file.value());
   const store::KnownGroup known = fedGroupOf(command, collection);
-  diet::EaterFacts facts;
-  facts.eater.name = known.group.record.name;
-  facts.eater.count = std::max(1, known.headcount.value_or(1));
-  facts.eater.bodyMass = known.bodyMass;
-  facts.eater.taxa = known.species.taxa;
-  if (known.energy) {
-    facts.energyLow = known.energy->low;
-    facts.energyHigh = known.energy->high;
-    facts.energyOrigin = animal::originOf(known.energyPlan->record.plan);
-    facts.energyFollowsTemperature = known.energyPlan->record.plan.followsTemperature;
-  }
-  auto made = diet::profileProblem(*known.profile, facts, foodsOf(command, collection));
+  auto made = diet::profileProblem(*known.profile, transfer::groupFacts(known), foodsOf(command, collection));
   made.problem.title = fmt::format("{}, {} {}", known.group.record.name, known.profile->profile.code,
                                    known.profile->profile.version);
-  for (const store::StoredHouseCaution& caution : store::listHouseCautions(collection))
-    made.problem.cautions.push_back(caution.record);
+  made.problem.cautions = transfer::houseCautions(collection);
   return made;
 }
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/why_text.h"
 
-#include "app/line_words.h"
-#include "app/wording.h"
+#include "core/exchange/line_words.h"
+#include "core/exchange/wording.h"
 
 #include <fmt/format.h>
 
@@ -16,6 +16,13 @@
 namespace tarebowl::app {
 
 namespace {
+
+using exchange::gramsText;
+using exchange::LineWords;
+using exchange::nameOf;
+using exchange::percentText;
+using exchange::shortNumber;
+using exchange::wordsOf;
 
 using diet::BalanceProblem;
 using diet::BoundSide;

@@ -2,16 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/diet_version.h"
 
-#include <array>
+#include "core/diet/diet_words.h"
+
 #include <set>
 #include <utility>
 
 namespace tarebowl::diet {
 namespace {
-
-constexpr std::array<std::string_view, 4> kStateWords{"draft", "submitted", "approved", "retired"};
-constexpr std::array<std::string_view, 5> kPurposeWords{"bowl", "treat", "training-reward", "enrichment",
-                                                        "browse"};
 
 std::optional<VersionProblem> problemWith(const DietLine& line) {
   if (line.food.empty()) return VersionProblem::NoFood;
@@ -32,11 +29,11 @@ std::optional<VersionProblem> problemWith(const Allowance& allowance) {
 }  // namespace
 
 std::string_view symbolOf(VersionState state) {
-  return kStateWords.at(static_cast<std::size_t>(state));
+  return animal::symbolOf(state);
 }
 
 std::string_view symbolOf(Purpose purpose) {
-  return kPurposeWords.at(static_cast<std::size_t>(purpose));
+  return animal::symbolOf(purpose);
 }
 
 bool mayGo(VersionState from, VersionState to) {

@@ -5,6 +5,7 @@
 #include "core/animal/house_rule.h"
 #include "core/animal/target_profile.h"
 #include "core/diet/problem.h"
+#include "core/quantity/date.h"
 
 #include <optional>
 #include <span>
@@ -96,6 +97,9 @@ struct DietVersion {
   std::optional<double> confidence{};
   food::EnergyMethod energyMethod = food::EnergyMethod::ModifiedAtwater;
   bool wholeSteps = true;
+  std::vector<LiftedBan> lifted{};          ///< cautions and exclusions that this diet sets aside
+  std::optional<quantity::Date> fedFrom{};  ///< its first day, once it is approved
+  int phaseInDays = 0;  ///< over so many days from the version that was fed before (phase_in.h); 0: at once
   std::string note{};
   std::vector<VersionStep> steps{};  ///< the oldest first
   bool operator==(const DietVersion&) const = default;

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/version_difference.h"
 
+#include "core/diet/diet_words.h"
+
 #include <algorithm>
-#include <array>
-#include <string_view>
 #include <utility>
 
 namespace tarebowl::diet {
@@ -14,29 +14,34 @@ using Kind = DifferenceKind;
 
 class Comparison {
  public:
-  void about(std::string subject, std::string meal = {}) {
+  void about(std::string subject, std::string meal = {}, std::string food = {}) {
     subject_ = std::move(subject);
     meal_ = std::move(meal);
+    food_ = std::move(food);
   }
   void number(Kind kind, std::optional<double> before, std::optional<double> after) {
     if (before == after) return;
-    found_.push_back({.kind = kind, .subject = subject_, .meal = meal_, .before = before, .after = after});
+    add({.kind = kind, .before = before, .after = after});
   }
   void text(Kind kind, std::string before, std::string after) {
     if (before == after) return;
-    found_.push_back({.kind = kind,
-                      .subject = subject_,
-                      .meal = meal_,
-                      .textBefore = std::move(before),
-                      .textAfter = std::move(after)});
+    add({.kind = kind, .textBefore = std::move(before), .textAfter = std::move(after)});
   }
   void flag(Kind kind, bool before, bool after) { number(kind, before ? 1.0 : 0.0, after ? 1.0 : 0.0); }
-  void fact(Kind kind) { found_.push_back({.kind = kind, .subject = subject_, .meal = meal_}); }
+  void fact(Kind kind) { add({.kind = kind}); }
   [[nodiscard]] std::vector<VersionDifference> take() { return std::move(found_); }
 
  private:
+  void add(VersionDifference difference) {
+    difference.subject = subject_;
+    difference.meal = meal_;
+    difference.food = food_;
+    found_.push_back(std::move(difference));
+  }
+
   std::string subject_;
   std::string meal_;
+  std::string food_;
   std::vector<VersionDifference> found_;
 };
 
@@ -117,14 +122,35 @@ void compareBounds(const DietVersion& before, const DietVersion& after, Comparis
       [&](const ChangedBound& fresh) { compare({}, fresh); });
 }
 
+void compareLifted(const DietVersion& before, const DietVersion& after, Comparison& comparison) {
+  pairUp(
+      before.lifted, after.lifted,
+      [](const LiftedBan& a, const LiftedBan& b) { return a.ban == b.ban && a.food == b.food; },
+      [&](const LiftedBan& a, const LiftedBan& b) {
+        comparison.about(a.ban, {}, a.food);
+        comparison.text(Kind::LiftedReason, a.reason, b.reason);
+      },
+      [&](const LiftedBan& gone) {
+        comparison.about(gone.ban, {}, gone.food);
+        comparison.text(Kind::BackInForce, gone.reason, {});
+      },
+      [&](const LiftedBan& fresh) {
+        comparison.about(fresh.ban, {}, fresh.food);
+        comparison.text(Kind::Lifted, {}, fresh.reason);
+      });
+}
+
 std::string textOf(const animal::ProfileReference& profile) {
   return profile.code.empty() ? std::string() : profile.code + " " + std::to_string(profile.version);
 }
 
+std::string textOf(const std::optional<quantity::Date>& day) {
+  return day ? quantity::isoDate(*day) : std::string();
+}
+
 std::string textOf(const Objective& objective) {
-  constexpr std::array<std::string_view, 4> kWords{"closest", "lowest-cost", "lowest", "highest"};
-  std::string text(kWords.at(static_cast<std::size_t>(objective.kind)));
-  if (objective.nutrient) text.append(" ").append(food::describe(*objective.nutrient).tagname);
+  std::string text(animal::symbolOf(objective.kind));
+  if (objective.nutrient) (text += ' ') += food::describe(*objective.nutrient).tagname;
   return text;
 }
 
@@ -137,6 +163,8 @@ void compareTheRest(const DietVersion& before, const DietVersion& after, Compari
   comparison.flag(Kind::WholeSteps, before.wholeSteps, after.wholeSteps);
   if (before.shares != after.shares) comparison.fact(Kind::Shares);
   if (before.choices != after.choices) comparison.fact(Kind::Choices);
+  comparison.text(Kind::FedFrom, textOf(before.fedFrom), textOf(after.fedFrom));
+  comparison.number(Kind::PhaseInDays, before.phaseInDays, after.phaseInDays);
 }
 
 }  // namespace
@@ -146,6 +174,7 @@ std::vector<VersionDifference> differences(const DietVersion& before, const Diet
   compareLines(before, after, comparison);
   compareAllowances(before, after, comparison);
   compareBounds(before, after, comparison);
+  compareLifted(before, after, comparison);
   compareTheRest(before, after, comparison);
   return comparison.take();
 }

@@ -33,15 +33,21 @@ enum class DifferenceKind {
   EnergyMethodOf,
   WholeSteps,
   Shares,
-  Choices
+  Choices,
+  Lifted,  ///< a caution or an exclusion is set aside that held before; the reason as text
+  BackInForce,
+  LiftedReason,
+  FedFrom,  ///< ISO days as text
+  PhaseInDays
 };
 
 /// A fact, not a sentence; numbers are grams, bounds in the rule's unit, a chance 0 … 1, or 0 and 1 for no
 /// and yes.
 struct VersionDifference {
   DifferenceKind kind = DifferenceKind::Amount;
-  std::string subject{};  ///< the food or the rule; empty where it concerns the whole diet
+  std::string subject{};  ///< the food, the rule or the ban; empty where it concerns the whole diet
   std::string meal{};     ///< of a line
+  std::string food{};     ///< for which alone a ban is lifted; empty: for all
   std::optional<double> before{};
   std::optional<double> after{};
   std::string textBefore{};

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/animal/animal_words.h"
+#include "core/exchange/field_reader.h"
 #include "core/exchange/herd_file.h"
 #include "core/exchange/json_document.h"
 #include "core/exchange/json_reader.h"
@@ -14,40 +15,6 @@ namespace tarebowl::exchange {
 namespace {
 
 constexpr int kMostAnimals = 1'000'000;
-
-std::string textOf(const JsonReader& reader, const char* key) {
-  const auto found = reader.find(key);
-  return found ? found->text() : std::string();
-}
-
-bool flagOf(const JsonReader& reader, const char* key) {
-  const auto found = reader.find(key);
-  return found && found->flag();
-}
-
-quantity::Date dateOf(const JsonReader& reader) {
-  const auto date = quantity::parseDate(reader.text());
-  if (!date) reader.refuse("a day as YYYY-MM-DD");
-  return *date;
-}
-
-std::optional<quantity::Date> dateOf(const JsonReader& reader, const char* key) {
-  const auto found = reader.find(key);
-  return found ? std::optional(dateOf(*found)) : std::nullopt;
-}
-
-template <class Enum>
-Enum wordOf(const JsonReader& reader) {
-  return reader.word(animal::parseWord<Enum>, animal::Words<Enum>::kWords);
-}
-
-template <class Read>
-auto listOf(const JsonReader& reader, const char* key, Read read) {
-  std::vector<decltype(read(reader))> list;
-  if (const auto entries = reader.find(key))
-    for (const JsonReader& entry : entries->elements()) list.push_back(read(entry));
-  return list;
-}
 
 double aboveZero(const JsonReader& reader) {
   return reader.number({.leastIncluded = false, .inWords = "a number above 0"});

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/field_reader.h"
 #include "core/exchange/food_reader.h"
 #include "core/exchange/json_document.h"
 #include "core/exchange/json_reader.h"
@@ -26,7 +27,6 @@ constexpr std::array<std::string_view, 19> kProblemKeys{
     "targets",     "ratios",   "shares",     "choices",        "reference", "objective",     "confidence",
     "whole_steps", "expected", "exclusions", "house_cautions", "lifted"};
 constexpr std::array<std::string_view, 4> kAnimalKeys{"name", "count", "body_mass_kg", "taxa"};
-constexpr std::array<std::string_view, 2> kObjectiveKeys{"kind", "nutrient"};
 
 void checkFormat(const JsonReader& root) {
   const JsonReader format = root.member("format");
@@ -50,20 +50,6 @@ diet::Eater readEater(const JsonReader& reader) {
   return eater;
 }
 
-/// Reads each entry of an optional list.
-template <class Read>
-auto readList(const JsonReader& root, std::string_view key, Read read) {
-  std::vector<decltype(read(root))> list;
-  const auto reader = root.find(key);
-  if (!reader) return list;
-  const auto entries = reader->elements();
-  if (entries.size() > kMostEntries)
-    reader->complain(fmt::format("at most {} entries, found {}", kMostEntries, entries.size()));
-  list.reserve(entries.size());
-  for (const JsonReader& entry : entries) list.push_back(read(entry));
-  return list;
-}
-
 diet::Diet readReference(const JsonReader& reader, const std::vector<diet::DietFood>& foods) {
   diet::Diet diet(foods.size());
   for (const auto& [id, grams] : reader.members()) {
@@ -74,17 +60,6 @@ diet::Diet readReference(const JsonReader& reader, const std::vector<diet::DietF
     diet[static_cast<std::size_t>(food - foods.begin())] = quantity::Grams(grams.number(massRange()));
   }
   return diet;
-}
-
-diet::Objective readObjective(const JsonReader& reader) {
-  using Kind = diet::Objective::Kind;
-  reader.refuseSlips(kObjectiveKeys);
-  diet::Objective objective;
-  objective.kind = reader.member("kind").word(parseObjectiveKind, kObjectiveWords);
-  if (objective.kind != Kind::Lowest && objective.kind != Kind::Highest) return objective;
-  const JsonReader nutrient = reader.member("nutrient");
-  objective.nutrient = readTagname(nutrient.nonEmptyText(), nutrient);
-  return objective;
 }
 
 void readHeading(const JsonReader& root, BalanceProblem& problem) {
@@ -102,11 +77,7 @@ void readWishes(const JsonReader& root, BalanceProblem& problem) {
     problem.reference = readReference(*reference, problem.foods);
   if (const auto objective = root.find("objective")) problem.objective = readObjective(*objective);
   if (const auto confidence = root.find("confidence")) {
-    problem.confidence = confidence->number({.least = 0.5,
-                                             .most = 1.0,
-                                             .leastIncluded = false,
-                                             .mostIncluded = false,
-                                             .inWords = "a number above 0.5 and below 1"});
+    problem.confidence = readConfidence(*confidence);
   }
   if (const auto whole = root.find("whole_steps")) problem.wholeSteps = whole->flag();
 }
@@ -122,15 +93,15 @@ BalanceProblem parseProblem(std::string_view text, const std::string& fileName,
   BalanceProblem problem;
   readHeading(root, problem);
   problem.foods =
-      readList(root, "foods", [&](const JsonReader& reader) { return readFood(reader, collection); });
+      listOf(root, "foods", [&](const JsonReader& reader) { return readFood(reader, collection); });
   if (problem.foods.empty()) root.member("foods").complain("at least one food, found none");
-  problem.targets = readList(root, "targets", readTarget);
-  problem.ratios = readList(root, "ratios", readRatio);
-  problem.shares = readList(root, "shares", readShare);
-  problem.choices = readList(root, "choices", readChoice);
-  problem.exclusions = readList(root, "exclusions", readExclusion);
-  problem.cautions = readList(root, "house_cautions", readCaution);
-  problem.lifted = readList(root, "lifted", readLifted);
+  problem.targets = listOf(root, "targets", readTarget);
+  problem.ratios = listOf(root, "ratios", readRatio);
+  problem.shares = listOf(root, "shares", readShare);
+  problem.choices = listOf(root, "choices", readChoice);
+  problem.exclusions = listOf(root, "exclusions", readExclusion);
+  problem.cautions = listOf(root, "house_cautions", readCaution);
+  problem.lifted = listOf(root, "lifted", readLifted);
   readWishes(root, problem);
   checkProblem(problem, root);
   return problem;

@@ -19,10 +19,6 @@ std::optional<Enum> parseEnumerator(std::string_view text, std::span<const std::
 
 }  // namespace
 
-std::optional<diet::Objective::Kind> parseObjectiveKind(std::string_view text) {
-  return parseEnumerator<diet::Objective::Kind>(text, kObjectiveWords);
-}
-
 std::optional<food::Qualifier> parseQualifier(std::string_view text) {
   return parseEnumerator<food::Qualifier>(text, kQualifierWords);
 }
@@ -31,10 +27,6 @@ std::optional<quantity::Basis> parseShareBasis(std::string_view text) {
   if (std::find(kShareBasisWords.begin(), kShareBasisWords.end(), text) == kShareBasisWords.end())
     return std::nullopt;
   return quantity::parseBasis(text);
-}
-
-std::string_view symbolOf(diet::Objective::Kind kind) {
-  return kObjectiveWords.at(static_cast<std::size_t>(kind));
 }
 
 std::string_view symbolOf(food::Qualifier qualifier) {

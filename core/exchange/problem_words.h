@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/animal/animal_words.h"
+#include "core/diet/diet_words.h"
 #include "core/diet/problem.h"
 #include "core/food/composition.h"
 
@@ -26,20 +27,18 @@ inline constexpr std::array<std::string_view, 3> kShareBasisWords{"as-fed", "dry
 inline constexpr std::array<std::string_view, 6> kUnitWords{"g", "mg", "ug", "kcal", "kJ", "IU"};
 
 /// In the order of the enumerators.
-inline constexpr std::array<std::string_view, 4> kObjectiveWords{"closest", "lowest-cost", "lowest",
-                                                                 "highest"};
+inline constexpr std::span<const std::string_view> kObjectiveWords =
+    animal::Words<diet::Objective::Kind>::kWords;
 inline constexpr std::array<std::string_view, 8> kQualifierWords{"=",     ">=", "<=", "<LOQ",
                                                                  "trace", "<",  ">",  "n.d."};
 /// Without Unstated, which has no word.
 inline constexpr std::span<const std::string_view> kProvenanceWords =
     std::span(animal::Words<animal::Provenance>::kWords).subspan(1);
 
-[[nodiscard]] std::optional<diet::Objective::Kind> parseObjectiveKind(std::string_view text);
 [[nodiscard]] std::optional<food::Qualifier> parseQualifier(std::string_view text);
 /// Only the bases of which a food group can be a share.
 [[nodiscard]] std::optional<quantity::Basis> parseShareBasis(std::string_view text);
 
-[[nodiscard]] std::string_view symbolOf(diet::Objective::Kind kind);
 [[nodiscard]] std::string_view symbolOf(food::Qualifier qualifier);
 
 }  // namespace tarebowl::exchange

@@ -93,7 +93,7 @@ void writeWishes(const BalanceProblem& problem, Json& json) {
     }
     json["reference"] = std::move(reference);
   }
-  Json objective{{"kind", symbolOf(problem.objective.kind)}};
+  Json objective{{"kind", animal::symbolOf(problem.objective.kind)}};
   if (problem.objective.nutrient) objective["nutrient"] = food::describe(*problem.objective.nutrient).tagname;
   json["objective"] = std::move(objective);
   put(json, "confidence", problem.confidence);

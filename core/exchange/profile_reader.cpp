@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/animal/animal_words.h"
+#include "core/exchange/field_reader.h"
 #include "core/exchange/json_document.h"
 #include "core/exchange/json_reader.h"
 #include "core/exchange/problem_json.h"
@@ -25,21 +26,6 @@ constexpr std::array<std::string_view, 19> kProfileKeys{
 constexpr int kMostVersions = 1'000'000;
 constexpr double kDensest = 9.5;  // kcal per g; fat holds about 9.4 (NRC 2006, gross energy)
 
-std::string textOf(const JsonReader& reader, const char* key) {
-  const auto found = reader.find(key);
-  return found ? found->text() : std::string();
-}
-
-bool flagOf(const JsonReader& reader, const char* key) {
-  const auto found = reader.find(key);
-  return found && found->flag();
-}
-
-std::optional<double> numberOf(const JsonReader& reader, const char* key, const NumberRange& range) {
-  const auto found = reader.find(key);
-  return found ? std::optional(found->number(range)) : std::nullopt;
-}
-
 animal::ProfileReference readReference(const JsonReader& reader) {
   return {reader.member("code").nonEmptyText(), reader.member("version").wholeNumber(1, kMostVersions)};
 }
@@ -63,16 +49,6 @@ animal::ProfileRatio readProfileRatio(const JsonReader& reader) {
 
 animal::DroppedRule readDropped(const JsonReader& reader) {
   return {reader.member("id").nonEmptyText(), reader.member("reason").nonEmptyText()};
-}
-
-template <class Rule, class Read>
-void readList(const JsonReader& root, const char* key, Read read, std::vector<Rule>& rules) {
-  const auto list = root.find(key);
-  if (!list) return;
-  const std::vector<JsonReader> entries = list->elements();
-  if (entries.size() > kMostEntries)
-    list->complain(fmt::format("at most {} entries, found {}", kMostEntries, entries.size()));
-  for (const JsonReader& entry : entries) rules.push_back(read(entry));
 }
 
 void readFacts(const JsonReader& root, animal::TargetProfile& profile) {
@@ -114,12 +90,12 @@ animal::TargetProfile parseProfile(std::string_view text, const std::string& fil
   if (format.text() != kProfileFormat) format.refuse(inQuotes(kProfileFormat));
   animal::TargetProfile profile;
   readFacts(root, profile);
-  readList(root, "targets", readProfileTarget, profile.targets);
-  readList(root, "ratios", readProfileRatio, profile.ratios);
-  readList(root, "shares", readShare, profile.shares);
-  readList(root, "choices", readChoice, profile.choices);
-  readList(root, "exclusions", readExclusion, profile.exclusions);
-  readList(root, "dropped", readDropped, profile.dropped);
+  profile.targets = listOf(root, "targets", readProfileTarget);
+  profile.ratios = listOf(root, "ratios", readProfileRatio);
+  profile.shares = listOf(root, "shares", readShare);
+  profile.choices = listOf(root, "choices", readChoice);
+  profile.exclusions = listOf(root, "exclusions", readExclusion);
+  profile.dropped = listOf(root, "dropped", readDropped);
   refuseFaults(root, profile);
   return profile;
 }

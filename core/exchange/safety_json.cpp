@@ -59,12 +59,7 @@ Json toJson(const animal::FoodCaution& caution) {
 }
 
 Json toJson(const diet::LiftedBan& lifted) {
-  Json json{{"ban", lifted.ban}};
-  putText(json, "food", lifted.food);
-  json["reason"] = lifted.reason;
-  putText(json, "who", lifted.who);
-  putText(json, "on", lifted.on);
-  return json;
+  return writeLifted(lifted);
 }
 
 template <class Entry>
@@ -121,6 +116,15 @@ diet::LiftedBan readLifted(const JsonReader& reader) {
   lifted.who = optionalText(reader, "who");
   lifted.on = optionalText(reader, "on");
   return lifted;
+}
+
+Json writeLifted(const diet::LiftedBan& lifted) {
+  Json json{{"ban", lifted.ban}};
+  putText(json, "food", lifted.food);
+  json["reason"] = lifted.reason;
+  putText(json, "who", lifted.who);
+  putText(json, "on", lifted.on);
+  return json;
 }
 
 void writeSafety(const diet::BalanceProblem& problem, Json& json) {

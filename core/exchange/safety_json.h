@@ -14,6 +14,7 @@ namespace tarebowl::exchange {
 [[nodiscard]] nlohmann::ordered_json writeExclusion(const animal::Exclusion& exclusion);
 [[nodiscard]] animal::FoodCaution readCaution(const JsonReader& reader);
 [[nodiscard]] diet::LiftedBan readLifted(const JsonReader& reader);
+[[nodiscard]] nlohmann::ordered_json writeLifted(const diet::LiftedBan& lifted);
 
 /// The same three lists, each left out where it is empty.
 void writeSafety(const diet::BalanceProblem& problem, nlohmann::ordered_json& json);

@@ -2,124 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/table_export.h"
 
-#include "core/exchange/problem_json.h"
 #include "core/exchange/problem_words.h"
+#include "core/exchange/row_writer.h"
 
-#include <csv.h>
 #include <fmt/format.h>
-#include <xlsxwriter.h>
 
-#include <charconv>
-#include <cstdio>
 #include <ostream>
-#include <utility>
-#include <variant>
 
 namespace tarebowl::exchange {
 
 namespace {
-
-using Cell = std::variant<std::string, double>;
-
-std::string numberText(double number) {
-  return fmt::format("{}", number);
-}
-
-/// Where rows go.
-class RowWriter {
- public:
-  RowWriter() = default;
-  RowWriter(const RowWriter&) = delete;
-  RowWriter& operator=(const RowWriter&) = delete;
-  virtual ~RowWriter() = default;
-  virtual void write(const std::vector<Cell>& row) = 0;
-};
-
-class CsvWriter : public RowWriter {
- public:
-  explicit CsvWriter(std::ostream& out) : out_(out) {}
-
-  void write(const std::vector<Cell>& row) override {
-    for (std::size_t c = 0; c < row.size(); ++c) {
-      if (c > 0) out_ << ',';
-      if (const auto* number = std::get_if<double>(&row[c])) {
-        out_ << numberText(*number);
-      } else {
-        writeText(std::get<std::string>(row[c]));
-      }
-    }
-    out_ << "\r\n";
-  }
-
- private:
-  void writeText(const std::string& text) {
-    if (text.find_first_of(",\"\r\n;\t|^~ ") == std::string::npos) {
-      out_ << text;
-      return;
-    }
-    std::string quoted(2 * text.size() + 2, '\0');
-    quoted.resize(csv_write2(quoted.data(), quoted.size(), text.data(), text.size(), '"'));
-    out_ << quoted;
-  }
-
-  std::ostream& out_;
-};
-
-class XlsxWriter : public RowWriter {
- public:
-  explicit XlsxWriter(const std::filesystem::path& file) : name_(file.string()) {
-    lxw_workbook_options options{};
-    options.constant_memory = LXW_TRUE;
-    book_ = workbook_new_opt(name_.c_str(), &options);
-    sheet_ = book_ == nullptr ? nullptr : workbook_add_worksheet(book_, "Foods");
-    if (sheet_ == nullptr) throw FormatError(name_, "", "a spreadsheet that can be written");
-  }
-  XlsxWriter(const XlsxWriter&) = delete;
-  XlsxWriter& operator=(const XlsxWriter&) = delete;
-  ~XlsxWriter() override {
-    if (book_ != nullptr) workbook_close(book_);
-  }
-
-  void write(const std::vector<Cell>& row) override {
-    for (std::size_t c = 0; c < row.size(); ++c) {
-      const auto* number = std::get_if<double>(&row[c]);
-      const auto error =
-          number != nullptr ? writeNumber(c, *number) : writeText(c, std::get<std::string>(row[c]));
-      if (error != LXW_NO_ERROR) refuse(error);
-    }
-    ++line_;
-  }
-
-  void close() {
-    const auto error = workbook_close(std::exchange(book_, nullptr));
-    if (error != LXW_NO_ERROR) refuse(error);
-  }
-
- private:
-  [[noreturn]] void refuse(lxw_error error) const {
-    throw FormatError(name_, "",
-                      std::string("a spreadsheet that can be written, found: ") + lxw_strerror(error));
-  }
-
-  /// The library writes 16 digits; the few numbers that need 17 go as text, so that none is changed.
-  lxw_error writeNumber(std::size_t column, double number) {
-    const std::string written = fmt::format("{:.16G}", number);
-    double readBack = 0.0;
-    std::from_chars(written.data(), written.data() + written.size(), readBack);
-    if (readBack != number) return writeText(column, numberText(number));
-    return worksheet_write_number(sheet_, line_, static_cast<lxw_col_t>(column), number, nullptr);
-  }
-
-  lxw_error writeText(std::size_t column, const std::string& text) {
-    if (text.empty()) return LXW_NO_ERROR;
-    return worksheet_write_string(sheet_, line_, static_cast<lxw_col_t>(column), text.c_str(), nullptr);
-  }
-
-  std::string name_;
-  lxw_workbook* book_ = nullptr;
-  lxw_worksheet* sheet_ = nullptr;
-  lxw_row_t line_ = 0;
-};
 
 std::string unitTextOf(food::NutrientId id) {
   return fmt::format("{}/100 g as fed", symbolOf(food::describe(id).unit));
@@ -226,7 +118,7 @@ std::size_t writeCsv(const ExportSource& foods, TableLayout layout, std::ostream
 }
 
 std::size_t writeXlsx(const ExportSource& foods, TableLayout layout, const std::filesystem::path& file) {
-  XlsxWriter writer(file);
+  XlsxWriter writer(file, "Foods");
   const std::size_t count = write(foods, layout, writer);
   writer.close();
   return count;

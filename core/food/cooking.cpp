@@ -90,15 +90,4 @@ std::variant<Composition, CookingProblem> cook(const Composition& raw, const Coo
   return result;
 }
 
-std::optional<std::vector<std::string>> cookingCycle(
-    const std::string& code, const std::function<std::optional<std::string>(const std::string&)>& rawOf) {
-  std::vector<std::string> chain{code};
-  for (auto next = rawOf(code); next; next = rawOf(*next)) {
-    const bool seen = std::ranges::find(chain, *next) != chain.end();
-    chain.push_back(*next);
-    if (seen) return chain;
-  }
-  return std::nullopt;
-}
-
 }  // namespace tarebowl::food

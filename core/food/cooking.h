@@ -4,11 +4,8 @@
 
 #include "core/food/composition.h"
 
-#include <functional>
 #include <optional>
-#include <span>
 #include <string>
-#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -45,9 +42,5 @@ enum class CookingProblem {
 /// factor of its own follows the protein, fat and carbohydrate kept (4, 9, 4 kcal per g). Only means and
 /// traces are carried over; each value's source says that it was worked out.
 [[nodiscard]] std::variant<Composition, CookingProblem> cook(const Composition& raw, const Cooking& cooking);
-
-/// The chain from a food back to itself through what it is cooked from: "a", "b", "a". Nothing where it ends.
-[[nodiscard]] std::optional<std::vector<std::string>> cookingCycle(
-    const std::string& code, const std::function<std::optional<std::string>(const std::string&)>& rawOf);
 
 }  // namespace tarebowl::food

@@ -40,7 +40,7 @@ struct DerivationRule {
   int pooledYears = 5;
 };
 
-enum class DerivedBy { Override, PooledOwnLab, NewestResult, BoundOnly, Cooking };
+enum class DerivedBy { Override, PooledOwnLab, NewestResult, BoundOnly, Cooking, Recipe };
 
 enum class LeftOutBecause {
   Excluded,      ///< by hand, with a reason

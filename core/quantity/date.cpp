@@ -35,6 +35,11 @@ std::optional<Date> parseDate(std::string_view text) {
   return date.ok() ? std::optional(date) : std::nullopt;
 }
 
+std::optional<Date> dayOfTime(std::string_view time) {
+  constexpr std::size_t kDayLength = 10;
+  return parseDate(time.substr(0, kDayLength));
+}
+
 std::string isoDate(Date date) {
   return padded(static_cast<int>(date.year()), 4) + '-' +
          padded(static_cast<int>(static_cast<unsigned>(date.month())), 2) + '-' +

@@ -14,6 +14,8 @@ using Date = std::chrono::year_month_day;
 
 /// Reads "2026-11-25" (ISO 8601, years 0001 … 9999). Nothing for any other text or a day that does not exist.
 [[nodiscard]] std::optional<Date> parseDate(std::string_view text);
+/// The day of a time, "2026-11-25T07:30:00Z".
+[[nodiscard]] std::optional<Date> dayOfTime(std::string_view time);
 [[nodiscard]] std::string isoDate(Date date);
 
 /// The same day so many months later (or earlier, below 0); the last day of the month where it has no such

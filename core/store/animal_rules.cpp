@@ -131,6 +131,7 @@ void refuseInUse(Collection::Inner& inner, const animal::Group& group) {
             group.code + " was scored: what was measured is kept");
   refuseRow(inner, "energy_plan WHERE group_code = :code", group.code,
             group.code + " has an energy plan; remove it first");
+  refuseRow(inner, "diet WHERE group_code = :code", group.code, group.code + " has a diet: diets are kept");
 }
 
 std::string nameOf(const animal::Species& species) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/animal/animal_words.h"
+#include "core/diet/diet_words.h"
 #include "core/quantity/basis.h"
 #include "core/quantity/date.h"
 #include "core/quantity/quantity.h"
@@ -78,6 +79,25 @@ struct type_conversion<tarebowl::food::NutrientId> {
   }
 };
 
+/// A nutrient has no default, which the conversion of optional values would ask for.
+template <>
+struct type_conversion<std::optional<tarebowl::food::NutrientId>> {
+  using base_type = std::string;
+  static void from_base(const std::string& in, indicator state,
+                        std::optional<tarebowl::food::NutrientId>& out) {
+    tarebowl::food::NutrientId nutrient(0);
+    out.reset();
+    if (state == i_null) return;
+    type_conversion<tarebowl::food::NutrientId>::from_base(in, state, nutrient);
+    out = nutrient;
+  }
+  static void to_base(const std::optional<tarebowl::food::NutrientId>& in, std::string& out,
+                      indicator& state) {
+    state = i_null;
+    if (in) type_conversion<tarebowl::food::NutrientId>::to_base(*in, out, state);
+  }
+};
+
 /// A type that has a parser and a symbol of its own.
 template <class T, std::optional<T> (*parse)(std::string_view)>
 struct symbol_conversion {
@@ -100,7 +120,11 @@ template <>
 struct type_conversion<tarebowl::quantity::Basis>
     : symbol_conversion<tarebowl::quantity::Basis, tarebowl::quantity::parseBasis> {};
 
-/// An enumeration with words (animal_words.h).
+template <>
+struct type_conversion<tarebowl::food::EnergyMethod>
+    : symbol_conversion<tarebowl::food::EnergyMethod, tarebowl::food::parseEnergyMethod> {};
+
+/// An enumeration with words (animal_words.h, diet_words.h).
 template <tarebowl::animal::Worded Enum>
 struct type_conversion<Enum> {
   using base_type = std::string;

@@ -54,6 +54,23 @@ food::Cooking cookingFromJson(const Json& json) {
   return cooking;
 }
 
+Json recipeToJson(const food::Recipe& recipe) {
+  Json json{{"parts", Json::array()}, {"mass_yield", recipe.massYield}, {"source", recipe.source}};
+  for (const food::RecipePart& part : recipe.parts)
+    json["parts"].push_back({{"food", part.code}, {"g", part.mass.value()}});
+  for (const auto& [nutrient, factor] : recipe.retentions) json["retention"][tagnameOf(nutrient)] = factor;
+  return json;
+}
+
+food::Recipe recipeFromJson(const Json& json) {
+  food::Recipe recipe{.massYield = json.at("mass_yield"), .source = json.at("source")};
+  for (const Json& part : json.at("parts")) recipe.parts.push_back({part.at("food"), Grams(part.at("g"))});
+  forEachNutrient(json, "retention", [&](food::NutrientId nutrient, const Json& factor) {
+    recipe.retentions.push_back({nutrient, factor.get<double>()});
+  });
+  return recipe;
+}
+
 Json ownFacts(const food::Food& food) {
   Json json{{"code", food.code}, {"name", food.name}, {"form", food.form}, {"group", food.group}};
   put(json, "unit_mass_g", food.unitMass ? std::optional(food.unitMass->value()) : std::nullopt);
@@ -124,6 +141,7 @@ std::string toJson(const FoodRecord& record) {
     entry["reason"] = over.reason;
   }
   if (record.cooking) json["cooking"] = cookingToJson(*record.cooking);
+  if (record.recipe) json["recipe"] = recipeToJson(*record.recipe);
   for (const auto& [nutrient, months] : record.plan) json["plan_months"][tagnameOf(nutrient)] = months;
   return json.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
@@ -138,6 +156,7 @@ FoodRecord foodFromJson(const std::string& text) {
   });
   if (const auto cooking = json.find("cooking"); cooking != json.end())
     record.cooking = cookingFromJson(*cooking);
+  if (const auto recipe = json.find("recipe"); recipe != json.end()) record.recipe = recipeFromJson(*recipe);
   forEachNutrient(json, "plan_months", [&](food::NutrientId nutrient, const Json& months) {
     record.plan.push_back({nutrient, months.get<int>()});
   });

@@ -10,7 +10,7 @@ namespace tarebowl::store {
 
 namespace {
 
-/// A chain of cooked-from is short; the verbs refuse a cycle, and a file from elsewhere must not hang us.
+/// A chain of made-from is short; the verbs refuse a cycle, and a file from elsewhere must not hang us.
 constexpr int kLongestChain = 20;
 
 std::vector<food::Sample> bare(const std::vector<StoredSample>& stored) {
@@ -23,26 +23,48 @@ std::vector<food::Sample> bare(const std::vector<StoredSample>& stored) {
 std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food::DerivationRule& rule,
                               int chain);
 
-/// Adds what the raw food says of nutrients that nobody measured in the cooked one.
-void addCooked(Collection::Inner& inner, KnownFood& known, const food::DerivationRule& rule, int chain) {
-  const food::Cooking& cooking = *known.food.record.cooking;
-  const auto raw = foodWithCode(inner, cooking.rawCode);
-  const auto knownRaw = raw && chain < kLongestChain ? know(inner, *raw, rule, chain + 1) : std::nullopt;
-  if (!knownRaw) return;
-  const auto cooked = food::cook(knownRaw->composition, cooking);
-  if (const auto* problem = std::get_if<food::CookingProblem>(&cooked)) {
-    known.cookingProblem = *problem;
-    return;
-  }
-  const auto& composition = std::get<food::Composition>(cooked);
+/// What a food that goes into another is made of; nothing where it is not known.
+std::optional<food::Composition> compositionOf(Collection::Inner& inner, const std::string& code,
+                                               const food::DerivationRule& rule, int chain) {
+  const auto id = foodWithCode(inner, code);
+  auto part = id && chain < kLongestChain ? know(inner, *id, rule, chain + 1) : std::nullopt;
+  return part ? std::optional(std::move(part->composition)) : std::nullopt;
+}
+
+/// Adds what was worked out of nutrients that nobody measured in the food itself. A bound is told, and not
+/// counted with.
+void addWorkedOut(KnownFood& known, const food::Composition& composition, food::DerivedBy by) {
   for (const food::NutrientId nutrient : composition.knownNutrients()) {
     if (known.composition.find(nutrient) != nullptr) continue;
-    known.composition.set(nutrient, *composition.find(nutrient));
+    const food::NutrientValue& workedOut = *composition.find(nutrient);
+    if (workedOut.qualifier != food::Qualifier::AtLeast) known.composition.set(nutrient, workedOut);
     std::erase_if(known.derivation.values, [&](const auto& value) { return value.nutrient == nutrient; });
-    known.derivation.values.push_back(
-        {.nutrient = nutrient, .value = *composition.find(nutrient), .by = food::DerivedBy::Cooking});
+    known.derivation.values.push_back({.nutrient = nutrient, .value = workedOut, .by = by});
   }
   std::ranges::sort(known.derivation.values, {}, &food::DerivedValue::nutrient);
+}
+
+void addCooked(Collection::Inner& inner, KnownFood& known, const food::DerivationRule& rule, int chain) {
+  const food::Cooking& cooking = *known.food.record.cooking;
+  const auto raw = compositionOf(inner, cooking.rawCode, rule, chain);
+  if (!raw) return;
+  const auto cooked = food::cook(*raw, cooking);
+  if (const auto* problem = std::get_if<food::CookingProblem>(&cooked))
+    known.cookingProblem = *problem;
+  else
+    addWorkedOut(known, std::get<food::Composition>(cooked), food::DerivedBy::Cooking);
+}
+
+void addMixed(Collection::Inner& inner, KnownFood& known, const food::DerivationRule& rule, int chain) {
+  const food::Recipe& recipe = *known.food.record.recipe;
+  std::vector<food::Composition> parts;
+  for (const food::RecipePart& part : recipe.parts)
+    parts.push_back(compositionOf(inner, part.code, rule, chain).value_or(food::Composition{}));
+  const auto mixed = food::mix(recipe, parts);
+  if (const auto* problem = std::get_if<food::RecipeProblem>(&mixed))
+    known.recipeProblem = *problem;
+  else
+    addWorkedOut(known, std::get<food::Composition>(mixed), food::DerivedBy::Recipe);
 }
 
 std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food::DerivationRule& rule,
@@ -55,6 +77,7 @@ std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food
   known.derivation = food::derive(bare(known.samples), known.food.record.overrides, rule);
   known.composition = known.derivation.composition();
   if (known.food.record.cooking) addCooked(inner, known, rule, chain);
+  if (known.food.record.recipe) addMixed(inner, known, rule, chain);
   return known;
 }
 

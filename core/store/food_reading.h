@@ -40,13 +40,14 @@ struct OtherValue {
 [[nodiscard]] std::vector<OtherValue> otherValuesOf(const Collection& collection, FoodId food);
 
 /// What a food is made of and how that came about. Samples of the food itself go first; what they leave open
-/// is worked out from the raw food, where it is cooked from one.
+/// is worked out from the raw food, where it is cooked from one, or from the parts that it is mixed from.
 struct KnownFood {
   StoredFood food{};
   std::vector<StoredSample> samples{};
   food::Derivation derivation{};                         ///< indices are those of `samples`
   food::Composition composition{};                       ///< what diets count with
   std::optional<food::CookingProblem> cookingProblem{};  ///< why nothing was worked out from the raw food
+  std::optional<food::RecipeProblem> recipeProblem{};    ///< … or from the parts
 };
 
 [[nodiscard]] std::optional<KnownFood> knowFood(const Collection& collection, FoodId food,

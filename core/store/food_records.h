@@ -5,6 +5,7 @@
 #include "core/food/cooking.h"
 #include "core/food/derivation.h"
 #include "core/food/food.h"
+#include "core/food/recipe.h"
 #include "core/food/sample.h"
 #include "core/food/sampling_plan.h"
 
@@ -22,6 +23,7 @@ struct FoodRecord {
   food::Food food{};
   std::vector<food::Override> overrides{};
   std::optional<food::Cooking> cooking{};  ///< rawCode must be the code of a food of the collection
+  std::optional<food::Recipe> recipe{};  ///< so must those of its parts; a food is cooked or mixed, not both
   std::vector<food::PlannedAnalysis> plan{};
   bool operator==(const FoodRecord&) const = default;
 };

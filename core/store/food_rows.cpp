@@ -3,6 +3,7 @@
 #include "core/store/food_rows.h"
 
 #include "core/quantity/unit.h"
+#include "core/store/made_food_rows.h"
 
 namespace tarebowl::store {
 
@@ -83,24 +84,6 @@ void loadOverrides(Collection::Inner& inner, long long id, FoodRecord& record) {
   }
 }
 
-void loadCooking(Collection::Inner& inner, long long id, FoodRecord& record) {
-  food::Cooking cooking;
-  inner.sql() << "SELECT raw.code, food_cooking.mass_yield, food_cooking.source FROM food_cooking "
-                 "JOIN food AS raw ON raw.id = food_cooking.raw_food_id WHERE food_cooking.food_id = :id",
-      soci::use(id), soci::into(cooking.rawCode), soci::into(cooking.massYield), soci::into(cooking.source);
-  if (!inner.sql().got_data()) return;
-  long long component = 0;
-  double factor = 0.0;
-  soci::statement rows = (inner.sql().prepare << "SELECT component_id, factor FROM food_retention "
-                                                 "WHERE food_id = :id ORDER BY component_id",
-                          soci::use(id), soci::into(component), soci::into(factor));
-  rows.execute();
-  while (rows.fetch())
-    if (const auto nutrient = inner.components.nutrientOf(inner.sql(), component))
-      cooking.retentions.push_back({*nutrient, factor});
-  record.cooking = std::move(cooking);
-}
-
 void loadPlan(Collection::Inner& inner, long long id, FoodRecord& record) {
   long long component = 0;
   int months = 0;
@@ -134,23 +117,6 @@ void insertOverrides(Collection::Inner& inner, long long id, const FoodRecord& r
   }
 }
 
-void insertCooking(Collection::Inner& inner, long long id, const food::Cooking& cooking) {
-  const auto raw = foodWithCode(inner, cooking.rawCode);
-  if (!raw) {
-    throw StoreError(StoreErrorCode::Refused, inner.file(),
-                     "there is no food " + cooking.rawCode + " to cook from");
-  }
-  inner.sql() << "INSERT INTO food_cooking (food_id, raw_food_id, mass_yield, source) "
-                 "VALUES (:id, :raw, :yield, :source)",
-      soci::use(id), soci::use(*raw), soci::use(cooking.massYield), soci::use(cooking.source);
-  for (const auto& [nutrient, factor] : cooking.retentions) {
-    const long long component = inner.components.numberOf(inner.sql(), nutrient);
-    inner.sql()
-        << "INSERT INTO food_retention (food_id, component_id, factor) VALUES (:id, :component, :factor)",
-        soci::use(id), soci::use(component), soci::use(factor);
-  }
-}
-
 void insertPlan(Collection::Inner& inner, long long id, const FoodRecord& record) {
   for (const auto& [nutrient, months] : record.plan) {
     const long long component = inner.components.numberOf(inner.sql(), nutrient);
@@ -163,13 +129,14 @@ void insertPlan(Collection::Inner& inner, long long id, const FoodRecord& record
 void insertParts(Collection::Inner& inner, long long id, const FoodRecord& record) {
   insertCautions(inner, id, record.food);
   insertOverrides(inner, id, record);
-  if (record.cooking) insertCooking(inner, id, *record.cooking);
+  insertMaking(inner, id, record);
   insertPlan(inner, id, record);
 }
 
 void deleteParts(Collection::Inner& inner, long long id) {
-  for (const char* table : {"food_caution", "food_override", "food_cooking", "food_retention", "food_plan"})
+  for (const char* table : {"food_caution", "food_override", "food_plan"})
     inner.sql() << std::string("DELETE FROM ") + table + " WHERE food_id = :id", soci::use(id);
+  deleteMaking(inner, id);
 }
 
 }  // namespace
@@ -193,7 +160,7 @@ std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id) {
   StoredFood stored{FoodId{row.id}, row.revision, {.food = row.food()}};
   loadCautions(inner, id, stored.record.food);
   loadOverrides(inner, id, stored.record);
-  loadCooking(inner, id, stored.record);
+  loadMaking(inner, id, stored.record);
   loadPlan(inner, id, stored.record);
   return stored;
 }

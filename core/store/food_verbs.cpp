@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/food_json.h"
+#include "core/store/made_food_rows.h"
 #include "core/store/verbs.h"
 #include "core/store/write.h"
 
@@ -32,6 +33,26 @@ bool isAmount(double value) {
   return std::isfinite(value) && value >= 0.0;
 }
 
+std::string_view wordsFor(food::RecipeProblem problem) {
+  switch (problem) {
+    case food::RecipeProblem::NoParts:
+      return "a recipe needs a part";
+    case food::RecipeProblem::MassNotAboveZero:
+      return "each part of a recipe weighs more than 0 g";
+    case food::RecipeProblem::YieldNotAboveZero:
+    case food::RecipeProblem::FactorOutOfRange:
+    case food::RecipeProblem::MoreThanFood:
+      break;
+  }
+  return "the yield must be above 0 and every retention factor from 0 to 2";
+}
+
+void refuseUnsoundRecipe(const Collection::Inner& inner, const FoodRecord& record) {
+  if (!record.recipe) return;
+  if (record.cooking) refuse(inner, "a food is cooked from one food or mixed from several, not both");
+  if (const auto problem = food::problemWith(*record.recipe)) refuse(inner, std::string(wordsFor(*problem)));
+}
+
 void refuseUnsound(const Collection::Inner& inner, const FoodRecord& record) {
   if (const auto problem = food::problemWith(record.food)) refuse(inner, std::string(wordsFor(*problem)));
   for (const food::Override& over : record.overrides) {
@@ -42,6 +63,7 @@ void refuseUnsound(const Collection::Inner& inner, const FoodRecord& record) {
   }
   if (record.cooking && food::problemWith(*record.cooking))
     refuse(inner, "the yield must be above 0 and every retention factor from 0 to 2");
+  refuseUnsoundRecipe(inner, record);
   for (const auto& [nutrient, months] : record.plan)
     if (months < 1) refuse(inner, "a sampling plan counts whole months from 1 on");
 }
@@ -54,15 +76,9 @@ std::string chained(const std::vector<std::string>& chain) {
 
 /// After the write, so that the new record is part of the chain.
 void refuseCycle(Collection::Inner& inner, const std::string& code) {
-  const auto rawOf = [&](const std::string& cooked) -> std::optional<std::string> {
-    std::string raw;
-    inner.sql() << "SELECT raw.code FROM food JOIN food_cooking ON food_cooking.food_id = food.id "
-                   "JOIN food AS raw ON raw.id = food_cooking.raw_food_id WHERE food.code = :code",
-        soci::use(cooked), soci::into(raw);
-    return inner.sql().got_data() ? std::optional(raw) : std::nullopt;
-  };
-  if (const auto cycle = food::cookingCycle(code, rawOf))
-    refuse(inner, "a food cannot be cooked from itself: " + chained(*cycle));
+  const auto partsOf = [&](const std::string& made) { return madeFrom(inner, made); };
+  if (const auto cycle = food::madeFromCycle(code, partsOf))
+    refuse(inner, "a food cannot be made from itself: " + chained(*cycle));
 }
 
 void refuseTakenCode(Collection::Inner& inner, const std::string& code, long long self) {
@@ -118,8 +134,8 @@ Written removeFood(Collection& collection, FoodId food, int seenRevision, const 
     const auto id = static_cast<long long>(food);
     if (countOf(inner, "sample WHERE food_id = :id", id) > 0)
       refuse(inner, before.record.food.code + " has samples; remove them first");
-    if (countOf(inner, "food_cooking WHERE raw_food_id = :id", id) > 0)
-      refuse(inner, "another food is cooked from " + before.record.food.code);
+    if (const std::string made = foodMadeFrom(inner, id); !made.empty())
+      refuse(inner, made + " is made from " + before.record.food.code);
     deleteFood(inner, id);
     return {id, 0, store::record(inner, {0, author, "remove food", "food", id, toJson(before.record), {}})};
   });

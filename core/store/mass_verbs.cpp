@@ -12,8 +12,6 @@ namespace tarebowl::store {
 
 namespace {
 
-constexpr std::size_t kDayLength = 10;  // "2026-11-25"
-
 std::string wordsFor(animal::MassDoubt doubt) {
   switch (doubt) {
     case animal::MassDoubt::NotAboveZero:
@@ -51,7 +49,7 @@ std::string speciesOf(Collection::Inner& inner, const MassRecord& mass) {
 }
 
 void askAbout(Collection& collection, const MassRecord& mass, long long self, const Author& author) {
-  const auto today = quantity::parseDate(author.at.substr(0, kDayLength));
+  const auto today = quantity::dayOfTime(author.at);
   if (!today) refuse(collection.inner(), "\"" + author.at + "\" does not begin with a day");
   const auto expected = expectedMass(collection, speciesOf(collection.inner(), mass));
   const auto doubt =

@@ -3,6 +3,7 @@
 #include "core/store/profile_tables.h"
 #include "core/store/record_rules.h"
 #include "core/store/rule_queries.h"
+#include "core/store/structure_rules.h"
 
 #include <fmt/format.h>
 
@@ -65,20 +66,10 @@ void refuseUnsoundRules(const Collection::Inner& inner, const animal::TargetProf
     refuse(inner, fmt::format("target profile {}: {}{}{}", profile.code, rule, rule.empty() ? "" : " ",
                               wordsFor(faults.front().problem)));
   }
-  const auto refuseWeight = [&](const std::string& id, double weight) {
-    if (!std::isfinite(weight) || weight < 0.0) refuse(inner, id + " needs a weight of 0 or more");
-  };
-  for (const auto& rule : profile.targets) refuseWeight(rule.target.id, rule.target.weight);
-  for (const auto& rule : profile.ratios) refuseWeight(rule.target.id, rule.target.weight);
-  for (const animal::ShareRule& rule : profile.shares) {
-    refuseWeight(rule.id, rule.weight);
-    if (rule.min.value_or(0.0) > 1.0 || rule.max.value_or(0.0) > 1.0)
-      refuse(inner, rule.id + " is a share from 0 to 1");
-  }
-  for (const animal::ChoiceRule& rule : profile.choices)
-    if (rule.atLeast < 0 || rule.atMost.value_or(rule.atLeast) < rule.atLeast ||
-        !(rule.minEach >= quantity::Grams(0)))
-      refuse(inner, "the choice among " + rule.group + " must run from 0 or more foods upwards");
+  for (const auto& rule : profile.targets) refuseUnsoundWeight(inner, rule.target.id, rule.target.weight);
+  for (const auto& rule : profile.ratios) refuseUnsoundWeight(inner, rule.target.id, rule.target.weight);
+  for (const animal::ShareRule& rule : profile.shares) refuseUnsoundShare(inner, rule);
+  for (const animal::ChoiceRule& rule : profile.choices) refuseUnsoundChoice(inner, rule);
 }
 
 std::optional<Row<ProfileRecord>> versionOf(Collection::Inner& inner, const ProfileReference& reference) {
@@ -139,10 +130,13 @@ void refuseOutOfOrder(Collection::Inner& inner, long long id, const ProfileRecor
   }
 }
 
-/// A draft may still change: nothing that is in force takes over from it.
+/// A draft may still change: nothing that is in force takes over from it, and no approved diet is judged by
+/// it.
 void refuseDraftInUse(Collection::Inner& inner, const ProfileRecord& record) {
   if (!record.steps.empty()) return;
   const ProfileReference self{record.profile.code, record.profile.version};
+  refuseRow(inner, "diet_version WHERE state = 'approved' AND profile = :profile", worded(self),
+            "an approved diet is judged by " + worded(self));
   for (const auto& child : loadRows<ProfileRecord>(inner, "WHERE parent = :parent", self))
     if (!child.record.steps.empty())
       refuse(inner, fmt::format("{} {} takes over from {} and is in force", child.record.profile.code,
@@ -196,6 +190,8 @@ void refuseUnsound(Collection::Inner& inner, long long id, const animal::FoodCau
 
 void refuseInUse(Collection::Inner& inner, const ProfileRecord& record) {
   const ProfileReference self{record.profile.code, record.profile.version};
+  refuseRow(inner, "diet_version WHERE profile = :profile", worded(self),
+            "a diet is judged by " + worded(self));
   refuseRow(inner, "target_profile WHERE parent = :parent", worded(self),
             "another profile takes over from " + worded(self));
   const bool isLast = loadRows<ProfileRecord>(inner, "WHERE code = :code", record.profile.code).size() == 1;

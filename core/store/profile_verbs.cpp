@@ -13,10 +13,8 @@ namespace tarebowl::store {
 
 namespace {
 
-constexpr std::size_t kDayLength = 10;  // "2026-11-25"
-
 quantity::Date dayOf(const Collection::Inner& inner, const Author& author) {
-  const auto day = quantity::parseDate(author.at.substr(0, kDayLength));
+  const auto day = quantity::dayOfTime(author.at);
   if (!day) refuse(inner, "\"" + author.at + "\" does not begin with a day");
   return *day;
 }

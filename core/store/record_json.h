@@ -45,7 +45,7 @@ template <class T>
   if constexpr (HasParts<T>)
     Table<T>::parts(thing, [&](const char* table, const auto& list) {
       json[table] = Json::array();
-      for (const auto& part : list) json[table].push_back(columnsToJson(part));
+      for (const auto& part : asList(list)) json[table].push_back(columnsToJson(part));
     });
   return json.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
@@ -56,8 +56,10 @@ template <class T>
   T thing = columnsFromJson<T>(json);
   if constexpr (HasParts<T>)
     Table<T>::parts(thing, [&]<class List>(const char* table, List& list) {
+      std::vector<typename List::value_type> parts;
       for (const Json& part : json.at(table))
-        list.push_back(columnsFromJson<typename List::value_type>(part));
+        parts.push_back(columnsFromJson<typename List::value_type>(part));
+      assignList(list, std::move(parts));
     });
   return thing;
 }

@@ -3,12 +3,13 @@
 #pragma once
 
 #include "core/store/animal_records.h"
+#include "core/store/diet_records.h"
 #include "core/store/opening.h"
 
 #include <string>
 
-/// What a collection does not allow of animals and profiles. Inside the running transaction; every call
-/// throws StoreError (Refused) with the reason in words.
+/// What a collection does not allow of animals, profiles and diets. Inside the running transaction; every
+/// call throws StoreError (Refused) with the reason in words.
 namespace tarebowl::store {
 
 /// What a thing must be to stand in the collection under this number, as it is now.
@@ -21,14 +22,22 @@ void refuseUnsound(Collection::Inner& inner, long long id, const ConditionRecord
 void refuseUnsound(Collection::Inner& inner, long long id, const ProfileRecord& record);
 void refuseUnsound(Collection::Inner& inner, long long id, const EnergyPlanRecord& record);
 void refuseUnsound(Collection::Inner& inner, long long id, const animal::FoodCaution& caution);
+void refuseUnsound(Collection::Inner& inner, long long id, const diet::NamedDiet& diet);
+void refuseUnsound(Collection::Inner& inner, long long id, const VersionRecord& record);
 
 /// That nothing rests on a thing which is to be removed.
 void refuseInUse(Collection::Inner& inner, const animal::Species& species);
 void refuseInUse(Collection::Inner& inner, const animal::Individual& individual);
 void refuseInUse(Collection::Inner& inner, const animal::Group& group);
 void refuseInUse(Collection::Inner& inner, const ProfileRecord& record);
+void refuseInUse(Collection::Inner& inner, const diet::NamedDiet& diet);
 template <class Leaf>
 void refuseInUse(Collection::Inner&, const Leaf&) {}
+
+/// That a thing as it stands may be put back to what it was before.
+void refuseTakingBack(Collection::Inner& inner, const VersionRecord& record);
+template <class Thing>
+void refuseTakingBack(Collection::Inner&, const Thing&) {}
 
 /// What the errors and conflicts call a thing: "the group lemurs-main".
 [[nodiscard]] std::string nameOf(const animal::Species& species);
@@ -40,5 +49,7 @@ void refuseInUse(Collection::Inner&, const Leaf&) {}
 [[nodiscard]] std::string nameOf(const ProfileRecord& record);
 [[nodiscard]] std::string nameOf(const EnergyPlanRecord& record);
 [[nodiscard]] std::string nameOf(const animal::FoodCaution& caution);
+[[nodiscard]] std::string nameOf(const diet::NamedDiet& diet);
+[[nodiscard]] std::string nameOf(const VersionRecord& record);
 
 }  // namespace tarebowl::store

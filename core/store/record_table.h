@@ -19,7 +19,8 @@
 namespace tarebowl::store {
 
 /// Specialised for each thing: kName, the table; columns(thing, visit), which calls visit(name, field) for
-/// each column; and, where it has lists, parts(thing, visit), which calls visit(table, list) for each.
+/// each column; and, where it has lists, parts(thing, visit), which calls visit(table, list) for each. A part
+/// that may be missing, a std::optional, is a list of one at most.
 template <class T>
 struct Table;
 
@@ -35,6 +36,23 @@ template <class T>
     return Table<T>::blank();
   else
     return T{};
+}
+
+template <class Part>
+[[nodiscard]] const std::vector<Part>& asList(const std::vector<Part>& parts) {
+  return parts;
+}
+template <class Part>
+[[nodiscard]] std::vector<Part> asList(const std::optional<Part>& part) {
+  return part ? std::vector<Part>{*part} : std::vector<Part>{};
+}
+template <class Part>
+void assignList(std::vector<Part>& list, std::vector<Part> parts) {
+  list = std::move(parts);
+}
+template <class Part>
+void assignList(std::optional<Part>& part, std::vector<Part> parts) {
+  part = parts.empty() ? std::nullopt : std::optional(std::move(parts.front()));
 }
 
 template <class T>
@@ -111,7 +129,7 @@ template <class T, class... Values>
   if constexpr (HasParts<T>)
     for (Row<T>& one : found)
       Table<T>::parts(one.record, [&]<class List>(const char* table, List& list) {
-        list = loadParts<typename List::value_type>(inner, table, one.id);
+        assignList(list, loadParts<typename List::value_type>(inner, table, one.id));
       });
   return found;
 }
@@ -132,8 +150,8 @@ template <class T>
 template <class T>
 void insertPartsOf(Collection::Inner& inner, long long id, const T& record) {
   if constexpr (HasParts<T>)
-    Table<T>::parts(record,
-                    [&](const char* table, const auto& list) { insertParts(inner, table, id, list); });
+    Table<T>::parts(
+        record, [&](const char* table, const auto& list) { insertParts(inner, table, id, asList(list)); });
 }
 
 template <class T>

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/diet_tables.h"
 #include "core/store/food_json.h"
 #include "core/store/imported_range.h"
 #include "core/store/profile_tables.h"
@@ -80,6 +81,7 @@ struct ThingSubject {
     insertRow(inner, id, 1, thing);
   }
   void update(const std::string& state, int revision) const {
+    refuseTakingBack(inner, loadById<T>(inner, id).value().record);
     const T thing = fromState<T>(state);
     refuseUnsound(inner, id, thing);
     updateRow(inner, id, revision, thing);
@@ -188,8 +190,10 @@ void refuseTouched(Collection::Inner& inner, const Change& import, const Importe
                                      range.firstFood, range.lastFood);
   const auto cooked = countBetween(inner, "food_cooking WHERE raw_food_id BETWEEN :first AND :last",
                                    range.firstFood, range.lastFood);
+  const auto mixed = countBetween(inner, "food_recipe_part WHERE part_food_id BETWEEN :first AND :last",
+                                  range.firstFood, range.lastFood);
   if (samples != range.lastSample - range.firstSample + 1 || foods != range.lastFood - range.firstFood + 1 ||
-      ofOthers + cooked > 0)
+      ofOthers + cooked + mixed > 0)
     refuseAsTouched(inner);
   refuseEdited<SampleSubject>(inner, import, "sample", range.firstSample, range.lastSample);
   refuseEdited<FoodSubject>(inner, import, "food", range.firstFood, range.lastFood);
@@ -233,8 +237,8 @@ Written undo(Collection& collection, std::int64_t number, const Author& author) 
       return takeBack(SampleSubject{inner, change->subjectId.value()}, *change, author);
     const auto written =
         takeBackOneOf<animal::Species, animal::Individual, animal::Group, animal::Membership, MassRecord,
-                      ConditionRecord, ProfileRecord, EnergyPlanRecord, animal::FoodCaution>(inner, *change,
-                                                                                             author);
+                      ConditionRecord, ProfileRecord, EnergyPlanRecord, animal::FoodCaution, diet::NamedDiet,
+                      VersionRecord>(inner, *change, author);
     if (written) return *written;
     refuse(inner, "this change cannot be taken back");
   });

@@ -5,6 +5,7 @@
 #include "app/text_table.h"
 #include "core/diet/balance.h"
 #include "core/exchange/problem_json.h"
+#include "core/exchange/wording.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -113,7 +114,7 @@ TEST(ResultTable, NamesConflictModelSpeciesAndMemory) {
 }
 
 TEST(ResultTable, EndsWithTheCaution) {
-  EXPECT_THAT(bowl({Grams(1), Grams(1), Grams(1)}), ::testing::EndsWith(std::string(kCaution)));
+  EXPECT_THAT(bowl({Grams(1), Grams(1), Grams(1)}), ::testing::EndsWith(std::string(exchange::kCaution)));
 }
 
 TEST(ResultTable, SaysWhyThereIsNoAnswer) {

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/change_log.h"
-#include "tests/core/store/herd.h"
+#include "tests/core/store/diets.h"
 #include "tests/faults/child.h"
 
 #include <gtest/gtest.h>
@@ -17,7 +17,7 @@ using namespace tarebowl::store;
 using std::chrono::microseconds;
 
 constexpr int kDeaths = 30;
-constexpr std::size_t kChangesBefore = 2;  // the collection and its species
+constexpr std::size_t kChangesBefore = 3;  // the collection, its species and its group
 const OpenOptions kReadThrough{.check = OpenOptions::Check::Always};
 
 std::string numbered(int number) {
@@ -30,8 +30,14 @@ animal::TargetProfile profileOf(int number) {
   return profile;
 }
 
-/// Adds an animal, a weighing of it and a profile without end, and tells each number when all three are
-/// written.
+diet::DietVersion versionOf(int number) {
+  diet::DietVersion version = fullVersion();
+  version.profile = {numbered(number), 1};
+  return version;
+}
+
+/// Adds an animal, a weighing of it, a profile and a diet with a version without end, and tells each number
+/// when all are written.
 void addOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
   Collection collection = Collection::open(file, kNow);
   tell(0);
@@ -39,11 +45,13 @@ void addOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
     addIndividual(collection, lemur(numbered(number)), kKeeper);
     addMass(collection, weighed(numbered(number), "2026-11-20", 3.5), Confirmed::Yes, kKeeper);
     addProfile(collection, profileOf(number), kKeeper);
+    addDiet(collection, {.code = numbered(number), .name = "bowl", .group = "family"}, kKeeper);
+    addVersion(collection, numbered(number), versionOf(number), kKeeper);
     tell(number);
   }
 }
 
-/// Whatever is there of an animal is there as a whole.
+/// Whatever is there of an animal and its diet is there as a whole.
 void expectWhole(const Collection& collection, int number) {
   if (const auto found = findIndividual(collection, numbered(number))) {
     EXPECT_EQ(found->record, lemur(numbered(number)));
@@ -51,6 +59,8 @@ void expectWhole(const Collection& collection, int number) {
   if (const auto found = findProfile(collection, animal::ProfileReference{numbered(number), 1})) {
     EXPECT_EQ(found->record.profile, profileOf(number));
   }
+  for (const StoredVersion& version : versionsOfDiet(collection, numbered(number)))
+    EXPECT_EQ(version.record.version, versionOf(number));
 }
 
 std::size_t massesBetween(const Collection& collection, int first, int last) {
@@ -66,6 +76,7 @@ TEST(KilledHerd, AnAnimalItsWeighingsAndItsTargetsAreThereAsToldAfterEveryDeath)
   {
     Collection collection = Collection::create(file, kKeeper);
     addSpecies(collection, lemurSpecies(), kKeeper);
+    addGroup(collection, lemurGroup("family"), kKeeper);
   }
   std::mt19937 random(20261125);
   std::uniform_int_distribution<int> delay(0, 120'000);
@@ -80,11 +91,13 @@ TEST(KilledHerd, AnAnimalItsWeighingsAndItsTargetsAreThereAsToldAfterEveryDeath)
       ASSERT_TRUE(findIndividual(collection, numbered(number))) << number << " at death " << death;
       ASSERT_EQ(massesOfIndividual(collection, numbered(number)).size(), 1U);
       ASSERT_TRUE(findProfile(collection, animal::ProfileReference{numbered(number), 1}));
+      ASSERT_EQ(versionsOfDiet(collection, numbered(number)).size(), 1U);
     }
     const int last = std::max(next - 1, *std::ranges::max_element(told));
     expectWhole(collection, last);
     expectWhole(collection, last + 1);  // the one it died over
     const std::size_t written = listIndividuals(collection).size() + listProfiles(collection).size() +
+                                listDiets(collection).size() + listVersions(collection).size() +
                                 massesBetween(collection, 1, last + 1);
     ASSERT_EQ(newestChanges(collection, 1'000'000).size(), written + kChangesBefore);  // each with its entry
     next = last + 2;  // the one it died over may be there

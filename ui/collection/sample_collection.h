@@ -11,8 +11,8 @@ namespace tarebowl::ui {
 
 /// Opens the invented sample at `file`; where it is not there yet, makes it from the folder of the sample:
 /// the foods of its diets with their sources, the invented reports of its own laboratory (laboratory.csv),
-/// and its animals with their target profiles (herd/). For a worker. Throws std::exception where a file
-/// cannot be read or written.
+/// its animals with their target profiles (herd/) and their diets (diets/). For a worker. Throws
+/// std::exception where a file cannot be read or written.
 [[nodiscard]] store::Collection openOrMakeSample(const std::filesystem::path& file,
                                                  const std::filesystem::path& folder, const std::string& at);
 

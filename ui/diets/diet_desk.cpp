@@ -5,9 +5,22 @@
 #include "ui/diets/target_names.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace tarebowl::ui {
+namespace {
+
+/// Whether a scale would show the same grams.
+bool sameOnScale(const DietDraft& draft, const diet::Diet& grams) {
+  for (std::size_t j = 0; j < grams.size(); ++j) {
+    const double step = draft.problem.foods[j].scaleStep.value();
+    if (std::abs(grams[j].value() - draft.grams[j].value()) > 0.5 * std::max(step, 1e-6)) return false;
+  }
+  return true;
+}
+
+}  // namespace
 
 DietDesk::DietDesk(LiveSolver::Function solve, QObject* parent) : QObject(parent), solver_(std::move(solve)) {
   connect(&solver_, &LiveSolver::solved, this, &DietDesk::take);
@@ -19,13 +32,33 @@ DietDesk::~DietDesk() {
 }
 
 void DietDesk::open(diet::BalanceProblem problem) {
+  open(draftOf(std::move(problem)), Opening::Solve);
+}
+
+void DietDesk::open(DietDraft draft, Opening how) {
   solver_.cancel();
   gesture_ = 0;
-  draft_ = draftOf(std::move(problem));
+  opening_ = how;
+  wouldMove_ = false;
+  draft_ = std::move(draft);
   balance_ = diet::balance(draft_.problem, draft_.grams);
+  shownRows_ = rows();
   undoStack_.clear();
   emit opened();
   solveOrHold();
+}
+
+void DietDesk::replace(DietDraft draft) {
+  if (opening_ == Opening::Solve) opening_ = Opening::AsItStands;
+  draft_ = std::move(draft);
+  recompute();
+  solveOrHold();
+}
+
+void DietDesk::letFoodsMove() {
+  if (!wouldMove_) return;
+  const auto nothing = [](DietDraft&) {};
+  push(DraftChange{tr("let the foods give way"), QStringLiteral("move"), nothing, nothing});
 }
 
 void DietDesk::setHolding(bool holding) {
@@ -65,6 +98,32 @@ bool DietDesk::setBounds(RungRef rung, const Bounds& bounds) {
   return true;
 }
 
+void DietDesk::addFood(const diet::DietFood& food) {
+  auto change = ui::addFood(draft_, food);
+  if (!change) emit refused(tr("%1 is in this diet already.").arg(QString::fromStdString(food.name)));
+  push(std::move(change));
+}
+
+void DietDesk::removeFood(std::size_t food) {
+  push(ui::removeFood(draft_, food));
+}
+
+void DietDesk::setPreparation(std::size_t food, const QString& preparation) {
+  push(changePreparation(draft_, food, preparation));
+}
+
+void DietDesk::allow(const diet::DietFood& food, const diet::Allowance& allowance) {
+  push(addAllowance(draft_, food, allowance));
+}
+
+void DietDesk::setChoices(const std::vector<animal::ChoiceRule>& own) {
+  push(changeChoices(draft_, own));
+}
+
+void DietDesk::setShares(const std::vector<animal::ShareRule>& own) {
+  push(changeShares(draft_, own));
+}
+
 void DietDesk::setObjective(const diet::Objective& objective) {
   push(changeObjective(draft_, objective));
 }
@@ -81,37 +140,66 @@ void DietDesk::cancelGesture() {
 
 void DietDesk::push(std::optional<DraftChange> change) {
   if (!change) return;
+  if (isReadOnly())
+    return emit refused(tr("Not changed: this version is not a draft. Begin a new version to change it."));
   gesturePushed_ = gesture_;
   undoStack_.push(new DraftCommand(*this, std::move(*change), gesture_));
 }
 
 void DietDesk::draftEdited() {
+  opening_ = Opening::Solve;
   recompute();
   solveOrHold();
 }
 
+std::vector<std::string> DietDesk::rows() const {
+  std::vector<std::string> ids;
+  const auto add = [&](const auto& things) {
+    for (const auto& thing : things) ids.push_back(thing.id);
+    ids.emplace_back();
+  };
+  add(draft_.problem.foods);
+  add(draft_.problem.targets);
+  add(draft_.problem.ratios);
+  add(draft_.problem.shares);
+  return ids;
+}
+
 void DietDesk::recompute() {
   balance_ = diet::balance(draft_.problem, draft_.grams);
+  if (auto now = rows(); now != shownRows_) {
+    shownRows_ = std::move(now);
+    emit restructured();
+  }
   emit foodsChanged();
   emit balanceChanged();
 }
 
 void DietDesk::solveOrHold() {
   solution_.reset();
-  if (holding_ || isEmpty())
+  wouldMove_ = false;
+  const bool rests = holding_ || isEmpty() || isReadOnly();
+  if (rests)
     solver_.cancel();
   else
     solver_.request(problemToSolve(draft_));
   emit solvingChanged();
+  if (rests) emit settled();
 }
 
 void DietDesk::take(const diet::DietSolution& solution) {
+  const bool hasGrams = solution.grams.size() == draft_.grams.size();
+  if (opening_ == Opening::AsItStands && hasGrams && !sameOnScale(draft_, solution.grams)) {
+    wouldMove_ = !isSolving();
+    return emit solvingChanged();
+  }
   solution_ = solution;
-  if (solution.grams.size() == draft_.grams.size()) {
+  if (hasGrams) {
     draft_.grams = solution.grams;
     recompute();
   }
   emit solvingChanged();
+  if (!isSolving()) emit settled();
 }
 
 }  // namespace tarebowl::ui

@@ -19,8 +19,20 @@ class DietDesk : public QObject, private DraftHost {
   explicit DietDesk(LiveSolver::Function solve, QObject* parent = nullptr);
   ~DietDesk() override;
 
+  enum class Opening {
+    Solve,       ///< the foods give way at once
+    AsItStands,  ///< no food moves before a hand does; wouldMove() tells whether one would
+    ToRead       ///< nothing can be edited
+  };
   /// Puts another problem on the desk; what was undone or could be is forgotten.
   void open(diet::BalanceProblem problem);
+  void open(DietDraft draft, Opening how);
+  /// The same diet after what it is made from has changed: grams, locks and the way back stay as they are.
+  void replace(DietDraft draft);
+  [[nodiscard]] bool isReadOnly() const { return opening_ == Opening::ToRead; }
+  /// The diet stands as it was written, and the solver would now give other grams.
+  [[nodiscard]] bool wouldMove() const { return wouldMove_; }
+  void letFoodsMove();
   [[nodiscard]] bool isEmpty() const { return draft_.problem.foods.empty(); }
 
   [[nodiscard]] const DietDraft& draft() const { return draft_; }
@@ -41,6 +53,12 @@ class DietDesk : public QObject, private DraftHost {
   /// False, and refused() says why, where the maximum would lie below the minimum.
   bool setLimits(std::size_t food, quantity::Grams min, std::optional<quantity::Grams> max);
   bool setBounds(RungRef rung, const Bounds& bounds);
+  void addFood(const diet::DietFood& food);
+  void removeFood(std::size_t food);
+  void setPreparation(std::size_t food, const QString& preparation);
+  void allow(const diet::DietFood& food, const diet::Allowance& allowance);
+  void setChoices(const std::vector<animal::ChoiceRule>& own);
+  void setShares(const std::vector<animal::ShareRule>& own);
   void setObjective(const diet::Objective& objective);
   void setConfidence(std::optional<double> confidence);
 
@@ -54,8 +72,12 @@ class DietDesk : public QObject, private DraftHost {
 
  signals:
   void opened();
+  /// Other foods or other rules than before: what shows a row for each begins anew.
+  void restructured();
   /// Grams, locks or limits differ.
   void foodsChanged();
+  /// An edit came to rest: nothing is being typed or solved.
+  void settled();
   /// The balance was computed anew; bounds may differ too.
   void balanceChanged();
   /// solution(), isSolving() or isHolding() differ.
@@ -69,10 +91,14 @@ class DietDesk : public QObject, private DraftHost {
   void solveOrHold();
   void take(const diet::DietSolution& solution);
   void recompute();
+  [[nodiscard]] std::vector<std::string> rows() const;
 
   DietDraft draft_;
   diet::Balance balance_;
   std::optional<diet::DietSolution> solution_;
+  std::vector<std::string> shownRows_;  // ids of the foods and rules that were last announced
+  Opening opening_ = Opening::Solve;
+  bool wouldMove_ = false;
   bool holding_ = false;
   int gesture_ = 0;
   int lastGesture_ = 0;

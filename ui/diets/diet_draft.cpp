@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/diet_draft.h"
 
+#include "core/diet/locked.h"
 #include "core/diet/solve.h"
 
 #include <algorithm>
@@ -33,22 +34,58 @@ DietDraft draftOf(diet::BalanceProblem problem) {
   if (!problem.reference)
     for (std::size_t j = 0; j < draft.grams.size(); ++j) draft.grams[j] = onScale(problem, j, draft.grams[j]);
   draft.locked.assign(problem.foods.size(), false);
+  for (const diet::DietFood& food : problem.foods) draft.places.push_back({.food = food.id});
   draft.problem = std::move(problem);
   return draft;
 }
 
+DietDraft draftOf(const diet::DietVersion& version, diet::VersionContext context) {
+  diet::ProblemOfVersion opened = diet::versionProblem(version, context);
+  DietDraft draft;
+  draft.problem = opened.problem;
+  draft.grams = opened.amounts;
+  draft.locked = opened.locked;
+  draft.places = opened.places;
+  draft.frame =
+      std::make_shared<const VersionFrame>(VersionFrame{version, std::move(context), std::move(opened)});
+  return draft;
+}
+
+diet::DietVersion versionOf(const DietDraft& draft) {
+  return diet::versionOf(draft.problem, draft.grams, draft.locked, draft.places, draft.frame->opened,
+                         draft.frame->version);
+}
+
+void restructure(DietDraft& draft, const std::function<void(DietDraft&)>& edit,
+                 const std::optional<diet::DietFood>& known) {
+  edit(draft);
+  if (draft.frame)
+    rewrite(
+        draft, [](diet::DietVersion&) {}, known);
+}
+
+void rewrite(DietDraft& draft, const std::function<void(diet::DietVersion&)>& edit,
+             const std::optional<diet::DietFood>& known) {
+  diet::VersionContext context = draft.frame->context;
+  if (known) context.foods.insert_or_assign(known->id, *known);
+  diet::DietVersion version = versionOf(draft);
+  edit(version);
+  const std::optional<diet::Diet> reference = draft.problem.reference;
+  draft = draftOf(version, std::move(context));
+  // What the answer stays close to is the diet as it was, not what the solver made of it since.
+  if (reference && reference->size() == draft.grams.size()) draft.problem.reference = reference;
+}
+
+std::vector<animal::ChoiceRule> ownChoices(const DietDraft& draft) {
+  return draft.frame ? versionOf(draft).choices : draft.problem.choices;
+}
+
+std::vector<animal::ShareRule> ownShares(const DietDraft& draft) {
+  return draft.frame ? versionOf(draft).shares : draft.problem.shares;
+}
+
 diet::BalanceProblem problemToSolve(const DietDraft& draft) {
-  diet::BalanceProblem problem = draft.problem;
-  for (std::size_t j = 0; j < problem.foods.size(); ++j) {
-    if (!draft.locked[j]) continue;
-    diet::DietFood& food = problem.foods[j];
-    const quantity::Grams held = draft.grams[j];
-    food.min = held;
-    food.max = held;
-    // Grams that lie off the scale's steps are held as one step of their own mass.
-    if (held.value() > 0.0 && onScale(problem, j, held) != held) food.scaleStep = held;
-  }
-  return problem;
+  return diet::withLocked(draft.problem, draft.grams, draft.locked);
 }
 
 diet::BalanceProblem problemToSave(const DietDraft& draft) {

@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <utility>
 
 namespace tarebowl::ui {
@@ -86,6 +87,84 @@ std::optional<DraftChange> changeConfidence(const DietDraft& draft, std::optiona
   return DraftChange{Edit::tr("how sure"), cell("confidence", 0),
                      [=](DietDraft& to) { to.problem.confidence = confidence; },
                      [=](DietDraft& to) { to.problem.confidence = before; }};
+}
+
+namespace {
+
+/// The draft before is kept whole: what an edit of its foods does to its rules is not undone piece by piece.
+DraftChange wholeChange(const DietDraft& draft, const QString& text, const QString& touched,
+                        std::function<void(DietDraft&)> apply) {
+  return {text, touched, std::move(apply), [before = draft](DietDraft& to) { to = before; }};
+}
+
+}  // namespace
+
+std::optional<DraftChange> addFood(const DietDraft& draft, const diet::DietFood& food) {
+  const auto isThere = [&](const diet::PlaceInVersion& place) {
+    return place.food == food.id && !place.allowance;
+  };
+  if (std::ranges::any_of(draft.places, isThere)) return std::nullopt;
+  const auto put = [food](DietDraft& to) {
+    to.problem.foods.push_back(food);
+    to.grams.emplace_back(0.0);
+    to.locked.push_back(false);
+    to.places.push_back({.food = food.id});
+    if (to.problem.reference) to.problem.reference->emplace_back(0.0);
+  };
+  return wholeChange(draft, Edit::tr("add %1").arg(QString::fromStdString(food.name)), cell("food", 0),
+                     [=](DietDraft& to) { restructure(to, put, food); });
+}
+
+std::optional<DraftChange> removeFood(const DietDraft& draft, std::size_t food) {
+  const auto take = [place = static_cast<std::ptrdiff_t>(food)](DietDraft& from) {
+    from.problem.foods.erase(from.problem.foods.begin() + place);
+    from.grams.erase(from.grams.begin() + place);
+    from.locked.erase(from.locked.begin() + place);
+    from.places.erase(from.places.begin() + place);
+    if (from.problem.reference) from.problem.reference->erase(from.problem.reference->begin() + place);
+  };
+  return wholeChange(draft, Edit::tr("remove %1").arg(nameOf(draft, food)), cell("food", 0),
+                     [=](DietDraft& from) { restructure(from, take); });
+}
+
+std::optional<DraftChange> changePreparation(const DietDraft& draft, std::size_t food,
+                                             const QString& preparation) {
+  const std::string before = draft.problem.foods.at(food).preparation;
+  const std::string after = preparation.trimmed().toStdString();
+  if (before == after) return std::nullopt;
+  const auto set = [food](DietDraft& to, const std::string& text) {
+    to.problem.foods.at(food).preparation = text;
+  };
+  return DraftChange{Edit::tr("preparation of %1").arg(nameOf(draft, food)), cell("preparation", food),
+                     [=](DietDraft& to) { set(to, after); }, [=](DietDraft& to) { set(to, before); }};
+}
+
+std::optional<DraftChange> addAllowance(const DietDraft& draft, const diet::DietFood& food,
+                                        const diet::Allowance& allowance) {
+  if (!draft.frame) return std::nullopt;
+  const auto put = [allowance](diet::DietVersion& version) { version.allowances.push_back(allowance); };
+  return wholeChange(draft, Edit::tr("allow %1").arg(QString::fromStdString(food.name)), cell("food", 0),
+                     [=](DietDraft& to) { rewrite(to, put, food); });
+}
+
+std::optional<DraftChange> changeChoices(const DietDraft& draft, const std::vector<animal::ChoiceRule>& own) {
+  if (ownChoices(draft) == own) return std::nullopt;
+  return wholeChange(draft, Edit::tr("structure rules"), cell("choices", 0), [=](DietDraft& to) {
+    if (to.frame)
+      rewrite(to, [&](diet::DietVersion& version) { version.choices = own; });
+    else
+      to.problem.choices = own;
+  });
+}
+
+std::optional<DraftChange> changeShares(const DietDraft& draft, const std::vector<animal::ShareRule>& own) {
+  if (ownShares(draft) == own) return std::nullopt;
+  return wholeChange(draft, Edit::tr("group shares"), cell("shares", 0), [=](DietDraft& to) {
+    if (to.frame)
+      rewrite(to, [&](diet::DietVersion& version) { version.shares = own; });
+    else
+      to.problem.shares = own;
+  });
 }
 
 DraftCommand::DraftCommand(DraftHost& host, DraftChange change, int gesture)

@@ -34,6 +34,21 @@ struct DraftChange {
 [[nodiscard]] std::optional<DraftChange> changeConfidence(const DietDraft& draft,
                                                           std::optional<double> confidence);
 
+/// A food more, at the end, with nothing of it in the bowl yet; nothing where it is there already.
+[[nodiscard]] std::optional<DraftChange> addFood(const DietDraft& draft, const diet::DietFood& food);
+[[nodiscard]] std::optional<DraftChange> removeFood(const DietDraft& draft, std::size_t food);
+[[nodiscard]] std::optional<DraftChange> changePreparation(const DietDraft& draft, std::size_t food,
+                                                           const QString& preparation);
+/// Something that is given unweighed, or its range changed; nothing for the food it is of where it is not
+/// known.
+[[nodiscard]] std::optional<DraftChange> addAllowance(const DietDraft& draft, const diet::DietFood& food,
+                                                      const diet::Allowance& allowance);
+/// The rules that the diet has of its own, in place of those it had.
+[[nodiscard]] std::optional<DraftChange> changeChoices(const DietDraft& draft,
+                                                       const std::vector<animal::ChoiceRule>& own);
+[[nodiscard]] std::optional<DraftChange> changeShares(const DietDraft& draft,
+                                                      const std::vector<animal::ShareRule>& own);
+
 /// Whoever owns the draft.
 class DraftHost {
  public:

@@ -91,21 +91,23 @@ bool CompositionModel::has(food::NutrientId nutrient) const {
                      [&](const Row& row) { return row.derived.nutrient == nutrient; });
 }
 
-/// What was worked out from the raw food stands in the composition and not in the samples' derivation.
+/// What was worked out from the raw food or the recipe stands in the composition and not in the samples'
+/// derivation.
 void CompositionModel::addCooked() {
   const food::Composition& composition = desk_.page()->composition;
+  const bool isMixed = desk_.page()->food.record.recipe.has_value();
   for (const food::NutrientId nutrient : composition.knownNutrients())
     if (!has(nutrient))
       rows_.push_back({.derived = {.nutrient = nutrient,
                                    .value = *composition.find(nutrient),
-                                   .by = food::DerivedBy::Cooking},
+                                   .by = isMixed ? food::DerivedBy::Recipe : food::DerivedBy::Cooking},
                        .known = true});
 }
 
 CompositionModel::Row CompositionModel::rowOf(const food::DerivedValue& derived) const {
   Row row{.derived = derived,
           .known = !derived.used.empty() || derived.by == food::DerivedBy::Override ||
-                   derived.by == food::DerivedBy::Cooking};
+                   derived.by == food::DerivedBy::Cooking || derived.by == food::DerivedBy::Recipe};
   for (const std::size_t used : derived.used) row.statements.push_back({.sample = used});
   for (const food::LeftOut& left : derived.leftOut)
     row.statements.push_back({.sample = left.sample, .leftOut = left.because});

@@ -136,6 +136,7 @@ QString originText(const food::DerivedValue& value, std::span<const store::Store
   const QString asideText = aside > 0 ? Foods::tr("%1 set aside").arg(aside) : QString();
   if (value.by == food::DerivedBy::Cooking)
     return join({Foods::tr("worked out from the raw food"), asideText});
+  if (value.by == food::DerivedBy::Recipe) return join({Foods::tr("worked out from the recipe"), asideText});
   if (value.used.empty()) return asideText.isEmpty() ? Foods::tr("never measured") : asideText;
   const food::Sample& first = samples[value.used.front()].sample;
   if (value.origin != food::SampleOrigin::OwnLab)

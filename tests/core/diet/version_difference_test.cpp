@@ -86,5 +86,35 @@ TEST(VersionDifferences, WhatIsGivenUnweighedCounts) {
                   .kind = Kind::AllowanceHigh, .subject = "browse", .before = 20.0, .after = 30.0}));
 }
 
+TEST(VersionDifferences, WhatIsSetAsideAndWhatHoldsAgain) {
+  DietVersion before = evening();
+  before.lifted = {{.ban = "no-fruit", .food = "pear", .reason = "pills go in it"},
+                   {.ban = "raw-egg-white", .reason = "boiled"}};
+  DietVersion after = evening();
+  after.lifted = {{.ban = "no-fruit", .food = "apple", .reason = "pills go in it"},
+                  {.ban = "raw-egg-white", .reason = "boiled for 10 min"}};
+  EXPECT_THAT(differences(before, after), ElementsAre(VersionDifference{.kind = Kind::BackInForce,
+                                                                        .subject = "no-fruit",
+                                                                        .food = "pear",
+                                                                        .textBefore = "pills go in it"},
+                                                      VersionDifference{.kind = Kind::LiftedReason,
+                                                                        .subject = "raw-egg-white",
+                                                                        .textBefore = "boiled",
+                                                                        .textAfter = "boiled for 10 min"},
+                                                      VersionDifference{.kind = Kind::Lifted,
+                                                                        .subject = "no-fruit",
+                                                                        .food = "apple",
+                                                                        .textAfter = "pills go in it"}));
+}
+
+TEST(VersionDifferences, AnotherFirstDayAndALongerPhaseIn) {
+  DietVersion after = evening();
+  after.fedFrom = quantity::parseDate("2026-12-01");
+  after.phaseInDays = 7;
+  EXPECT_THAT(differences(evening(), after),
+              ElementsAre(VersionDifference{.kind = Kind::FedFrom, .textAfter = "2026-12-01"},
+                          VersionDifference{.kind = Kind::PhaseInDays, .before = 0.0, .after = 7.0}));
+}
+
 }  // namespace
 }  // namespace tarebowl::diet

@@ -5,12 +5,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <map>
-
 namespace tarebowl::food {
 namespace {
 
-using testing::ElementsAre;
 using testing::HasSubstr;
 
 NutrientId id(const char* tagname) {
@@ -73,17 +70,6 @@ TEST(Cooking, AYieldBelowTheDryMatterIsRefused) {
             CookingProblem::YieldNotAboveZero);
   EXPECT_EQ(std::get<CookingProblem>(cook(root(), {"root-raw", 0.9, {{id("CA"), -0.1}}, ""})),
             CookingProblem::FactorOutOfRange);
-}
-
-TEST(Cooking, AFoodCookedFromItselfIsNamedWithItsChain) {
-  const std::map<std::string, std::string> raws{
-      {"mash", "boiled"}, {"boiled", "baked"}, {"baked", "mash"}, {"stew", "root"}};
-  const auto rawOf = [&](const std::string& code) -> std::optional<std::string> {
-    const auto found = raws.find(code);
-    return found == raws.end() ? std::nullopt : std::optional(found->second);
-  };
-  EXPECT_THAT(cookingCycle("mash", rawOf).value(), ElementsAre("mash", "boiled", "baked", "mash"));
-  EXPECT_FALSE(cookingCycle("stew", rawOf));
 }
 
 }  // namespace

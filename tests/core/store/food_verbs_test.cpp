@@ -31,6 +31,17 @@ class FoodVerbs : public testing::Test {
   }
 };
 
+/// Two grams of the first food, four of the second …
+FoodRecord mixOf(const std::vector<std::string>& parts) {
+  FoodRecord record = plain("mix");
+  record.recipe =
+      food::Recipe{.massYield = 0.95, .retentions = {{nutrient("VITC"), 0.8}}, .source = "invented"};
+  for (const std::string& part : parts)
+    record.recipe->parts.push_back(
+        {part, quantity::Grams(2.0 * static_cast<double>(record.recipe->parts.size() + 1))});
+  return record;
+}
+
 TEST_F(FoodVerbs, AFoodIsReadAsItWasWritten) {
   const Written written = added(pellet());
   const StoredFood read = theFood(collection, written.id);
@@ -63,6 +74,43 @@ TEST_F(FoodVerbs, TheLogHoldsAFoodWithoutLoss) {
   FoodRecord mash = plain("mash");
   mash.cooking = food::Cooking{"root", 0.9, {{nutrient("VITC"), 0.7}}, "invented"};
   EXPECT_EQ(foodFromJson(toJson(mash)), mash);
+  EXPECT_EQ(foodFromJson(toJson(mixOf({"root", "egg"}))), mixOf({"root", "egg"}));
+}
+
+TEST_F(FoodVerbs, AMixIsReadWithItsRecipe) {
+  added(plain("root"));
+  added(plain("egg"));
+  const Written mix = added(mixOf({"root", "egg"}));
+  EXPECT_EQ(theFood(collection, mix.id).record, mixOf({"root", "egg"}));
+  editFood(collection, FoodId{mix.id}, 1, mixOf({"egg"}), kKeeper);
+  EXPECT_EQ(theFood(collection, mix.id).record, mixOf({"egg"}));
+  removeFood(collection, FoodId{mix.id}, 2, kKeeper);
+  EXPECT_FALSE(findFood(collection, "mix"));
+}
+
+TEST_F(FoodVerbs, AMixOfNothingOrOfWhatIsNotThereIsRefused) {
+  added(plain("root"));
+  EXPECT_THAT(why([&] { added(mixOf({})); }), HasSubstr("a recipe needs a part"));
+  EXPECT_THAT(why([&] { added(mixOf({"root", "egg"})); }), HasSubstr("there is no food egg to mix from"));
+  FoodRecord both = mixOf({"root"});
+  both.cooking = food::Cooking{"root", 0.9, {}, ""};
+  EXPECT_THAT(why([&] { added(both); }), HasSubstr("not both"));
+  added(mixOf({"root"}));
+  const StoredFood root = findFood(collection, "root").value();
+  EXPECT_THAT(why([&] { removeFood(collection, root.id, 1, kKeeper); }), HasSubstr("mix is made from root"));
+}
+
+TEST_F(FoodVerbs, AMixOfWhatIsCookedFromItIsRefusedWithTheChain) {
+  added(plain("egg"));
+  const Written root = added(plain("root"));
+  FoodRecord boiled = plain("boiled");
+  boiled.cooking = food::Cooking{"root", 0.9, {}, ""};
+  added(boiled);
+  added(mixOf({"egg", "boiled"}));
+  FoodRecord cyclic = mixOf({"egg", "mix"});
+  cyclic.food = plain("root").food;
+  EXPECT_THAT(why([&] { editFood(collection, FoodId{root.id}, 1, cyclic, kKeeper); }),
+              HasSubstr("root → mix → boiled → root"));
 }
 
 TEST_F(FoodVerbs, AnEditOfAnOldVersionIsRefusedWithBothVersions) {
@@ -128,7 +176,7 @@ TEST_F(FoodVerbs, AFoodInUseIsNotRemoved) {
   mash.cooking = food::Cooking{"root", 0.9, {}, ""};
   added(mash);
   EXPECT_THAT(why([&] { removeFood(collection, FoodId{root.id}, 1, kKeeper); }),
-              HasSubstr("cooked from root"));
+              HasSubstr("mash is made from root"));
   const Written kale = added(plain("kale"));
   addSample(collection, FoodId{kale.id}, analysis("report 1", "2026-01-01", 254), kKeeper);
   EXPECT_THAT(why([&] { removeFood(collection, FoodId{kale.id}, 1, kKeeper); }), HasSubstr("has samples"));

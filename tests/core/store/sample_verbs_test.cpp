@@ -128,6 +128,31 @@ TEST_F(SampleVerbs, ACookedFoodIsWorkedOutWhereNobodyAnalysedIt) {
   EXPECT_NEAR(after.composition.amountPer100g(nutrient("WATER")).value(), 77.778, 1e-3);
 }
 
+// 1 g of 254 mg and 3 g of 54 mg in 100 g: (254 + 3 × 54) / 4 = 104 mg in 100 g of the mix. Of iron the egg
+// says nothing: the mix has at least 2 / 4 = 0.5 mg, and nothing to count with.
+TEST_F(SampleVerbs, AMixIsWorkedOutFromItsParts) {
+  auto ofKale = analysis("report 1", "2026-01-01", 254);
+  food::SampleValue iron{.nutrient = nutrient("FE")};
+  iron.amount = quantity::AsFedContent(2);
+  ofKale.values.push_back(iron);
+  addSample(collection, kale, ofKale, kKeeper);
+  const FoodId egg{addFood(collection, plain("egg"), kKeeper).id};
+  auto ofEgg = analysis("report 2", "2026-01-01", 54);
+  ofEgg.values.resize(1);
+  addSample(collection, egg, ofEgg, kKeeper);
+  FoodRecord record = plain("mix");
+  record.recipe = food::Recipe{.parts = {{"kale", quantity::Grams(1)}, {"egg", quantity::Grams(3)}}};
+  const FoodId mix{addFood(collection, record, kKeeper).id};
+  const KnownFood known = knowFood(collection, mix).value();
+  EXPECT_DOUBLE_EQ(known.composition.amountPer100g(nutrient("CA")).value(), 104.0);
+  EXPECT_EQ(known.derivation.find(nutrient("CA"))->by, food::DerivedBy::Recipe);
+  EXPECT_EQ(known.composition.amountPer100g(nutrient("FE")), std::nullopt);
+  const food::NutrientValue ironOfMix = known.derivation.find(nutrient("FE"))->value;
+  EXPECT_EQ(ironOfMix.qualifier, food::Qualifier::AtLeast);
+  EXPECT_DOUBLE_EQ(ironOfMix.amount.value(), 0.5);
+  EXPECT_DOUBLE_EQ(dietFood(collection, "mix")->composition.amountPer100g(nutrient("CA")).value(), 104.0);
+}
+
 TEST_F(SampleVerbs, ADietTakesTheFoodWithItsPieceAsScaleStep) {
   FoodRecord egg = plain("egg");
   egg.food.unitMass = quantity::Grams(50);

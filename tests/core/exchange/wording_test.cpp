@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/wording.h"
+#include "core/exchange/wording.h"
 
 #include <gtest/gtest.h>
 
 #include <limits>
 
-namespace tarebowl::app {
+namespace tarebowl::exchange {
 namespace {
 
 using quantity::Grams;
@@ -57,4 +57,4 @@ TEST(Wording, StatesAreAShapeAndAWord) {
 }
 
 }  // namespace
-}  // namespace tarebowl::app
+}  // namespace tarebowl::exchange

@@ -9,8 +9,15 @@
 #include <string>
 #include <string_view>
 
-/// How numbers, states and bases read in a terminal table.
-namespace tarebowl::app {
+/// How numbers, states and bases read in a table for people.
+namespace tarebowl::exchange {
+
+/// What everything that people read ends with.
+inline constexpr std::string_view kCaution =
+    "Tarebowl supports, and does not replace, a qualified nutritionist and a licensed vet; local rules on "
+    "feeding,\n"
+    "hygiene, live prey and medicines come first. Published requirements of a model species are a starting "
+    "point.\n";
 
 /// Four significant digits, never in powers of ten: "0.01234", "22.1", "1234567".
 [[nodiscard]] std::string shortNumber(double number);
@@ -27,4 +34,4 @@ namespace tarebowl::app {
 /// "per kg DM", "per animal and day".
 [[nodiscard]] std::string_view basisText(quantity::Basis basis);
 
-}  // namespace tarebowl::app
+}  // namespace tarebowl::exchange

@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace tarebowl::app {
+namespace tarebowl::exchange {
 
 /// What a line of the balance speaks of, and what its numbers count.
 struct LineWords {
@@ -18,7 +18,15 @@ struct LineWords {
 
 [[nodiscard]] LineWords wordsOf(const diet::BalanceProblem& problem, const diet::TargetBalance& line);
 
+[[nodiscard]] bool isHard(const diet::BalanceProblem& problem, const diet::TargetBalance& line);
+[[nodiscard]] const animal::TargetOrigin& originOf(const diet::BalanceProblem& problem,
+                                                   const diet::TargetBalance& line);
+
+/// The value as it is shown: "?", "22.1", "≥ 22.1". What is unknown could only add to an amount; of a ratio
+/// it may be the one side or the other: "≈ 1.2".
+[[nodiscard]] std::string valueText(const diet::TargetBalance& line, double scale);
+
 /// Says which food it is where form matters: "House crickets, adult (live)".
 [[nodiscard]] std::string nameOf(const diet::DietFood& food);
 
-}  // namespace tarebowl::app
+}  // namespace tarebowl::exchange

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/wording.h"
+#include "core/exchange/wording.h"
 
 #include "core/exchange/numbers.h"
 
@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace tarebowl::app {
+namespace tarebowl::exchange {
 
 std::string shortNumber(double number) {
   constexpr int kSignificant = 4;
@@ -31,8 +31,8 @@ std::string shortNumber(std::optional<double> number) {
 }
 
 std::string gramsText(quantity::Grams grams, quantity::Grams scaleStep) {
-  const auto digits = exchange::digitsOf(scaleStep);
-  const quantity::Grams shown = exchange::onScale(grams, scaleStep);
+  const auto digits = digitsOf(scaleStep);
+  const quantity::Grams shown = onScale(grams, scaleStep);
   const double steps = shown / scaleStep;
   const bool onStep = std::abs(steps - std::round(steps)) < 1e-6;
   return digits && onStep ? fmt::format("{:.{}f}", shown.value(), *digits) : shortNumber(grams.value());
@@ -87,4 +87,4 @@ std::string_view basisText(quantity::Basis basis) {
   return "per kg^0.75 body mass";
 }
 
-}  // namespace tarebowl::app
+}  // namespace tarebowl::exchange

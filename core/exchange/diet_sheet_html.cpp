@@ -1,0 +1,172 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/diet_sheet.h"
+#include "core/exchange/sheet_words.h"
+#include "core/exchange/wording.h"
+
+#include <fmt/format.h>
+
+namespace tarebowl::exchange {
+
+namespace {
+
+/// Small enough that 25 foods and 35 targets stand on one page.
+constexpr const char* kStyle =
+    "@page { size: A4; margin: 10mm }\n"
+    "body { font-family: sans-serif; font-size: 8pt; line-height: 1.15; color: #000000; margin: 0 }\n"
+    "h1 { font-size: 13pt; margin: 0 0 2pt 0 }\n"
+    "h2 { font-size: 9pt; margin: 6pt 0 1pt 0 }\n"
+    "p { margin: 1pt 0 }\n"
+    "table { border-collapse: collapse; width: 100% }\n"
+    "th, td { border-bottom: 0.5pt solid #999999; padding: 0.5pt 3pt; text-align: left; vertical-align: top "
+    "}\n"
+    ".number { text-align: right; white-space: nowrap }\n"
+    ".invented { border: 1pt solid #000000; padding: 2pt; font-weight: bold }\n"
+    ".small { font-size: 6.5pt }\n";
+
+std::string escaped(std::string_view text) {
+  std::string safe;
+  for (const char c : text) {
+    switch (c) {
+      case '&':
+        safe += "&amp;";
+        break;
+      case '<':
+        safe += "&lt;";
+        break;
+      case '>':
+        safe += "&gt;";
+        break;
+      case '"':
+        safe += "&quot;";
+        break;
+      default:
+        safe += c;
+    }
+  }
+  return safe;
+}
+
+/// One table, cell by cell.
+class HtmlTable {
+ public:
+  explicit HtmlTable(std::string& html) : html_(html) { html_ += "<table>\n"; }
+  HtmlTable(const HtmlTable&) = delete;
+  HtmlTable& operator=(const HtmlTable&) = delete;
+  ~HtmlTable() { html_ += "</table>\n"; }
+
+  void begin() { html_ += "<tr>"; }
+  void end() { html_ += "</tr>\n"; }
+  void title(std::string_view text) { html_ += "<th>" + escaped(text) + "</th>"; }
+  void numberTitle(std::string_view text) { html_ += "<th class=\"number\">" + escaped(text) + "</th>"; }
+  void text(std::string_view text) { html_ += "<td>" + escaped(text) + "</td>"; }
+  void number(std::string_view text) { html_ += "<td class=\"number\">" + escaped(text) + "</td>"; }
+
+ private:
+  std::string& html_;
+};
+
+void paragraph(std::string& html, std::string_view text, std::string_view style = {}) {
+  if (text.empty()) return;
+  html += style.empty() ? "<p>" : fmt::format("<p class=\"{}\">", style);
+  html += escaped(text) + "</p>\n";
+}
+
+void addHead(std::string& html, const DietSheet& sheet) {
+  html += "<h1>" + escaped(sheet.title) + "</h1>\n";
+  if (sheet.invented) paragraph(html, kInventedMark, "invented");
+  paragraph(html, subjectLine(sheet));
+  std::string state = stateSentence(sheet.version);
+  if (const std::string feeding = feedingSentence(sheet.version); !feeding.empty()) state += ' ' + feeding;
+  paragraph(html, state);
+  paragraph(html, sheet.version.note);
+}
+
+void addFoods(std::string& html, const DietSheet& sheet) {
+  html += "<h2>What is fed, as fed, each day</h2>\n";
+  HtmlTable table(html);
+  table.begin();
+  for (const char* title : {"Meal", "Food"}) table.title(title);
+  table.numberTitle("g per animal");
+  table.numberTitle(fmt::format("g for {}", sheet.animals));
+  for (const char* title : {"Preparation", "Given as"}) table.title(title);
+  table.end();
+  for (const SheetFood& food : sheet.foods) {
+    table.begin();
+    table.text(food.meal);
+    table.text(food.name);
+    table.number(amountText(food, 1));
+    table.number(amountText(food, sheet.animals));
+    table.text(food.preparation);
+    table.text(food.purpose.empty() ? "bowl" : food.purpose);
+    table.end();
+  }
+  table.begin();
+  table.text("");
+  table.text("In all");
+  table.number(shortNumber(sheet.total.value()));
+  table.number(shortNumber(sheet.total.value() * sheet.animals));
+  table.text(energyAndCost(sheet));
+  table.text("");
+  table.end();
+}
+
+void addTargets(std::string& html, const DietSheet& sheet) {
+  if (sheet.targets.empty()) return;
+  html += "<h2>How it stands against its targets</h2>\n";
+  HtmlTable table(html);
+  table.begin();
+  table.title("Target");
+  for (const char* title : {"Value", "Zone"}) table.numberTitle(title);
+  for (const char* title : {"Unit", "State"}) table.title(title);
+  for (const char* title : {"Known", "Source"}) table.numberTitle(title);
+  table.end();
+  for (const SheetTarget& target : sheet.targets) {
+    table.begin();
+    table.text(fmt::format("{} ({}){}", target.subject, target.id, target.hard ? ", hard" : ""));
+    table.number(target.valueText);
+    table.number(zoneText(target.min, target.max));
+    table.text(target.unit);
+    table.text(target.state);
+    table.number(percentText(target.coverage));
+    table.number(target.source == 0 ? "?" : std::to_string(target.source));
+    table.end();
+  }
+}
+
+void addCautions(std::string& html, const DietSheet& sheet) {
+  if (sheet.cautions.empty()) return;
+  html += "<h2>Cautions</h2>\n";
+  for (const SheetCaution& caution : sheet.cautions) {
+    std::string text = fmt::format("{}: {} ({})", caution.food, caution.reason, caution.severity);
+    if (!caution.advice.empty()) text += ". " + caution.advice;
+    if (!caution.lifted.empty()) text += ". Set aside: " + caution.lifted;
+    paragraph(html, text);
+  }
+}
+
+void addFoot(std::string& html, const DietSheet& sheet) {
+  for (std::size_t i = 0; i < sheet.sources.size(); ++i)
+    paragraph(html, fmt::format("{}: {}", i + 1, sheet.sources[i]), "small");
+  paragraph(html,
+            "Known: the share of the eaten dry matter whose value is known. What is unknown could only add "
+            "to a value "
+            "with ≥; one with ≈ it could move either way.",
+            "small");
+  paragraph(html, kCaution, "small");
+}
+
+}  // namespace
+
+std::string sheetAsHtml(const DietSheet& sheet) {
+  std::string html = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>" +
+                     escaped(sheet.title) + "</title>\n<style>\n" + kStyle + "</style>\n</head>\n<body>\n";
+  addHead(html, sheet);
+  addFoods(html, sheet);
+  addCautions(html, sheet);
+  addTargets(html, sheet);
+  addFoot(html, sheet);
+  return html + "</body>\n</html>\n";
+}
+
+}  // namespace tarebowl::exchange

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/diet_sheet.h"
+
+#include <string>
+
+/// What a sheet says in words, whatever it is written as.
+namespace tarebowl::exchange {
+
+inline constexpr const char* kInventedMark =
+    "INVENTED SAMPLE: animals, masses, products and decisions on this sheet are made up. Not for feeding.";
+
+/// "Draft: not for feeding." "Approved by Vet on 2026-09-11: tried for a week."
+[[nodiscard]] std::string stateSentence(const diet::DietVersion& version);
+/// "Fed from 2026-09-15, phased in over 5 days." Empty while nothing is approved.
+[[nodiscard]] std::string feedingSentence(const diet::DietVersion& version);
+/// "Trio, 3 animals of 0.14 kg, Small Mammals"
+[[nodiscard]] std::string subjectLine(const DietSheet& sheet);
+/// "15.2 kcal and 0.11 in cost per animal and day (2 foods without a price)"
+[[nodiscard]] std::string energyAndCost(const DietSheet& sheet);
+/// "0.5 … 1.5" of an allowance, or else the grams as the scale shows them; for so many animals.
+[[nodiscard]] std::string amountText(const SheetFood& food, int animals);
+
+}  // namespace tarebowl::exchange

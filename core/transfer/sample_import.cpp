@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/sample_import.h"
+
+#include "core/exchange/lab_reports.h"
+#include "core/exchange/problem_foods.h"
+#include "core/exchange/problem_json.h"
+#include "core/store/verbs.h"
+#include "core/transfer/diet_import.h"
+#include "core/transfer/herd_import.h"
+
+#include <algorithm>
+#include <vector>
+
+namespace tarebowl::transfer {
+
+namespace {
+
+std::vector<diet::BalanceProblem> problemsOf(const std::filesystem::path& folder) {
+  std::vector<std::filesystem::path> files;
+  for (const auto& entry : std::filesystem::directory_iterator(folder))
+    if (entry.path().extension() == ".json") files.push_back(entry.path());
+  std::ranges::sort(files);
+  std::vector<diet::BalanceProblem> problems;
+  problems.reserve(files.size());
+  for (const auto& file : files) problems.push_back(exchange::readProblem(file));
+  return problems;
+}
+
+void addFoods(store::Collection& collection, const std::filesystem::path& folder,
+              const store::Author& author) {
+  const std::vector<diet::BalanceProblem> problems = problemsOf(folder);
+  const std::vector<exchange::LabReport> reports = exchange::readLabReports(folder / "laboratory.csv");
+  for (const exchange::ProblemFood& food : exchange::foodsOf(problems)) {
+    const store::FoodId id{store::addFood(collection, {.food = food.food}, author).id};
+    for (const food::Sample& sample : food.samples) store::addSample(collection, id, sample, author);
+    for (const exchange::LabReport& report : reports)
+      if (report.food == food.food.code) store::addSample(collection, id, report.sample, author);
+  }
+}
+
+}  // namespace
+
+void importSample(store::Collection& collection, const std::filesystem::path& folder,
+                  const store::Author& author) {
+  addFoods(collection, folder, author);
+  importHerd(collection, folder / "herd", author);
+  importDiets(collection, folder / "diets", author);
+}
+
+}  // namespace tarebowl::transfer

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/animal_reading.h"
+#include "core/store/diet_reading.h"
+#include "core/store/food_reading.h"
+#include "core/store/profile_reading.h"
+#include "core/store/profile_verbs.h"
+#include "core/transfer/sample_import.h"
+#include "tests/core/store/own_folder.h"
+
+namespace tarebowl::transfer {
+
+/// The day on which the tests look at the sample.
+inline constexpr quantity::Date kSampleDay{std::chrono::year(2026), std::chrono::month(11),
+                                           std::chrono::day(25)};
+
+/// The invented collection as a whole, in a folder of its own.
+struct OwnSample {
+  OwnSample() {
+    importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", store::kKeeper);
+  }
+  store::OwnFolder folder;
+  store::Collection collection = store::Collection::create(folder / "brackenmere.tarebowl", store::kKeeper);
+};
+
+}  // namespace tarebowl::transfer
