@@ -3,6 +3,7 @@
 #include "core/store/food_import.h"
 
 #include "core/store/food_json.h"
+#include "core/store/fresh_id.h"
 #include "core/store/imported_range.h"
 #include "core/store/sqlite_value_insert.h"
 #include "core/store/write.h"
@@ -52,9 +53,9 @@ class FoodImport::Inner {
         author(std::move(by)),
         transaction(store.connection),
         insert(store.connection) {
-    range.firstFood = nextId(store.sql(), "food");
+    range.firstFood = freshFoodId(store);
     range.lastFood = range.firstFood - 1;
-    range.firstSample = nextId(store.sql(), "sample");
+    range.firstSample = freshSampleId(store);
     range.lastSample = range.firstSample - 1;
   }
 

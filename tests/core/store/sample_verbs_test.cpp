@@ -50,6 +50,17 @@ TEST_F(SampleVerbs, AnEditOfAnOldVersionIsRefused) {
   EXPECT_EQ(food::amountOf(samples().at(0).sample.values.at(0).amount), 245.0);
 }
 
+TEST_F(SampleVerbs, ARemovedSampleComesBackWhateverWasAddedMeanwhile) {
+  const Written first = addSample(collection, kale, analysis("report 1", "2026-01-01", 254), kKeeper);
+  const Written removed = removeSample(collection, SampleId{first.id}, 1, kKeeper);
+  const Written second = addSample(collection, kale, analysis("report 2", "2026-02-02", 99), kKeeper);
+  EXPECT_NE(second.id, first.id) << "a number is given once";
+  undo(collection, removed.change, kKeeper);
+  ASSERT_EQ(samples().size(), 2U);
+  EXPECT_EQ(samples()[0].sample, analysis("report 1", "2026-01-01", 254));
+  EXPECT_EQ(samples()[1].sample, analysis("report 2", "2026-02-02", 99));
+}
+
 TEST_F(SampleVerbs, SamplesUndo) {
   const Written added = addSample(collection, kale, analysis("report 1", "2026-01-01", 254), kKeeper);
   const Written edited =
