@@ -189,9 +189,18 @@ const DerivedValue* Derivation::find(NutrientId nutrient) const {
 }
 
 Composition Derivation::composition() const {
+  Composition composition = stated();
+  for (const DerivedValue& derived : values)
+    if (derived.by == DerivedBy::SumOfParts && derived.value.qualifier == Qualifier::Equal)
+      composition.set(derived.nutrient, derived.value);
+  return composition;
+}
+
+Composition Derivation::stated() const {
   Composition composition;
   for (const DerivedValue& derived : values)
-    if (derived.by != DerivedBy::BoundOnly) composition.set(derived.nutrient, derived.value);
+    if (derived.by != DerivedBy::BoundOnly && derived.by != DerivedBy::SumOfParts)
+      composition.set(derived.nutrient, derived.value);
   return composition;
 }
 

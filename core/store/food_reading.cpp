@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/food_reading.h"
 
+#include "core/food/sums.h"
 #include "core/store/food_rows.h"
 
 #include <algorithm>
@@ -29,15 +30,15 @@ void addCooked(Collection::Inner& inner, KnownFood& known, const food::Derivatio
   const auto raw = foodWithCode(inner, cooking.rawCode);
   const auto knownRaw = raw && chain < kLongestChain ? know(inner, *raw, rule, chain + 1) : std::nullopt;
   if (!knownRaw) return;
-  const auto cooked = food::cook(knownRaw->composition, cooking);
+  const auto cooked = food::cook(knownRaw->derivation.stated(), cooking);
   if (const auto* problem = std::get_if<food::CookingProblem>(&cooked)) {
     known.cookingProblem = *problem;
     return;
   }
   const auto& composition = std::get<food::Composition>(cooked);
+  const food::Composition measured = known.derivation.composition();
   for (const food::NutrientId nutrient : composition.knownNutrients()) {
-    if (known.composition.find(nutrient) != nullptr) continue;
-    known.composition.set(nutrient, *composition.find(nutrient));
+    if (measured.find(nutrient) != nullptr) continue;
     std::erase_if(known.derivation.values, [&](const auto& value) { return value.nutrient == nutrient; });
     known.derivation.values.push_back(
         {.nutrient = nutrient, .value = *composition.find(nutrient), .by = food::DerivedBy::Cooking});
@@ -53,8 +54,9 @@ std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food
   for (const long long sample : samplesOfFood(inner, id))
     if (const auto rows = loadSample(inner, sample)) known.samples.push_back(toStored(inner, *rows));
   known.derivation = food::derive(bare(known.samples), known.food.record.overrides, rule);
-  known.composition = known.derivation.composition();
   if (known.food.record.cooking) addCooked(inner, known, rule, chain);
+  food::addSums(known.derivation);
+  known.composition = known.derivation.composition();
   return known;
 }
 
