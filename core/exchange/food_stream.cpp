@@ -257,14 +257,16 @@ class FoodStream::Work {
 
   void readLongValue(ImportedFood& food) {
     const LongMeanings::Meaning& meaning = meanings_->of(row_);
-    if (meaning.issue)
-      values_.remark(*meaning.issue,
-                     {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
-    if (!meaning.reading) return;
+    const auto remark = [&] {
+      if (meaning.issue)
+        values_.remark(*meaning.issue,
+                       {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
+    };
+    if (!meaning.reading) return remark();
     auto stated = values_.readStated(row_, longPlaces_, *meaning.reading);
     if (!stated) return;
     if (!meaning.otherName.empty()) {
-      takeOther(meaning.otherName, std::move(*stated), food);
+      if (takeOther(meaning.otherName, std::move(*stated), food)) remark();
       return;
     }
     const food::NutrientId nutrient = meaning.reading->nutrient;
@@ -278,12 +280,17 @@ class FoodStream::Work {
     seen = food.values.size();
   }
 
-  void takeOther(const std::string& name, food::StatedValue stated, ImportedFood& food) {
+  /// False where the food has a value of this name already, which is remarked on.
+  bool takeOther(const std::string& name, food::StatedValue stated, ImportedFood& food) {
     const auto earlier = std::ranges::find_if(food.others, [&](const ImportedOther& it) {
       return it.name == name && it.stated.source == stated.source;
     });
-    if (earlier != food.others.end()) return repeat(earlier->stated, earlier->line, stated);
+    if (earlier != food.others.end()) {
+      repeat(earlier->stated, earlier->line, stated);
+      return false;
+    }
     food.others.push_back({name, std::move(stated), row_.line(), longPlaces_.value + 1});
+    return true;
   }
 
   void repeat(const food::StatedValue& earlier, std::size_t earlierLine, const food::StatedValue& now) {
