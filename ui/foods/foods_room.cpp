@@ -119,6 +119,11 @@ void FoodsRoom::wire() {
   connect(desk_, &FoodDesk::pageChanged, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::energyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
+    banner_->setText(readOnlyText());
+    banner_->show();
+    emit stateChanged();
+  });
   connect(&collection_, &OpenCollection::refused, this, &FoodsRoom::complain);
   connect(&collection_, &OpenCollection::hindered, this, &FoodsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {

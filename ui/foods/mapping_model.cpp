@@ -8,6 +8,7 @@
 #include "ui/shared/nutrient_text.h"
 
 #include <algorithm>
+#include <map>
 
 namespace tarebowl::ui {
 namespace {
@@ -64,8 +65,11 @@ void MappingModel::take() {
 std::vector<MappingModel::CodedName> MappingModel::codedNames() const {
   std::vector<CodedName> coded;
   if (!isLong()) return coded;
-  for (const auto& [name, lines] : desk_.lines()->foundIn(exchange::ImportIssue::UnknownNutrient))
-    coded.push_back({name, lines});
+  using exchange::ImportIssue;
+  std::map<std::string, std::size_t> linesOf;  // a name may be kept with one unit and left out with another
+  for (const ImportIssue issue : {ImportIssue::KeptByName, ImportIssue::UnknownNutrient})
+    for (const auto& [name, lines] : desk_.lines()->foundIn(issue)) linesOf[name] += lines;
+  for (const auto& [name, lines] : linesOf) coded.push_back({name, lines});
   for (const auto& [name, meaning] : desk_.mapping().nutrients) {
     const auto before = std::ranges::find(coded_, name, &CodedName::name);
     coded.push_back({name, before == coded_.end() ? 0 : before->lines});
