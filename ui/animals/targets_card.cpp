@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/animals/targets_card.h"
 
+#include "ui/animals/model_start.h"
 #include "ui/animals/targets_ladder.h"
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
@@ -14,6 +15,8 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace tarebowl::ui {
 namespace {
@@ -77,7 +80,7 @@ QString brokenText(const ProfileInSight& version) {
 
 }  // namespace
 
-TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
+TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, Starters starters, QWidget* parent)
     : QFrame(parent),
       desk_(desk),
       reason_(reason),
@@ -86,11 +89,13 @@ TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
       force_(new QPushButton(tr("Put in force…"))),
       discard_(new QPushButton(tr("Throw the draft away"))),
       about_(new QLabel),
-      ladder_(new TargetsLadder(reason, [&desk](const QString& why) {
-        return animal::LiftedLimit{.who = desk.collection().author().who,
-                                   .on = quantity::isoDate(desk.today()),
-                                   .reason = why.toStdString()};
-      })) {
+      ladder_(new TargetsLadder(reason,
+                                [&desk](const QString& why) {
+                                  return animal::LiftedLimit{.who = desk.collection().author().who,
+                                                             .on = quantity::isoDate(desk.today()),
+                                                             .reason = why.toStdString()};
+                                })),
+      modelStart_(new ModelStart(std::move(starters))) {
   build();
   connect(&desk_, &AnimalDesk::pageChanged, this, &TargetsCard::showPage);
   connect(profiles_, &QComboBox::activated, this, &TargetsCard::chooseProfile);
@@ -103,6 +108,7 @@ TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
           [this](const animal::TargetProfile& after, const QString& what) {
             if (shown() != nullptr) desk_.changeProfile(*shown(), after, what);
           });
+  connect(modelStart_, &ModelStart::chosen, &desk_, &AnimalDesk::startFromModel);
   showPage();
 }
 
@@ -121,6 +127,7 @@ void TargetsCard::build() {
   layout->addLayout(top);
   layout->addWidget(about_);
   layout->addWidget(ladder_, 1);
+  layout->addWidget(modelStart_, 1);
 }
 
 void TargetsCard::showPage() {
@@ -141,6 +148,7 @@ void TargetsCard::fillVersions() {
   const AnimalPage& page = *desk_.page();
   if (place_ != page.place) {
     place_ = page.place;
+    modelStart_->clear();
     known_ = 0;
     versions_->clear();
   }
@@ -176,10 +184,12 @@ void TargetsCard::showVersion() {
   force_->setVisible(draft);
   discard_->setVisible(draft);
   ladder_->setVisible(version != nullptr);
+  modelStart_->setVisible(version == nullptr && desk_.page() && desk_.page()->group &&
+                          desk_.page()->group->record.profile.empty());
   if (version == nullptr) {
-    about_->setText(
-        tr("No target profile is chosen for this group. Choose one; a species new to the collection gets one "
-           "from a model species."));
+    about_->setText(tr(
+        "No target profile is chosen for this group. Choose one above, or start from a model species: what "
+        "is published for it stands in until there is something better, and limits are set on top of it."));
     ladder_->show({}, false);
     return;
   }

@@ -27,7 +27,7 @@ QComboBox QAbstractItemView { background: @card; border: 1px solid @line; select
 QCheckBox { color: @ink; spacing: 7px; }
 QCheckBox::indicator:unchecked { border: 1px solid @soft; border-radius: 3px; background: @card; width: 12px; height: 12px; }
 QListView::indicator { border: 1px solid @soft; border-radius: 3px; background: @card; width: 12px; height: 12px; }
-QListView::indicator:checked { border: 3px solid @accent; background: @onAccent; width: 8px; height: 8px; }
+QListView::indicator:checked { border: 1px solid @accent; background: @accent; width: 12px; height: 12px; }
 QPushButton, QToolButton[plain="true"] { background: @card; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 9px; }
 QPushButton#primary { background: @accent; color: @onAccent; border: 1px solid @accent; }
 QPushButton#primary:disabled { background: @paper; color: @soft; border: 1px solid @line; }
