@@ -21,7 +21,7 @@ std::string_view localName(const char* name) {
   return colon == std::string_view::npos ? whole : whole.substr(colon + 1);
 }
 
-constexpr std::size_t kLongestTag = std::size_t{4} << 20U;
+constexpr std::size_t kLongestTag = std::size_t{1} << 20U;
 
 struct ParserCloser {
   void operator()(XML_Parser parser) const { XML_ParserFree(parser); }
