@@ -139,6 +139,23 @@ TEST_F(SampleVerbs, ACookedFoodIsWorkedOutWhereNobodyAnalysedIt) {
   EXPECT_NEAR(after.composition.amountPer100g(nutrient("WATER")).value(), 77.778, 1e-3);
 }
 
+// Raw: 0.5 + 0.1 g. Cooked, 1 g per g raw, nine tenths of the methionine kept: 0.45 + 0.1 g.
+TEST_F(SampleVerbs, ADietCountsWithSumsOfWhatTheFoodStates) {
+  const auto sums = nutrient("AAS");
+  auto raw = analysis("report 1", "2026-01-01", 254);
+  raw.values.push_back({.nutrient = nutrient("MET"), .amount = quantity::AsFedContent(0.5)});
+  raw.values.push_back({.nutrient = nutrient("CYS"), .amount = quantity::AsFedContent(0.1)});
+  addSample(collection, kale, raw, kKeeper);
+  FoodRecord steamed = plain("kale-steamed");
+  steamed.cooking = food::Cooking{"kale", 1.0, {{nutrient("MET"), 0.9}}, "invented"};
+  addFood(collection, steamed, kKeeper);
+  EXPECT_NEAR(dietFood(collection, "kale")->composition.amountPer100g(sums).value(), 0.6, 1e-12);
+  EXPECT_NEAR(dietFood(collection, "kale-steamed")->composition.amountPer100g(sums).value(), 0.55, 1e-12);
+  const KnownFood known = knowFood(collection, kale).value();
+  EXPECT_EQ(known.derivation.find(sums)->by, food::DerivedBy::SumOfParts);
+  EXPECT_EQ(known.derivation.stated().find(sums), nullptr) << "exports and checks go by what was stated";
+}
+
 TEST_F(SampleVerbs, ADietTakesTheFoodWithItsPieceAsScaleStep) {
   FoodRecord egg = plain("egg");
   egg.food.unitMass = quantity::Grams(50);
