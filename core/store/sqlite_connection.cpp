@@ -102,7 +102,11 @@ T ask(soci::session& session, const std::string& statement) {
 void rethrow(const fs::path& file, const soci::soci_error& error) {
   const auto* engine = dynamic_cast<const soci::sqlite3_soci_error*>(&error);
   const StoreErrorCode code = engine ? codeOf(engine->result()) : StoreErrorCode::Failed;
-  throw StoreError(code, file, fmt::format("{} ({})", meaningOf(code), error.what()));
+  const bool isClear = code == StoreErrorCode::NoPermission || code == StoreErrorCode::Busy ||
+                       code == StoreErrorCode::DiskFull;
+  throw StoreError(
+      code, file,
+      isClear ? std::string(meaningOf(code)) : fmt::format("{} ({})", meaningOf(code), error.what()));
 }
 
 SqliteConnection::SqliteConnection(fs::path file, Access access, std::chrono::milliseconds patience)

@@ -36,7 +36,7 @@ struct type_conversion<std::optional<T>> {
 
 namespace tarebowl::store {
 
-/// What SQLite says, as an error of the store.
+/// What SQLite says, as an error of the store: in the engine's own words only where ours are not clear.
 [[noreturn]] void rethrow(const std::filesystem::path& file, const soci::soci_error& error);
 
 /// Runs work that speaks to the engine; its errors become StoreError.
