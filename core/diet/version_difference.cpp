@@ -124,7 +124,7 @@ std::string textOf(const animal::ProfileReference& profile) {
 std::string textOf(const Objective& objective) {
   constexpr std::array<std::string_view, 4> kWords{"closest", "lowest-cost", "lowest", "highest"};
   std::string text(kWords.at(static_cast<std::size_t>(objective.kind)));
-  if (objective.nutrient) text += " " + std::string(food::describe(*objective.nutrient).tagname);
+  if (objective.nutrient) (text += ' ') += food::describe(*objective.nutrient).tagname;
   return text;
 }
 
