@@ -241,7 +241,9 @@ void AnimalsRoom::goTo(qint64 id) {
 }
 
 void AnimalsRoom::complain(const Refusal& refusal) {
-  banner_->setText(refusalText(refusal));
+  QString text = refusalText(refusal);
+  if (collection_.isReadOnly()) text += QLatin1Char('\n') + readOnlyText();
+  banner_->setText(text);
   banner_->show();
 }
 

@@ -18,7 +18,6 @@
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kMostTableHeight = 420;
 constexpr quantity::Basis kBases[] = {quantity::Basis::DryMatter, quantity::Basis::Energy};
 
 /// Several profiles are called alike; their codes tell source and edition.
@@ -51,7 +50,6 @@ void ModelPicker::build() {
   list_->setAccessibleName(tr("Published profiles of model species"));
   list_->setMinimumWidth(290);
   list_->setMaximumWidth(360);
-  list_->setMaximumHeight(kMostTableHeight);
   list_->setWordWrap(true);
   for (const animal::TargetProfile& starter : starters_) {
     auto* item = new QListWidgetItem(nameOf(starter), list_);
@@ -71,7 +69,6 @@ void ModelPicker::build() {
   table_->setWideColumn(CandidatesModel::Target);
   table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   table_->setMinimumHeight(230);
-  table_->setMaximumHeight(kMostTableHeight);  // it scrolls by itself, under its header
   auto* choice = new QHBoxLayout;
   choice->setSpacing(7);
   choice->addWidget(new QLabel(tr("Stands in:")));

@@ -25,6 +25,7 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr double kGramsAKilogram = 1000.0;
+constexpr int kMostPickerHeight = 420;
 
 std::string trimmed(const QLineEdit& field) {
   return field.text().trimmed().toStdString();
@@ -141,6 +142,7 @@ QWidget* NewSpeciesPage::makeModel() {
                     "the vet decide."));
   told->setProperty("soft", true);
   told->setWordWrap(true);
+  picker_->setMaximumHeight(kMostPickerHeight);  // it scrolls by itself, under its header
   layout->addWidget(picker_);
   layout->addWidget(why_);
   layout->addWidget(told);

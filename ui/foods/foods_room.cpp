@@ -73,7 +73,7 @@ void FoodsRoom::build() {
   rightLayout->setContentsMargins(0, 0, 0, 0);
   rightLayout->setSpacing(0);
   auto* bannerRow = new QHBoxLayout;
-  bannerRow->setContentsMargins(16, 0, 16, 0);
+  bannerRow->setContentsMargins(16, 10, 16, 0);
   bannerRow->addWidget(banner_);
   rightLayout->addLayout(bannerRow);
   rightLayout->addWidget(right_, 1);
@@ -292,7 +292,9 @@ void FoodsRoom::goTo(qint64 id) {
 }
 
 void FoodsRoom::complain(const Refusal& refusal) {
-  banner_->setText(refusalText(refusal));
+  QString text = refusalText(refusal);
+  if (collection_.isReadOnly()) text += QLatin1Char('\n') + readOnlyText();
+  banner_->setText(text);
   banner_->show();
 }
 
