@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/food_stream.h"
+#include "core/exchange/value_reader.h"
+
 #include "core/exchange/plain_text.h"
 #include "core/exchange/problem_words.h"
 
