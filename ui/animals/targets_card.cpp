@@ -46,24 +46,36 @@ QString referenceText(const animal::ProfileReference& reference) {
   return QStringLiteral("%1 %2").arg(text(reference.code)).arg(reference.version);
 }
 
+QString sentence(const QString& words) {
+  return words.endsWith(QLatin1Char('.')) ? words : words + QLatin1Char('.');
+}
+
+/// Who decided that the version holds and why; nothing where that is why the model stands in.
+QString decisionText(const store::ProfileRecord& record) {
+  if (record.steps.empty() || record.steps.back().reason.empty()) return {};
+  const store::ProfileStep& last = record.steps.back();
+  if (last.reason == record.profile.whyModel) return {};
+  const QString why = sentence(text(last.reason));
+  return last.who.empty() ? TargetsCard::tr("Decided because: %1").arg(why)
+                          : TargetsCard::tr("Decided by %1: %2").arg(text(last.who), why);
+}
+
 /// "Derives from cat_adult 1. Model species: cat, because both live on prey. Presumes 4 kcal/g DM."
 QString aboutText(const ProfileInSight& version) {
   const animal::TargetProfile& profile = version.stored.record.profile;
   QStringList parts;
   if (profile.parent) parts << TargetsCard::tr("Derives from %1.").arg(referenceText(*profile.parent));
   if (!profile.modelSpecies.empty())
-    parts << (profile.whyModel.empty() ? TargetsCard::tr("Model species: %1.").arg(text(profile.modelSpecies))
-                                       : TargetsCard::tr("Model species: %1, because: %2")
-                                             .arg(text(profile.modelSpecies), text(profile.whyModel)));
+    parts << (profile.whyModel.empty()
+                  ? TargetsCard::tr("Model species: %1.").arg(text(profile.modelSpecies))
+                  : TargetsCard::tr("Model species: %1, because: %2")
+                        .arg(text(profile.modelSpecies), sentence(text(profile.whyModel))));
   if (profile.kcalPerGramDryMatter)
     parts << TargetsCard::tr("Its numbers presume %1 kcal per g of dry matter.")
                  .arg(stated(*profile.kcalPerGramDryMatter));
   if (profile.starter) parts << TargetsCard::tr("It came with the program and is derived from, not edited.");
   if (!profile.note.empty()) parts << text(profile.note);
-  if (!version.stored.record.steps.empty() && !version.stored.record.steps.back().reason.empty())
-    parts << TargetsCard::tr("Decided by %1: %2.")
-                 .arg(text(version.stored.record.steps.back().who),
-                      text(version.stored.record.steps.back().reason));
+  if (const QString decision = decisionText(version.stored.record); !decision.isEmpty()) parts << decision;
   return parts.join(QLatin1Char(' '));
 }
 
