@@ -24,6 +24,7 @@ using ::testing::IsEmpty;
 std::string emptyCollection() {
   const auto file = fileWith("c.tarebowl", "");
   std::filesystem::remove(file);
+  std::filesystem::remove_all(store::backupFolder(file));  // of an earlier run
   (void)store::Collection::create(file, {"Keeper A", "2026-11-25T07:30:00Z"});
   return file.string();
 }
