@@ -73,7 +73,8 @@ void FoodsRoom::build() {
   rightLayout->setContentsMargins(0, 0, 0, 0);
   rightLayout->setSpacing(0);
   auto* bannerRow = new QHBoxLayout;
-  bannerRow->setContentsMargins(16, 10, 16, 0);
+  bannerRow->setContentsMargins(16, 0, 16, 0);
+  banner_->setProperty("topmost", true);  // margins of a row stay where the banner is hidden
   bannerRow->addWidget(banner_);
   rightLayout->addLayout(bannerRow);
   rightLayout->addWidget(right_, 1);

@@ -13,6 +13,7 @@ QToolTip { background: @card; color: @ink; border: 1px solid @line; padding: 2px
 QFrame[card="true"] { background: @card; border: 1px solid @line; border-radius: 7px; }
 QLabel[soft="true"] { color: @soft; }
 QLabel[banner="true"] { background: @card; color: @lacking; border: 1px solid @lacking; border-radius: 6px; padding: 6px 10px; }
+QLabel[banner="true"][topmost="true"] { margin-top: 10px; }
 
 QLineEdit { background: @card; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 3px 7px;
   selection-background-color: @accent; selection-color: @onAccent; }

@@ -196,6 +196,9 @@ TEST_F(ImportPageTest, WhatIsKeptUnderItsOwnNameIsNotCalledLeftOut) {
   EXPECT_TRUE(
       isShown("2 foods new, 0 changed, 0 unchanged; 3 values new, 0 changed, 0 unchanged, 1 of these "
               "kept under the table's own name; 1 left out"));
+  EXPECT_EQ(cell(4, MappingModel::Becomes), "its own name") << "Lime total, in mg";
+  EXPECT_EQ(cell(4, MappingModel::Examples), "in 1 line");
+  EXPECT_EQ(cell(5, MappingModel::Becomes), "leave out") << "Moon pH, in no unit of ours";
   room.importPage().preview().choose(PlanLineKind::Noted);
   EXPECT_EQ(lines().index(0, PlanModel::Outcome).data().toString(),
             QStringLiteral("kept under its own name: no nutrient is called “Lime total” here"));
