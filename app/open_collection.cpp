@@ -3,6 +3,7 @@
 #include "app/open_collection.h"
 
 #include "app/author.h"
+#include "core/store/backup.h"
 
 #include <fmt/format.h>
 
@@ -21,6 +22,12 @@ std::string groupsOf(const store::Collection& collection) {
 
 store::Collection openForReading(const std::string& file) {
   return store::Collection::open(file, nowInUtc(), {.access = store::OpenOptions::Access::ReadOnly});
+}
+
+store::Collection openForWriting(const std::string& file) {
+  store::Collection collection = store::Collection::open(file, nowInUtc());
+  store::makeDailyBackup(file, nowInUtc());
+  return collection;
 }
 
 quantity::Date dayOf(const Command& command) {

@@ -11,6 +11,9 @@ namespace tarebowl::app {
 
 [[nodiscard]] store::Collection openForReading(const std::string& file);
 
+/// For a command that will write: today's backup is made before, where there is none yet.
+[[nodiscard]] store::Collection openForWriting(const std::string& file);
+
 /// The day that the command is about.
 [[nodiscard]] quantity::Date dayOf(const Command& command);
 

@@ -8,6 +8,7 @@
 #include "core/exchange/mapping_guess.h"
 #include "core/exchange/problem_json.h"
 #include "core/exchange/table_reports.h"
+#include "core/exchange/wording.h"
 #include "core/store/checked_foods.h"
 #include "core/store/food_reading.h"
 #include "core/transfer/table_export.h"
@@ -45,13 +46,17 @@ exchange::MappingGuess mappingFor(const Command& command, const exchange::TableI
 }
 
 std::string planText(const exchange::ImportPlan& plan, bool kept) {
-  return fmt::format(
-      "{}: {} foods new, {} changed, {} as they were; {} values new, {} changed, {} as they were, {} of "
-      "these of "
-      "nutrients unknown here; {} cells say that nothing is known\n",
-      kept ? "imported" : "planned, nothing written", plan.foods[0], plan.foods[1], plan.foods[2],
-      plan.valuesNew, plan.valuesChanged, plan.valuesUnchanged, plan.valuesOther,
-      plan.nothingKnown + plan.zerosUnknown);
+  std::string text = fmt::format("{}: {} new, {} changed, {} unchanged; {} new, {} changed, {} unchanged",
+                                 kept ? "imported" : "planned, nothing written",
+                                 exchange::counted(plan.foods[0], "food", "foods"), plan.foods[1],
+                                 plan.foods[2], exchange::counted(plan.valuesNew, "value", "values"),
+                                 plan.valuesChanged, plan.valuesUnchanged);
+  if (plan.valuesOther > 0)
+    text += fmt::format(", {} of these kept under the table's own name", plan.valuesOther);
+  if (const std::size_t leftOut = plan.valuesLeftOut(); leftOut > 0)
+    text += fmt::format("; {} left out (without --table: which, and why)", leftOut);
+  const std::size_t unknown = plan.nothingKnown + plan.zerosUnknown;
+  return text + fmt::format("; nothing is known in {}\n", exchange::counted(unknown, "cell", "cells"));
 }
 
 }  // namespace
@@ -59,8 +64,10 @@ std::string planText(const exchange::ImportPlan& plan, bool kept) {
 int importTableFile(const Command& command, const Streams& streams) {
   const exchange::TableInput table = exchange::tableFile(command.tableFile);
   const exchange::MappingGuess guess = mappingFor(command, table);
-  store::Collection collection = store::Collection::open(command.file.value(), nowInUtc());
   const bool keep = !command.dryRun;
+  const std::string& file = command.file.value();
+  // To plan is to write and take it back: it needs no backup, but a file that can be written.
+  store::Collection collection = keep ? openForWriting(file) : store::Collection::open(file, nowInUtc());
   const transfer::Imported imported = transfer::importTable(
       collection, {.input = table, .mapping = guess.mapping, .file = command.tableFile},
       {whoIsThere(), nowInUtc()}, keep ? transfer::Keep::WhereItMay : transfer::Keep::Nothing);
@@ -88,8 +95,9 @@ int exportFoods(const Command& command, const Streams& streams) {
   } else {
     throw UsageError(file.string() + ": expected a name that ends with .csv or .xlsx (see tarebowl --help)");
   }
-  streams.out << fmt::format("{} foods with {} values in {}\n", store::countFoods(collection), values,
-                             file.string());
+  streams.out << fmt::format("{} with {} in {}\n",
+                             exchange::counted(store::countFoods(collection), "food", "foods"),
+                             exchange::counted(values, "value", "values"), file.string());
   return kDone;
 }
 
@@ -101,7 +109,8 @@ int checkCollection(const Command& command, const Streams& streams) {
   const auto findings = food::checkFoods(read.foods, today());
   if (command.table) {
     for (const food::FoodFinding& finding : findings) streams.out << sentenceOf(finding, names) << '\n';
-    streams.out << fmt::format("{} doubts about {} foods\n", findings.size(), names.size());
+    streams.out << fmt::format("{} about {}\n", exchange::counted(findings.size(), "doubt", "doubts"),
+                               exchange::counted(names.size(), "food", "foods"));
   } else {
     streams.out << exchange::writeFindings(findings, names);
   }

@@ -219,7 +219,8 @@ int exportProfile(const Command& command, const Streams& streams) {
 
 int importProfile(const Command& command, const Streams& streams) {
   const animal::TargetProfile profile = exchange::readProfile(command.tableFile);
-  store::Collection collection = store::Collection::open(command.file.value(), nowInUtc());
+  const std::string& file = command.file.value();
+  store::Collection collection = command.dryRun ? openForReading(file) : openForWriting(file);
   const auto versions = store::versionsOfProfile(collection, profile.code);
   if (isThere(versions, profile)) {
     streams.out << fmt::format("{} is there already; nothing was written\n", profile.code);

@@ -5,12 +5,16 @@
 #include "core/exchange/long_meanings.h"
 #include "core/exchange/plain_text.h"
 #include "core/exchange/problem_json.h"
-#include "core/food/vitamin_units.h"
+#include "core/exchange/value_reader.h"
+#include "core/exchange/wide_columns.h"
 
 #include <algorithm>
 #include <functional>
-#include <map>
+#include <string>
+#include <string_view>
+#include <unordered_map>
 #include <utility>
+#include <vector>
 
 namespace tarebowl::exchange {
 
@@ -22,19 +26,6 @@ constexpr std::size_t kMostValuesAtOnce = 4096;
 struct FoodPlaces {
   std::optional<std::size_t> name, code, group, form, source;
 };
-
-std::optional<std::size_t> placeOf(const std::vector<LocatedColumn>& columns, ColumnRole role,
-                                   std::optional<food::NutrientId> nutrient = std::nullopt) {
-  for (const LocatedColumn& column : columns)
-    if (column.use.role == role && column.use.nutrient == nutrient) return column.index;
-  return std::nullopt;
-}
-
-/// What one unit as written is in the nutrient's own unit per 1 of the basis.
-double scaleOf(const ValueReading& reading) {
-  return reading.unit.factor * food::toOwnUnitFactor(reading.nutrient, reading.unit.unit).value_or(1.0) /
-         reading.unit.per.value_or(1.0);
-}
 
 }  // namespace
 
@@ -58,7 +49,7 @@ class FoodStream::Work {
     if (mapping.isLong) {
       findLongPlaces();
     } else {
-      findWidePlaces(head.units ? &*head.units : nullptr);
+      wide_ = wideColumns(columns_, head.units ? &*head.units : nullptr, mapping, table.name);
     }
     seenAt_.resize(food::allNutrients().size());
   }
@@ -84,37 +75,6 @@ class FoodStream::Work {
     require(hasValues, "a column with values of a nutrient");
     require(!mapping_.isLong || placeOf(columns_, ColumnRole::Nutrient),
             "a column with the nutrients' names");
-  }
-
-  struct WideColumn {
-    ValueReader::Places places;
-    ValueReading reading;
-  };
-
-  void findWidePlaces(const TableRow* units) {
-    std::map<food::NutrientId, std::size_t> taken;
-    for (const LocatedColumn& column : columns_) {
-      if (column.use.role != ColumnRole::Value || !column.use.nutrient) continue;
-      const food::NutrientId nutrient = *column.use.nutrient;
-      if (const auto [place, isNew] = taken.emplace(nutrient, column.index); !isNew)
-        throw FormatError(table_.name, placeText(mapping_.headerLine, column.index + 1),
-                          "one column of " + food::describe(nutrient).tagname + ", found another in column " +
-                              std::to_string(place->second + 1));
-      auto unit = column.use.unit;
-      if (!unit && units != nullptr) unit = parseUnitText((*units)[column.index]);
-      WideColumn wide{{.value = column.index, .title = column.use.title},
-                      readingOf(nutrient, unit, mapping_)};
-      wide.places.sd = placeOf(columns_, ColumnRole::Sd, nutrient);
-      wide.places.standardError = placeOf(columns_, ColumnRole::StandardError, nutrient);
-      wide.places.count = placeOf(columns_, ColumnRole::Count, nutrient);
-      wide.places.qualifier = placeOf(columns_, ColumnRole::Qualifier, nutrient);
-      wide.places.source = placeOf(columns_, ColumnRole::Source, nutrient);
-      for (const LocatedColumn& other : columns_)
-        if (other.use.role == ColumnRole::Sd && other.use.nutrient == nutrient && other.use.unit)
-          wide.places.sdScale =
-              scaleOf(readingOf(nutrient, other.use.unit, mapping_)) / scaleOf(wide.reading);
-      wide_.push_back(std::move(wide));
-    }
   }
 
   void findLongPlaces() {
@@ -257,14 +217,16 @@ class FoodStream::Work {
 
   void readLongValue(ImportedFood& food) {
     const LongMeanings::Meaning& meaning = meanings_->of(row_);
-    if (meaning.issue)
-      values_.remark(*meaning.issue,
-                     {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
-    if (!meaning.reading) return;
+    const auto remark = [&] {
+      if (meaning.issue)
+        values_.remark(*meaning.issue,
+                       {.line = row_.line(), .column = meaning.column + 1, .found = meaning.found});
+    };
+    if (!meaning.reading) return remark();
     auto stated = values_.readStated(row_, longPlaces_, *meaning.reading);
     if (!stated) return;
     if (!meaning.otherName.empty()) {
-      takeOther(meaning.otherName, std::move(*stated), food);
+      if (takeOther(meaning.otherName, std::move(*stated), food)) remark();
       return;
     }
     const food::NutrientId nutrient = meaning.reading->nutrient;
@@ -278,12 +240,17 @@ class FoodStream::Work {
     seen = food.values.size();
   }
 
-  void takeOther(const std::string& name, food::StatedValue stated, ImportedFood& food) {
+  /// False where the food has a value of this name already, which is remarked on.
+  bool takeOther(const std::string& name, food::StatedValue stated, ImportedFood& food) {
     const auto earlier = std::ranges::find_if(food.others, [&](const ImportedOther& it) {
       return it.name == name && it.stated.source == stated.source;
     });
-    if (earlier != food.others.end()) return repeat(earlier->stated, earlier->line, stated);
+    if (earlier != food.others.end()) {
+      repeat(earlier->stated, earlier->line, stated);
+      return false;
+    }
     food.others.push_back({name, std::move(stated), row_.line(), longPlaces_.value + 1});
+    return true;
   }
 
   void repeat(const food::StatedValue& earlier, std::size_t earlierLine, const food::StatedValue& now) {

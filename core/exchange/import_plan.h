@@ -75,6 +75,12 @@ struct ImportPlan {
     return remarks.at(static_cast<std::size_t>(issue));
   }
   [[nodiscard]] std::size_t valuesRead() const { return valuesNew + valuesChanged + valuesUnchanged; }
+  /// Values that the table states and that are not taken: unknown here and without a unit, named in the
+  /// mapping, or said before.
+  [[nodiscard]] std::size_t valuesLeftOut() const {
+    return of(ImportIssue::UnknownNutrient).count + of(ImportIssue::LeftOut).count +
+           of(ImportIssue::SaidTwice).count;
+  }
   [[nodiscard]] bool isRefused() const;
   /// Read to its end, nothing refused, and something in it.
   [[nodiscard]] bool mayBeWritten() const;

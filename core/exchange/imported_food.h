@@ -45,7 +45,7 @@ struct ImportedFood {
 };
 
 /// Why something will not be imported as it stands. Those up to Unlisted refuse the table; the rest is left
-/// out or noted.
+/// out, or kept with a note.
 enum class ImportIssue {
   BadNumber,        ///< see Remark::fault
   RaggedRow,        ///< more or fewer cells than the header
@@ -58,14 +58,15 @@ enum class ImportIssue {
   BadWord,          ///< a qualifier, basis or count that is none
   BadName,          ///< a formula, or beyond all measure
   Unlisted,         ///< a food code that the list of foods does not have
-  UnknownNutrient,  ///< no nutrient of this name is known here: kept under its name where it has a unit
+  UnknownNutrient,  ///< no nutrient of this name is known here, and its unit is none: left out
+  KeptByName,       ///< no nutrient of this name is known here: the value is kept under it
   LeftOut,          ///< the mapping says so
   SaidTwice,        ///< the same value again
   NoValues,         ///< a record without any value: a heading, a footnote, or a food nobody measured
   ScatterUnread     ///< a standard error without a count says no sd
 };
 inline constexpr ImportIssue kLastRefusal = ImportIssue::Unlisted;
-inline constexpr std::size_t kImportIssues = 16;
+inline constexpr std::size_t kImportIssues = 17;
 
 [[nodiscard]] constexpr bool refuses(ImportIssue issue) {
   return issue <= kLastRefusal;

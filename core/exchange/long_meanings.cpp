@@ -74,7 +74,7 @@ LongMeanings::Meaning LongMeanings::read(const TableRow& row) const {
     unit->basis = basis;
   }
   if (nutrient) return {readingOf(*nutrient, unit, mapping_), std::nullopt, 0, {}};
-  return {readingOf(*unit, mapping_), ImportIssue::UnknownNutrient, places_.nutrient, name, otherName};
+  return {readingOf(*unit, mapping_), ImportIssue::KeptByName, places_.nutrient, name, otherName};
 }
 
 }  // namespace tarebowl::exchange

@@ -71,8 +71,10 @@ void PlanLines::finish() {
 
 PlanLineKind PlanLines::kindOf(const Line& line) {
   if (line.kind < kFirstIssue) return static_cast<PlanLineKind>(line.kind);
-  return refuses(static_cast<ImportIssue>(line.kind - kFirstIssue)) ? PlanLineKind::Problem
-                                                                    : PlanLineKind::LeftOut;
+  const auto issue = static_cast<ImportIssue>(line.kind - kFirstIssue);
+  if (refuses(issue)) return PlanLineKind::Problem;
+  const bool isTaken = issue == ImportIssue::KeptByName || issue == ImportIssue::ScatterUnread;
+  return isTaken ? PlanLineKind::Noted : PlanLineKind::LeftOut;
 }
 
 PlanLineKind PlanLines::kindOf(std::size_t place) const {

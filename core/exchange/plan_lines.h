@@ -15,9 +15,10 @@
 
 namespace tarebowl::exchange {
 
-/// What a line of a plan is about.
-enum class PlanLineKind { NewFood, ChangedFood, UnchangedFood, LeftOut, Problem };
-inline constexpr std::size_t kPlanLineKinds = 5;
+/// What a line of a plan is about. Noted: a value is taken, under the table's own name or without its
+/// scatter.
+enum class PlanLineKind { NewFood, ChangedFood, UnchangedFood, Noted, LeftOut, Problem };
+inline constexpr std::size_t kPlanLineKinds = 6;
 
 /// A remark with the kind of its issue.
 struct PlannedRemark {

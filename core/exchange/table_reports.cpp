@@ -22,9 +22,10 @@ constexpr std::array<std::string_view, 15> kCheckWords{
     "unit-slip",        "far-from-group",        "ratio-far-from-group",
     "same-name",        "same-composition",      "stale"};
 constexpr std::array<std::string_view, kImportIssues> kIssueWords{
-    "bad-number",        "ragged-row",     "no-food",   "repeated-food", "repeated-value", "unknown-unit",
-    "unit-does-not-fit", "more-than-food", "bad-word",  "bad-name",      "unlisted-food",  "unknown-nutrient",
-    "left-out",          "said-twice",     "no-values", "scatter-unread"};
+    "bad-number",    "ragged-row",        "no-food",        "repeated-food", "repeated-value",
+    "unknown-unit",  "unit-does-not-fit", "more-than-food", "bad-word",      "bad-name",
+    "unlisted-food", "unknown-nutrient",  "kept-by-name",   "left-out",      "said-twice",
+    "no-values",     "scatter-unread"};
 constexpr std::array<std::string_view, 6> kDoubtWords{"not-understood", "second-of-nutrient",
                                                       "unit-assumed",   "decimal-mark-open",
                                                       "no-food-column", "no-value-column"};

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/food_stream.h"
+#include "core/exchange/value_reader.h"
+
 #include "core/exchange/plain_text.h"
 #include "core/exchange/problem_words.h"
 
@@ -39,8 +40,9 @@ void ValueReader::remark(ImportIssue issue, Remark remark) {
   ++group.count;
   if (options_.onRemark) options_.onRemark(issue, remark);
   if (group.first.size() >= options_.firstOfEachKind) return;
-  // A nutrient that is left out is left out in every food: it is named once.
-  const bool byName = issue == ImportIssue::UnknownNutrient || issue == ImportIssue::LeftOut;
+  // What becomes of a nutrient becomes of it in every food: it is named once.
+  const bool byName = issue == ImportIssue::UnknownNutrient || issue == ImportIssue::KeptByName ||
+                      issue == ImportIssue::LeftOut;
   const auto same = [&](const Remark& it) { return it.found == remark.found; };
   if (byName && std::ranges::any_of(group.first, same)) return;
   group.first.push_back(std::move(remark));

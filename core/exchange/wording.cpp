@@ -52,6 +52,10 @@ std::string percentText(double share) {
   return fmt::format("{:.0f} %", rounded);
 }
 
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
 std::string_view stateText(diet::TargetState state) {
   switch (state) {
     case diet::TargetState::Met:

@@ -5,6 +5,7 @@
 #include "core/diet/balance.h"
 #include "core/diet/problem.h"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -29,6 +30,8 @@ inline constexpr std::string_view kCaution =
 [[nodiscard]] std::string zoneText(std::optional<double> min, std::optional<double> max);
 /// "75 %"; "100 %" and "0 %" only where that is exact.
 [[nodiscard]] std::string percentText(double share);
+/// "1 food", "12 foods".
+[[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view many);
 /// Shape and word, so that it reads without colour: "● met", "◐ at limit", "▼ short", "▲ over", "? unknown".
 [[nodiscard]] std::string_view stateText(diet::TargetState state);
 /// "per kg DM", "per animal and day".

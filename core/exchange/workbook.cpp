@@ -16,6 +16,8 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::size_t kMostSharedText = std::size_t{256} << 20U;
+constexpr std::size_t kMostSharedTexts = 4'000'000;  // empty ones too take their place in memory
+constexpr std::size_t kMostStyles = 65'536;          // a spreadsheet program writes 65,490 at most
 
 void readPart(const fs::path& file, const std::string& part, XmlEvents events) {
   ZipMember member(file, part);
@@ -53,6 +55,9 @@ std::vector<std::string> sharedStrings(const fs::path& file) {
   XmlEvents events;
   events.start = [&](std::string_view name, const XmlAttributes&) {
     if (name == "si") strings.emplace_back();
+    if (strings.size() > kMostSharedTexts)
+      throw FormatError(file.string(), "xl/sharedStrings.xml",
+                        "at most " + std::to_string(kMostSharedTexts) + " texts");
     if (name == "rPh") inPhonetics = true;
     if (name == "t") inText = true;
   };
@@ -101,12 +106,18 @@ std::vector<bool> dateStyles(const fs::path& file) {
   if (!ZipMember::exists(file, "xl/styles.xml")) return isDate;
   std::set<int> own;
   bool inCellFormats = false;
+  const auto tooMany = [&] {
+    return FormatError(file.string(), "xl/styles.xml",
+                       "at most " + std::to_string(kMostStyles) + " cell styles");
+  };
   XmlEvents events;
   events.start = [&](std::string_view name, const XmlAttributes& attributes) {
     if (name == "cellXfs") inCellFormats = true;
+    if (own.size() >= kMostStyles) throw tooMany();
     if (name == "numFmt" && showsDate(attributes.find("formatCode").value_or("")))
       own.insert(idOf(attributes.find("numFmtId")));
     if (name != "xf" || !inCellFormats) return;
+    if (isDate.size() >= kMostStyles) throw tooMany();
     const int format = idOf(attributes.find("numFmtId"));
     isDate.push_back(isBuiltInDate(format) || own.contains(format));
   };

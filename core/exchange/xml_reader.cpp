@@ -21,6 +21,8 @@ std::string_view localName(const char* name) {
   return colon == std::string_view::npos ? whole : whole.substr(colon + 1);
 }
 
+constexpr std::size_t kLongestTag = std::size_t{1} << 20U;
+
 struct ParserCloser {
   void operator()(XML_Parser parser) const { XML_ParserFree(parser); }
 };
@@ -48,6 +50,9 @@ class XmlReader::Work {
   }
 
   void feed(std::string_view piece, bool last) {
+    quiet_ += piece.size();
+    if (quiet_ > kLongestTag)
+      throw FormatError(fileName_, part_, fmt::format("tags of at most {} MB", kLongestTag >> 20U));
     const auto status = XML_Parse(parser_.get(), piece.data(), static_cast<int>(piece.size()), last ? 1 : 0);
     if (error_) std::rethrow_exception(error_);
     if (status != XML_STATUS_OK)
@@ -64,6 +69,7 @@ class XmlReader::Work {
   static void guarded(void* data, Event event) {
     auto& self = *static_cast<Work*>(data);
     if (self.error_) return;
+    self.quiet_ = 0;
     try {
       event(self);
     } catch (...) {
@@ -92,6 +98,7 @@ class XmlReader::Work {
   std::string part_;
   std::unique_ptr<XML_ParserStruct, ParserCloser> parser_;
   std::exception_ptr error_;
+  std::size_t quiet_ = 0;  ///< bytes since the document last said something
 };
 
 XmlReader::XmlReader(XmlEvents events, std::string fileName, std::string part)

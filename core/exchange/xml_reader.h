@@ -30,7 +30,7 @@ struct XmlEvents {
 };
 
 /// expat, fed piece by piece. A document type declaration is refused: no spreadsheet has one, and it is how
-/// documents grow without end.
+/// documents grow without end. So is a tag or comment of more than 1 MB, which would have to be held whole.
 class XmlReader {
  public:
   /// fileName and part are what messages call it.

@@ -42,7 +42,8 @@ ZipMember::ZipMember(const std::filesystem::path& archive, const std::string& me
 ZipMember::~ZipMember() = default;
 
 std::string_view ZipMember::read() {
-  constexpr std::size_t kPiece = std::size_t{1} << 16U;
+  // Small: a few bytes of a sheet may make a row of sixteen thousand empty cells.
+  constexpr std::size_t kPiece = std::size_t{1} << 13U;
   piece_.resize(kPiece);
   const int count = unzReadCurrentFile(archive_->handle, piece_.data(), static_cast<unsigned>(kPiece));
   // At the end the checksum is compared.

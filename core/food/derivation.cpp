@@ -25,6 +25,12 @@ bool isGuarantee(Qualifier qualifier) {
   return qualifier == Qualifier::AtLeast || qualifier == Qualifier::AtMost;
 }
 
+/// A sum of parts is worked out anew of what a food states; what a recipe says only "at least" is no amount.
+bool isStated(const DerivedValue& derived) {
+  const bool isBoundOfMix = derived.by == DerivedBy::Recipe && derived.value.qualifier == Qualifier::AtLeast;
+  return derived.by != DerivedBy::BoundOnly && derived.by != DerivedBy::SumOfParts && !isBoundOfMix;
+}
+
 bool isMeasured(const Candidate& candidate) {
   return candidate.value.qualifier == Qualifier::Equal;
 }
@@ -189,9 +195,17 @@ const DerivedValue* Derivation::find(NutrientId nutrient) const {
 }
 
 Composition Derivation::composition() const {
+  Composition composition = stated();
+  for (const DerivedValue& derived : values)
+    if (derived.by == DerivedBy::SumOfParts && derived.value.qualifier == Qualifier::Equal)
+      composition.set(derived.nutrient, derived.value);
+  return composition;
+}
+
+Composition Derivation::stated() const {
   Composition composition;
   for (const DerivedValue& derived : values)
-    if (derived.by != DerivedBy::BoundOnly) composition.set(derived.nutrient, derived.value);
+    if (isStated(derived)) composition.set(derived.nutrient, derived.value);
   return composition;
 }
 

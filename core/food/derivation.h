@@ -40,7 +40,15 @@ struct DerivationRule {
   int pooledYears = 5;
 };
 
-enum class DerivedBy { Override, PooledOwnLab, NewestResult, BoundOnly, Cooking, Recipe };
+enum class DerivedBy {
+  Override,
+  PooledOwnLab,
+  NewestResult,
+  BoundOnly,
+  Cooking,
+  Recipe,     ///< a bound where the qualifier says "at least"
+  SumOfParts  ///< see sums.h; a bound where the qualifier says "at least"
+};
 
 enum class LeftOutBecause {
   Excluded,      ///< by hand, with a reason
@@ -74,6 +82,8 @@ struct Derivation {
   [[nodiscard]] const DerivedValue* find(NutrientId nutrient) const;
   /// What diets count with: means and traces. A nutrient with no more than a bound stays unknown.
   [[nodiscard]] Composition composition() const;
+  /// The same without the sums that were worked out from their parts: what somebody stated of the food.
+  [[nodiscard]] Composition stated() const;
 };
 
 [[nodiscard]] Derivation derive(std::span<const Sample> samples, std::span<const Override> overrides = {},

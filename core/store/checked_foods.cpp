@@ -31,7 +31,7 @@ CheckedFoods readForChecks(const Collection& collection, const std::stop_token& 
     read.foods.push_back({.name = line.name,
                           .form = line.form,
                           .group = line.group,
-                          .composition = std::move(known->composition),
+                          .composition = known->derivation.stated(),
                           .newestSample = newestOf(known->samples)});
     read.lines.push_back(std::move(line));
   }

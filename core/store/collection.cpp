@@ -18,10 +18,33 @@ namespace {
 
 namespace fs = std::filesystem;
 using Depth = SqliteConnection::Depth;
+using Access = OpenOptions::Access;
 
 SqliteConnection::Access accessOf(const OpenOptions& options) {
-  return options.access == OpenOptions::Access::ReadOnly ? SqliteConnection::Access::ReadOnly
-                                                         : SqliteConnection::Access::ReadWrite;
+  return options.access == Access::ReadOnly ? SqliteConnection::Access::ReadOnly
+                                            : SqliteConnection::Access::ReadWrite;
+}
+
+/// In a folder that cannot be written there is no journal to read by either, unless another program keeps
+/// one there.
+std::unique_ptr<Collection::Inner> connected(const fs::path& file, const OpenOptions& options) {
+  try {
+    return guarded(file, [&] {
+      auto inner = std::make_unique<Collection::Inner>(file, options);
+      (void)inner->connection.schemaVersion();  // reads of the file for the first time
+      return inner;
+    });
+  } catch (const StoreError& error) {
+    const bool mayRead = error.code() == StoreErrorCode::NoPermission && options.access == Access::ReadOnly;
+    if (!mayRead || hasOpenLog(file)) throw;
+  }
+  return std::make_unique<Collection::Inner>(file, SqliteConnection::Access::Still, options.patience);
+}
+
+fs::file_time_type timeOf(const fs::path& file) {
+  std::error_code error;
+  const auto time = fs::last_write_time(file, error);
+  return error ? fs::file_time_type{} : time;
 }
 
 int newest(std::span<const Migration> steps) {
@@ -49,9 +72,10 @@ void bringUpToDate(SqliteConnection& connection, const std::string& at, const Op
                    std::span<const Migration> steps) {
   const int version = connection.schemaVersion();
   if (version == newest(steps)) return;
-  if (options.access == OpenOptions::Access::ReadOnly) {
+  if (options.access == Access::ReadOnly) {
     throw StoreError(StoreErrorCode::NeedsUpgrade, connection.file(),
-                     "was written by an older Tarebowl and is open for reading only");
+                     "was written by an older Tarebowl and is open for reading only; copy it where it can be "
+                     "written and open the copy");
   }
   const fs::path backup = makeBackup(connection.file(), at, "before-upgrade");
   try {
@@ -87,7 +111,11 @@ void build(const fs::path& file, const Author& author, std::span<const Migration
 }  // namespace
 
 Collection::Inner::Inner(const fs::path& file, const OpenOptions& options)
-    : connection(file, accessOf(options), options.patience) {}
+    : Inner(file, accessOf(options), options.patience) {}
+
+Collection::Inner::Inner(const fs::path& file, SqliteConnection::Access access,
+                         std::chrono::milliseconds patience)
+    : connection(file, access, patience) {}
 
 Collection Collection::Inner::wrap(std::unique_ptr<Inner> inner) {
   return Collection(std::move(inner));
@@ -105,17 +133,30 @@ void raiseSchema(SqliteConnection& connection, std::span<const Migration> steps)
   }
 }
 
+Collection openAsAllowed(const fs::path& file, const std::string& at, OpenOptions options,
+                         std::span<const Migration> steps) {
+  try {
+    options.access = Access::ReadWrite;
+    return openWith(file, at, options, steps);
+  } catch (const StoreError& error) {
+    if (error.code() != StoreErrorCode::NoPermission) throw;
+  }
+  options.access = Access::ReadOnly;
+  return openWith(file, at, options, steps);
+}
+
 Collection openWith(const fs::path& file, const std::string& at, const OpenOptions& options,
                     std::span<const Migration> steps) {
+  if (options.access == Access::AsAllowed) return openAsAllowed(file, at, options, steps);
   refuseWhatIsNoCollection(file, newest(steps));
   const bool doubtful = hasOpenLog(file);
   return guarded(file, [&] {
-    auto inner = std::make_unique<Collection::Inner>(file, options);
+    auto inner = connected(file, options);
     SqliteConnection& connection = inner->connection;
     const int version = connection.schemaVersion();  // the log may hold a newer one than the header
     if (version > newest(steps))
       throw StoreError(StoreErrorCode::TooNew, file, "was written by a newer Tarebowl; nothing was changed");
-    const bool writes = options.access == OpenOptions::Access::ReadWrite;
+    const bool writes = options.access == Access::ReadWrite;
     if (writes && connection.isReadOnly())
       throw StoreError(StoreErrorCode::NoPermission, file, "the file or its folder cannot be written");
     if (options.check == OpenOptions::Check::Always)
@@ -125,6 +166,7 @@ Collection openWith(const fs::path& file, const std::string& at, const OpenOptio
     bringUpToDate(connection, at, options, steps);
     if (writes) connection.keepLog();
     inner->seenVersion = connection.dataVersion();
+    inner->seenTime = timeOf(file);
     return Collection::Inner::wrap(std::move(inner));
   });
 }
@@ -166,7 +208,18 @@ int Collection::schemaVersion() const {
   return guarded(file(), [&] { return inner_->connection.schemaVersion(); });
 }
 
+bool Collection::mayWrite() const {
+  return inner_->connection.access() == SqliteConnection::Access::ReadWrite;
+}
+
 bool Collection::changedElsewhere() {
+  if (inner_->connection.access() == SqliteConnection::Access::Still) {
+    const auto time = timeOf(file());
+    if (std::exchange(inner_->seenTime, time) == time) return false;
+    guarded(file(), [&] { inner_->connection.readAnew(); });
+    inner_->components.forget();
+    return true;
+  }
   const long long version = guarded(file(), [&] { return inner_->connection.dataVersion(); });
   const bool changed = version != inner_->seenVersion;
   inner_->seenVersion = version;

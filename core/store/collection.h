@@ -18,7 +18,11 @@ struct Author {
 };
 
 struct OpenOptions {
-  enum class Access { ReadWrite, ReadOnly };
+  enum class Access {
+    ReadWrite,
+    ReadOnly,
+    AsAllowed  ///< for writing; for reading where the file or its folder cannot be written
+  };
   enum class Check { AfterUncleanEnd, Always };
   Access access = Access::ReadWrite;
   Check check = Check::AfterUncleanEnd;        ///< when the whole file is read through for damage
@@ -46,6 +50,8 @@ class Collection {
 
   [[nodiscard]] const std::filesystem::path& file() const;
   [[nodiscard]] int schemaVersion() const;
+  /// False where it is open for reading only: every verb then refuses (NoPermission).
+  [[nodiscard]] bool mayWrite() const;
   /// Whether another connection has written since the last call, or since opening. Cheap: meant to be asked
   /// often.
   [[nodiscard]] bool changedElsewhere();

@@ -3,8 +3,9 @@
 #include "core/store/food_import.h"
 
 #include "core/store/food_json.h"
+#include "core/store/fresh_id.h"
+#include "core/store/import_statements.h"
 #include "core/store/imported_range.h"
-#include "core/store/sqlite_value_insert.h"
 #include "core/store/write.h"
 
 #include <fmt/format.h>
@@ -51,10 +52,10 @@ class FoodImport::Inner {
         source(std::move(from)),
         author(std::move(by)),
         transaction(store.connection),
-        insert(store.connection) {
-    range.firstFood = nextId(store.sql(), "food");
+        statements(store.connection) {
+    range.firstFood = freshFoodId(store);
     range.lastFood = range.firstFood - 1;
-    range.firstSample = nextId(store.sql(), "sample");
+    range.firstSample = freshSampleId(store);
     range.lastSample = range.firstSample - 1;
   }
 
@@ -89,11 +90,11 @@ class FoodImport::Inner {
   long long lastSample = 0;
   std::optional<std::int64_t> firstEdit;  // the entry for the first sample of an earlier import it changed
   std::optional<std::int64_t> change;
-  ValueInsert insert;
+  ImportStatements statements;
 };
 
 long long FoodImport::Inner::addFoodOf(const ImportedFood& imported) {
-  if (const auto known = foodWithCode(store, imported.food.code)) return *known;
+  if (const auto known = statements.foodWithCode(imported.food.code)) return *known;
   if (food::problemWith(imported.food)) refuse(store, "the food " + imported.food.code + " is not sound");
   insertFood(store, ++range.lastFood, 1, {.food = imported.food});
   ++counts.foodsAdded;
@@ -105,7 +106,7 @@ long long FoodImport::Inner::addSampleOf(const ImportedFood& imported) {
       .id = range.lastSample + 1, .food = addFoodOf(imported), .revision = 1, .sample = imported.sample};
   rows.sample.origin = source.origin;
   rows.sample.source = sourceOf(imported);
-  insertSample(store, rows);
+  statements.insertSample(rows);
   ++range.lastSample;
   ++counts.samplesAdded;
   return rows.id;
@@ -210,10 +211,8 @@ SampleId FoodImport::sample(const ImportedFood& food) {
   const std::string& source = inner.sourceOf(food);
   if (code == inner.lastCode && source == inner.lastSource) return SampleId{inner.lastSample};
   return guarded(inner.store.file(), [&] {
-    long long id = 0;
-    inner.store.sql() << "SELECT id FROM sample WHERE source = :source AND source_code = :code",
-        soci::use(source), soci::use(code), soci::into(id);
-    if (!inner.store.sql().got_data()) id = inner.addSampleOf(food);
+    const auto known = inner.statements.sampleOf(source, code);
+    const long long id = known ? *known : inner.addSampleOf(food);
     inner.lastCode = code;
     inner.lastSource = source;
     inner.lastSample = id;
@@ -232,7 +231,7 @@ FoodImport::Outcome FoodImport::add(SampleId sample, const ImportedValue& value)
     if (id < inner.range.firstSample) {
       inner.recall(id);
       outcome = inner.addToFormer(inner.formers.at(id), row);
-    } else if (!inner.insert.insert(id, row)) {
+    } else if (!inner.statements.insertValue(id, row)) {
       outcome = Outcome::Twice;
     }
     inner.counts.valuesAdded += outcome == Outcome::Added ? 1U : 0U;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/food_reading.h"
 
+#include "core/food/sums.h"
 #include "core/store/food_rows.h"
 
 #include <algorithm>
@@ -23,21 +24,20 @@ std::vector<food::Sample> bare(const std::vector<StoredSample>& stored) {
 std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food::DerivationRule& rule,
                               int chain);
 
-/// What a food that goes into another is made of; nothing where it is not known.
+/// What a food that goes into another is stated to be made of; nothing where it is not known.
 std::optional<food::Composition> compositionOf(Collection::Inner& inner, const std::string& code,
                                                const food::DerivationRule& rule, int chain) {
   const auto id = foodWithCode(inner, code);
-  auto part = id && chain < kLongestChain ? know(inner, *id, rule, chain + 1) : std::nullopt;
-  return part ? std::optional(std::move(part->composition)) : std::nullopt;
+  const auto part = id && chain < kLongestChain ? know(inner, *id, rule, chain + 1) : std::nullopt;
+  return part ? std::optional(part->derivation.stated()) : std::nullopt;
 }
 
-/// Adds what was worked out of nutrients that nobody measured in the food itself. A bound is told, and not
-/// counted with.
+/// Adds what was worked out of nutrients that nobody measured in the food itself.
 void addWorkedOut(KnownFood& known, const food::Composition& composition, food::DerivedBy by) {
+  const food::Composition measured = known.derivation.composition();
   for (const food::NutrientId nutrient : composition.knownNutrients()) {
-    if (known.composition.find(nutrient) != nullptr) continue;
+    if (measured.find(nutrient) != nullptr) continue;
     const food::NutrientValue& workedOut = *composition.find(nutrient);
-    if (workedOut.qualifier != food::Qualifier::AtLeast) known.composition.set(nutrient, workedOut);
     std::erase_if(known.derivation.values, [&](const auto& value) { return value.nutrient == nutrient; });
     known.derivation.values.push_back({.nutrient = nutrient, .value = workedOut, .by = by});
   }
@@ -75,9 +75,10 @@ std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food
   for (const long long sample : samplesOfFood(inner, id))
     if (const auto rows = loadSample(inner, sample)) known.samples.push_back(toStored(inner, *rows));
   known.derivation = food::derive(bare(known.samples), known.food.record.overrides, rule);
-  known.composition = known.derivation.composition();
   if (known.food.record.cooking) addCooked(inner, known, rule, chain);
   if (known.food.record.recipe) addMixed(inner, known, rule, chain);
+  food::addSums(known.derivation);
+  known.composition = known.derivation.composition();
   return known;
 }
 

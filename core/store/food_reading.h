@@ -45,7 +45,7 @@ struct KnownFood {
   StoredFood food{};
   std::vector<StoredSample> samples{};
   food::Derivation derivation{};                         ///< indices are those of `samples`
-  food::Composition composition{};                       ///< what diets count with
+  food::Composition composition{};                       ///< what diets count with, sums of parts too
   std::optional<food::CookingProblem> cookingProblem{};  ///< why nothing was worked out from the raw food
   std::optional<food::RecipeProblem> recipeProblem{};    ///< … or from the parts
 };

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/food_json.h"
+#include "core/store/food_rules.h"
+#include "core/store/fresh_id.h"
 #include "core/store/made_food_rows.h"
 #include "core/store/verbs.h"
 #include "core/store/write.h"
@@ -68,24 +70,6 @@ void refuseUnsound(const Collection::Inner& inner, const FoodRecord& record) {
     if (months < 1) refuse(inner, "a sampling plan counts whole months from 1 on");
 }
 
-std::string chained(const std::vector<std::string>& chain) {
-  std::string text;
-  for (const std::string& code : chain) text += (text.empty() ? "" : " → ") + code;
-  return text;
-}
-
-/// After the write, so that the new record is part of the chain.
-void refuseCycle(Collection::Inner& inner, const std::string& code) {
-  const auto partsOf = [&](const std::string& made) { return madeFrom(inner, made); };
-  if (const auto cycle = food::madeFromCycle(code, partsOf))
-    refuse(inner, "a food cannot be made from itself: " + chained(*cycle));
-}
-
-void refuseTakenCode(Collection::Inner& inner, const std::string& code, long long self) {
-  const auto other = foodWithCode(inner, code);
-  if (other && *other != self) refuse(inner, "there is another food with the code " + code);
-}
-
 /// The food as it is now; a conflict where it is not the one that was seen. mine: empty for a removal.
 StoredFood seen(Collection::Inner& inner, FoodId food, int revision, const std::string& mine) {
   auto current = loadFood(inner, static_cast<long long>(food));
@@ -105,7 +89,7 @@ long long countOf(Collection::Inner& inner, const std::string& query, long long 
 Written addFood(Collection& collection, const FoodRecord& record, const Author& author) {
   return write(collection, [&](Collection::Inner& inner) -> Written {
     refuseUnsound(inner, record);
-    const long long id = nextId(inner.sql(), "food");
+    const long long id = freshFoodId(inner);
     refuseTakenCode(inner, record.food.code, id);
     insertFood(inner, id, 1, record);
     refuseCycle(inner, record.food.code);

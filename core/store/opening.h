@@ -15,6 +15,8 @@ namespace tarebowl::store {
 class Collection::Inner {
  public:
   Inner(const std::filesystem::path& file, const OpenOptions& options);
+  Inner(const std::filesystem::path& file, SqliteConnection::Access access,
+        std::chrono::milliseconds patience);
 
   [[nodiscard]] static Collection wrap(std::unique_ptr<Inner> inner);
   [[nodiscard]] soci::session& sql() { return connection.sql(); }
@@ -23,6 +25,8 @@ class Collection::Inner {
   SqliteConnection connection;
   ComponentList components;
   long long seenVersion = 0;
+  /// When the file was last written, where nothing else tells that somebody wrote (SqliteConnection::Still).
+  std::filesystem::file_time_type seenTime{};
 };
 
 /// As Collection::create and open, over another list of migrations: for tests.

@@ -2,12 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/fresh_id.h"
 #include "core/store/record_json.h"
 #include "core/store/record_rules.h"
 #include "core/store/write.h"
 #include "core/store/written.h"
-
-#include <algorithm>
 
 /// The shape that the verbs of animals share: a transaction, the rules, the row, the entry in the log.
 namespace tarebowl::store {
@@ -21,14 +20,9 @@ template <class T>
   throw ConflictError(inner.file(), nameOf(current->record), mine, stateOf(current->record));
 }
 
-/// A number that nothing has or had: taking a removal back gives the thing its own number again.
 template <class T>
 [[nodiscard]] long long freshId(Collection::Inner& inner) {
-  const std::string subject = Table<T>::kSubject;
-  long long logged = 0;
-  inner.sql() << "SELECT COALESCE(MAX(subject_id), 0) + 1 FROM change_log WHERE subject = :subject",
-      soci::use(subject), soci::into(logged);
-  return std::max(logged, nextId(inner.sql(), Table<T>::kName));
+  return freshId(inner, Table<T>::kName, Table<T>::kSubject);
 }
 
 template <class T>

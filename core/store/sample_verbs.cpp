@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/food_json.h"
+#include "core/store/food_rules.h"
+#include "core/store/fresh_id.h"
 #include "core/store/verbs.h"
 #include "core/store/write.h"
 
@@ -52,15 +54,6 @@ void keepUnknown(Collection::Inner& inner, const SampleRows& before, SampleRows&
   std::ranges::sort(after.values, {}, &ValueRow::component);
 }
 
-void refuseTakenSource(Collection::Inner& inner, const SampleRows& rows) {
-  if (rows.sample.sourceCode.empty()) return;
-  long long id = 0;
-  inner.sql() << "SELECT id FROM sample WHERE source = :source AND source_code = :code",
-      soci::use(rows.sample.source), soci::use(rows.sample.sourceCode), soci::into(id);
-  if (inner.sql().got_data() && id != rows.id)
-    refuse(inner, rows.sample.sourceCode + " of " + rows.sample.source + " is there already");
-}
-
 Written replace(Collection& collection, SampleId sample, int seenRevision, const food::Sample& changed,
                 const Author& author, const std::string& verb) {
   return write(collection, [&](Collection::Inner& inner) -> Written {
@@ -98,7 +91,7 @@ Written addSample(Collection& collection, FoodId food, const food::Sample& sampl
     SampleRows rows = rowsOf(inner, sample);
     rows.food = static_cast<long long>(food);
     if (!loadFood(inner, rows.food)) refuse(inner, "the food of the sample is not there");
-    rows.id = nextId(inner.sql(), "sample");
+    rows.id = freshSampleId(inner);
     rows.revision = 1;
     refuseTakenSource(inner, rows);
     insertSample(inner, rows);

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 #include <soci/sqlite3/soci-sqlite3.h>
 
+#include <cctype>
 #include <utility>
 
 namespace tarebowl::store {
@@ -63,6 +64,20 @@ std::string_view meaningOf(StoreErrorCode code) {
   }
 }
 
+/// As a URI of SQLite, which promises that nobody writes the file meanwhile, so that no lock or journal is
+/// looked for beside it.
+std::string stillUri(const fs::path& file) {
+  std::string uri = "file:";
+  for (const char c : fs::absolute(file).string()) {
+    const auto byte = static_cast<unsigned char>(c);
+    if (std::isalnum(byte) != 0 || c == '/' || c == '.' || c == '-' || c == '_')
+      uri += c;
+    else
+      uri += fmt::format("%{:02X}", byte);
+  }
+  return "db=\"" + uri + "?mode=ro&immutable=1\"";
+}
+
 /// SOCI takes options as key="value"; a path without "=" may stand alone and hold any character.
 std::string connectString(const fs::path& file) {
   std::string path = file.string();
@@ -87,19 +102,32 @@ T ask(soci::session& session, const std::string& statement) {
 void rethrow(const fs::path& file, const soci::soci_error& error) {
   const auto* engine = dynamic_cast<const soci::sqlite3_soci_error*>(&error);
   const StoreErrorCode code = engine ? codeOf(engine->result()) : StoreErrorCode::Failed;
-  throw StoreError(code, file, fmt::format("{} ({})", meaningOf(code), error.what()));
+  const bool isClear = code == StoreErrorCode::NoPermission || code == StoreErrorCode::Busy ||
+                       code == StoreErrorCode::DiskFull;
+  throw StoreError(
+      code, file,
+      isClear ? std::string(meaningOf(code)) : fmt::format("{} ({})", meaningOf(code), error.what()));
 }
 
 SqliteConnection::SqliteConnection(fs::path file, Access access, std::chrono::milliseconds patience)
-    : file_(std::move(file)) {
+    : file_(std::move(file)), access_(access), patience_(patience) {
   guarded(file_, [&] {
-    session_.open(soci::sqlite3, connectString(file_));
-    session_ << fmt::format("PRAGMA busy_timeout = {}", patience.count());
-    session_ << "PRAGMA foreign_keys = ON";
-    session_ << "PRAGMA synchronous = FULL";
-    session_ << "PRAGMA trusted_schema = OFF";
-    if (access == Access::ReadOnly) session_ << "PRAGMA query_only = ON";
+    session_.open(soci::sqlite3, access_ == Access::Still ? stillUri(file_) : connectString(file_));
+    setUp();
   });
+}
+
+void SqliteConnection::setUp() {
+  session_ << fmt::format("PRAGMA busy_timeout = {}", patience_.count());
+  session_ << "PRAGMA foreign_keys = ON";
+  session_ << "PRAGMA synchronous = FULL";
+  session_ << "PRAGMA trusted_schema = OFF";
+  if (access_ != Access::ReadWrite) session_ << "PRAGMA query_only = ON";
+}
+
+void SqliteConnection::readAnew() {
+  session_.reconnect();
+  setUp();
 }
 
 int SqliteConnection::schemaVersion() {
@@ -160,6 +188,9 @@ void SqliteConnection::takeContentOf(SqliteConnection& source) {
 }
 
 WriteTransaction::WriteTransaction(SqliteConnection& connection) : session_(connection.sql()) {
+  if (connection.access() != SqliteConnection::Access::ReadWrite)
+    throw StoreError(StoreErrorCode::NoPermission, connection.file(),
+                     "is open for reading only; nothing was written");
   session_ << "BEGIN IMMEDIATE";
 }
 

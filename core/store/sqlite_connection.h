@@ -36,7 +36,7 @@ struct type_conversion<std::optional<T>> {
 
 namespace tarebowl::store {
 
-/// What SQLite says, as an error of the store.
+/// What SQLite says, as an error of the store: in the engine's own words only where ours are not clear.
 [[noreturn]] void rethrow(const std::filesystem::path& file, const soci::soci_error& error);
 
 /// Runs work that speaks to the engine; its errors become StoreError.
@@ -52,7 +52,9 @@ auto guarded(const std::filesystem::path& file, Work&& work) -> decltype(work())
 /// One connection to one file, with everything that is SQLite's alone: pragmas, locks, copies.
 class SqliteConnection {
  public:
-  enum class Access { ReadWrite, ReadOnly, Create };
+  /// Still: for reading where not even the journal beside the file can be opened, as in a folder that cannot
+  /// be written; somebody else's write shows after readAnew().
+  enum class Access { ReadWrite, ReadOnly, Still };
   SqliteConnection(std::filesystem::path file, Access access, std::chrono::milliseconds patience);
 
   [[nodiscard]] soci::session& sql() { return session_; }
@@ -66,6 +68,9 @@ class SqliteConnection {
   /// Grows when another connection has written.
   [[nodiscard]] long long dataVersion();
   [[nodiscard]] bool isReadOnly();
+  [[nodiscard]] Access access() const { return access_; }
+  /// Opens the file again, and keeps nothing of what was read of it.
+  void readAnew();
   enum class Depth { Quick, Thorough };  ///< Quick leaves out whether indexes agree with their tables
   /// Reads the file through; the first thing that is wrong with it, if any.
   [[nodiscard]] std::optional<std::string> firstDamage(Depth depth);
@@ -75,12 +80,17 @@ class SqliteConnection {
   void takeContentOf(SqliteConnection& source);
 
  private:
+  void setUp();
+
   std::filesystem::path file_;
+  Access access_;
+  std::chrono::milliseconds patience_;
   soci::session session_;
 };
 
 /// A transaction that holds the write lock from its start, so that what it reads stays true until it is
 /// written. Waits for another's write as long as the connection's patience. Rolls back unless committed.
+/// Throws StoreError (NoPermission) where the connection is for reading.
 class WriteTransaction {
  public:
   explicit WriteTransaction(SqliteConnection& connection);

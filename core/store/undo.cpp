@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/diet_tables.h"
 #include "core/store/food_json.h"
+#include "core/store/food_rules.h"
 #include "core/store/imported_range.h"
 #include "core/store/profile_tables.h"
 #include "core/store/record_verbs.h"
@@ -31,9 +32,16 @@ struct FoodSubject {
     const auto stored = loadFood(inner, id);
     return stored ? stored->revision : 0;
   }
-  void insert(const std::string& state) const { insertFood(inner, id, 1, foodFromJson(state)); }
+  void insert(const std::string& state) const {
+    const FoodRecord record = foodFromJson(state);
+    refuseTakenCode(inner, record.food.code, id);
+    insertFood(inner, id, 1, record);
+  }
   void update(const std::string& state, int revision) const {
-    updateFood(inner, id, revision, foodFromJson(state));
+    const FoodRecord record = foodFromJson(state);
+    refuseTakenCode(inner, record.food.code, id);
+    updateFood(inner, id, revision, record);
+    refuseCycle(inner, record.food.code);
   }
   void remove() const { deleteFood(inner, id); }
 };
@@ -54,6 +62,7 @@ struct SampleSubject {
     SampleRows made = sampleFromJson(inner, state);
     made.id = id;
     made.revision = revision;
+    refuseTakenSource(inner, made);
     return made;
   }
   void insert(const std::string& state) const { insertSample(inner, rows(state, 1)); }

@@ -25,8 +25,8 @@ std::optional<exchange::ExportedOther> exported(const store::OtherValue& value) 
 }
 
 exchange::ExportedFood exported(const store::Collection& collection, const food::FoodLine& line,
-                                store::KnownFood known) {
-  exchange::ExportedFood food{line.code, line.name, line.form, line.group, std::move(known.composition), {}};
+                                const store::KnownFood& known) {
+  exchange::ExportedFood food{line.code, line.name, line.form, line.group, known.derivation.stated(), {}};
   for (const store::OtherValue& value : store::otherValuesOf(collection, store::FoodId(line.id)))
     if (auto other = exported(value)) food.others.push_back(std::move(*other));
   return food;
@@ -40,7 +40,7 @@ exchange::ExportSource foodsOf(const store::Collection& collection) {
     while (next < foods.size()) {
       const food::FoodLine& line = foods[next++];
       if (auto known = store::knowFood(collection, store::FoodId(line.id)))
-        return exported(collection, line, std::move(*known));
+        return exported(collection, line, *known);
     }
     return std::nullopt;
   };

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/backup.h"
 #include "core/store/collection.h"
 #include "tests/app/program.h"
 
@@ -23,6 +24,7 @@ using ::testing::IsEmpty;
 std::string emptyCollection() {
   const auto file = fileWith("c.tarebowl", "");
   std::filesystem::remove(file);
+  std::filesystem::remove_all(store::backupFolder(file));  // of an earlier run
   (void)store::Collection::create(file, {"Keeper A", "2026-11-25T07:30:00Z"});
   return file.string();
 }
@@ -44,6 +46,37 @@ TEST(ImportCommand, PlansWithoutWritingThenWritesThenChangesNothing) {
   const json again = json::parse(tarebowl({"import", collection, table}).out);
   EXPECT_EQ(again["foods"]["unchanged"], 2);
   EXPECT_EQ(again["values"]["new"], 0);
+}
+
+TEST(ImportCommand, MakesTheBackupOfTheDayBeforeItWrites) {
+  const std::string collection = emptyCollection();
+  const std::string table = fileWith("t.csv", kTable).string();
+  (void)tarebowl({"import", collection, table, "--dry-run"});
+  EXPECT_THAT(store::listBackups(collection), IsEmpty()) << "nothing was written yet";
+  (void)tarebowl({"import", collection, table});
+  const auto backups = store::listBackups(collection);
+  ASSERT_EQ(backups.size(), 1U);
+  EXPECT_EQ(backups[0].reason, "daily");
+  EXPECT_EQ(json::parse(tarebowl({"foods", backups[0].file.string()}).out)["foods_in_collection"], 0);
+  (void)tarebowl({"import", collection, table});
+  EXPECT_EQ(store::listBackups(collection).size(), 1U);
+}
+
+TEST(ImportCommand, TellsPeopleWhatIsKeptUnderItsOwnNameAndWhatIsLeftOut) {
+  const std::string collection = emptyCollection();
+  const std::string table =
+      fileWith("t.csv", "food,nutrient,value,unit\nKale,CA,254,mg\nKale,Lime,1,mg\nKale,Moon pH,6.5,pH\n")
+          .string();
+  EXPECT_EQ(tarebowl({"import", collection, table, "--table"}).out,
+            "imported: 1 food new, 0 changed, 0 unchanged; 2 values new, 0 changed, 0 unchanged, 1 of these "
+            "kept under the table's own name; 1 left out (without --table: which, and why); nothing is known "
+            "in 0 cells\n");
+  const json remarks = json::parse(tarebowl({"import", collection, table, "--dry-run"}).out)["remarks"];
+  ASSERT_EQ(remarks.size(), 2U);
+  EXPECT_EQ(remarks[0]["kind"], "unknown-nutrient");
+  EXPECT_EQ(remarks[0]["first"][0]["found"], "Moon pH");
+  EXPECT_EQ(remarks[1]["kind"], "kept-by-name");
+  EXPECT_EQ(remarks[1]["first"][0]["found"], "Lime");
 }
 
 TEST(ImportCommand, RefusesABadTableInOneLineAndWritesNothingOfIt) {

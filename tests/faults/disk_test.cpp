@@ -113,6 +113,33 @@ int openingAsNobody(const fs::path& file) {
   return told.empty() ? -2 : told.front();
 }
 
+constexpr OpenOptions kAsAllowed{.access = OpenOptions::Access::AsAllowed};
+
+/// A collection of three foods, and nobody has it open.
+fs::path threeFoods(const OwnFolder& folder) {
+  const fs::path file = folder / "a.tarebowl";
+  Collection collection = Collection::create(file, kKeeper);
+  for (int number = 1; number <= 3; ++number) addFood(collection, numbered(number), kKeeper);
+  return file;
+}
+
+/// What nobody is told of a collection that is opened as far as is allowed: whether it may be written, how
+/// many foods it has, and why a food cannot be added.
+std::vector<int> lookingAsNobody(const fs::path& file) {
+  Child child([&](const Child::Tell& tell) {
+    asNobody([&] {
+      Collection collection = Collection::open(file, kNow, kAsAllowed);
+      tell(collection.mayWrite() ? 1 : 0);
+      tell(static_cast<int>(countFoods(collection)));
+      const auto code = codeOf([&] { addFood(collection, numbered(4), kKeeper); });
+      tell(code ? static_cast<int>(*code) : -1);
+    });
+  });
+  return child.told();
+}
+
+const std::vector<int> kReadOnly{0, 3, static_cast<int>(StoreErrorCode::NoPermission)};
+
 TEST(ReadOnly, AFolderThatCannotBeWrittenIsSaid) {
   const OwnFolder folder;
   const fs::path file = folder / "a.tarebowl";
@@ -121,6 +148,68 @@ TEST(ReadOnly, AFolderThatCannotBeWrittenIsSaid) {
   EXPECT_EQ(openingAsNobody(file), static_cast<int>(StoreErrorCode::NoPermission));
   chmod((folder / "").c_str(), 0755);
   EXPECT_EQ(countFoods(Collection::open(file, kNow)), 0U);
+}
+
+TEST(ReadOnly, ACollectionInAFolderThatCannotBeWrittenIsReadAndRefusesWrites) {
+  const OwnFolder folder;
+  const fs::path file = threeFoods(folder);
+  const std::string before = contentOf(file);
+  chmod((folder / "").c_str(), 0555);
+  EXPECT_EQ(lookingAsNobody(file), kReadOnly);
+  chmod(file.c_str(), 0444);
+  EXPECT_EQ(lookingAsNobody(file), kReadOnly);
+  chmod((folder / "").c_str(), 0755);
+  EXPECT_EQ(contentOf(file), before);
+}
+
+TEST(ReadOnly, ACollectionThatCannotBeWrittenItselfIsReadAndRefusesWrites) {
+  const OwnFolder folder;
+  const fs::path file = threeFoods(folder);
+  chmod((folder / "").c_str(), 0777);
+  chmod(file.c_str(), 0444);
+  EXPECT_EQ(lookingAsNobody(file), kReadOnly);
+}
+
+TEST(ReadOnly, OneWhoMayWriteOpensForWriting) {
+  const OwnFolder folder;
+  Collection collection = Collection::open(threeFoods(folder), kNow, kAsAllowed);
+  EXPECT_TRUE(collection.mayWrite());
+  EXPECT_FALSE(codeOf([&] { addFood(collection, numbered(4), kKeeper); }));
+}
+
+TEST(ReadOnly, ACollectionThatIsOpenForReadingRefusesWritesInWords) {
+  const OwnFolder folder;
+  const fs::path file = threeFoods(folder);
+  Collection collection = Collection::open(file, kNow, {.access = OpenOptions::Access::ReadOnly});
+  const auto error = errorOf([&] { addFood(collection, numbered(4), kKeeper); });
+  ASSERT_TRUE(error);
+  EXPECT_EQ(error->detail(), "is open for reading only; nothing was written");
+}
+
+TEST(ReadOnly, WhatSomebodyWhoMayWriteWroteIsSeen) {
+  const OwnFolder folder;
+  const fs::path file = threeFoods(folder);
+  fs::last_write_time(file, fs::last_write_time(file) - std::chrono::hours(1));
+  chmod((folder / "").c_str(), 0555);
+  Child child([&](const Child::Tell& tell) {
+    // Whoever runs the test may write; the collection is opened as nobody and read on as nobody.
+    if (geteuid() != 0) return;
+    seteuid(kNobody);
+    Collection collection = Collection::open(file, kNow, kAsAllowed);
+    tell(collection.changedElsewhere() ? 1 : 0);
+    seteuid(0);
+    {
+      Collection other = Collection::open(file, kNow);
+      addFood(other, numbered(4), kKeeper);
+    }
+    seteuid(kNobody);
+    tell(collection.changedElsewhere() ? 1 : 0);
+    tell(static_cast<int>(countFoods(collection)));
+  });
+  const std::vector<int> told = child.told();
+  chmod((folder / "").c_str(), 0755);
+  if (told.empty()) GTEST_SKIP() << "only root can be somebody who may write and somebody who may not";
+  EXPECT_EQ(told, (std::vector<int>{0, 1, 4}));
 }
 
 TEST(ReadOnly, AFileThatCannotBeWrittenOrReadIsSaid) {

@@ -70,7 +70,10 @@ class AnimalDesk : public QObject {
   void removeDraft(const ProfileInSight& version);
   void putInForce(const ProfileInSight& version, const QString& reason);
   /// A species new to the collection, with its group and profile, in one step; its group is shown.
-  void takeIn(const NewSpecies& told);
+  /// written: called once it is on the disk.
+  void takeIn(const NewSpecies& told, std::function<void()> written = {});
+  /// Targets for the group that is shown, which has none: a profile that derives from a model.
+  void startFromModel(const ModelChoice& choice);
 
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
   /// Reads the list and what is shown again: somebody else wrote.

@@ -38,9 +38,13 @@ void AnimalDesk::performAll(CollectionEdit edit) {
   collection_.perform(undoStack_, this, std::move(edit));
 }
 
-void AnimalDesk::takeIn(const NewSpecies& told) {
+void AnimalDesk::takeIn(const NewSpecies& told, std::function<void()> written) {
   CollectionEdit edit = editThatMakes(told, today());
-  edit.done = [this, group = told.group.code](const store::Written& /*species*/) { awaited_ = group; };
+  edit.done = [this, group = told.group.code,
+               written = std::move(written)](const store::Written& /*species*/) {
+    awaited_ = group;
+    if (written) written();
+  };
   performAll(std::move(edit));
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What can be done to the energy plan and the target profile of a group.
 #include "ui/animals/animal_desk.h"
+#include "ui/animals/animal_text.h"
 
 #include <utility>
 
@@ -58,6 +59,15 @@ void AnimalDesk::changeProfile(const ProfileInSight& version, const animal::Targ
     return store::editProfile(collection, store::ProfileId{draft->id}, draft->revision, changed, author);
   });
   performAll(std::move(edit));
+}
+
+void AnimalDesk::startFromModel(const ModelChoice& choice) {
+  if (!page_ || !page_->group || choice.model.empty() || choice.why.empty()) return;
+  std::vector<std::string> taken;
+  for (const ProfileName& known : page_->profileNames) taken.push_back(known.code);
+  for (const animal::TargetProfile& starter : choice.model) taken.push_back(starter.code);
+  const std::string code = codeFrom(QString::fromStdString(page_->group->record.code), taken);
+  performAll(editThatFeeds(*page_->group, choice, code, today()));
 }
 
 void AnimalDesk::removeDraft(const ProfileInSight& version) {

@@ -50,7 +50,7 @@ AnimalsRoom::AnimalsRoom(OpenCollection& collection, CollectionFiles& files, Ani
       list_(new AnimalList(*desk_)),
       header_(new PageHeader(*desk_)),
       reason_(new ReasonBar),
-      group_(new GroupPane(*desk_, *reason_)),
+      group_(new GroupPane(*desk_, *reason_, shippedStarters())),
       individual_(new IndividualPane(*desk_, *reason_)),
       species_(new SpeciesPane(*desk_)),
       newSpecies_(new NewSpeciesPage(*desk_, *reason_, shippedStarters())),
@@ -128,6 +128,8 @@ void AnimalsRoom::wire() {
   connect(list_, &AnimalList::chosen, this, &AnimalsRoom::showPlace);
   connect(group_, &GroupPane::shownWanted, this, &AnimalsRoom::showPlace);
   connect(list_, &AnimalList::speciesWanted, this, &AnimalsRoom::startSpecies);
+  connect(group_, &GroupPane::dietWanted, this, &AnimalsRoom::dietWanted);
+  connect(newSpecies_, &NewSpeciesPage::dietWanted, this, &AnimalsRoom::dietWanted);
   connect(newSpecies_, &NewSpeciesPage::done, this, &AnimalsRoom::leaveSpecies);
   connect(newSpecies_, &NewSpeciesPage::cancelled, this, &AnimalsRoom::leaveSpecies);
   connect(list_, &AnimalList::groupWanted, this, &AnimalsRoom::addGroup);
@@ -139,6 +141,11 @@ void AnimalsRoom::wire() {
   connect(desk_, &AnimalDesk::listChanged, this, &AnimalsRoom::showRight);
   connect(desk_, &AnimalDesk::pageChanged, this, &AnimalsRoom::showRight);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
+    banner_->setText(readOnlyText());
+    banner_->show();
+    emit stateChanged();
+  });
   connect(&collection_, &OpenCollection::refused, this, &AnimalsRoom::complain);
   connect(&collection_, &OpenCollection::hindered, this, &AnimalsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
@@ -234,7 +241,9 @@ void AnimalsRoom::goTo(qint64 id) {
 }
 
 void AnimalsRoom::complain(const Refusal& refusal) {
-  banner_->setText(refusalText(refusal));
+  QString text = refusalText(refusal);
+  if (collection_.isReadOnly()) text += QLatin1Char('\n') + readOnlyText();
+  banner_->setText(text);
   banner_->show();
 }
 

@@ -38,6 +38,10 @@ class AnimalsRoom : public Room {
   [[nodiscard]] NewSpeciesPage& newSpecies() const { return *newSpecies_; }
   [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
 
+ signals:
+  /// Somebody wants to design a diet for this group, by its code; it has a profile in force.
+  void dietWanted(const QString& group);
+
  private:
   void build();
   [[nodiscard]] QWidget* makeStart();

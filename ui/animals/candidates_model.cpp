@@ -40,6 +40,9 @@ void widen(std::optional<double>& bound, const std::optional<double>& by) {
   if (!bound) bound = by;
 }
 
+/// More candidates than these stand under headers too narrow for a line.
+constexpr qsizetype kMostOnOneLine = 2;
+
 /// "dog-adult-nrc2006" as a narrow header has it: the publication below whom it is of.
 QString onTwoLines(QString name) {
   const auto dash = name.lastIndexOf(QLatin1Char('-'));
@@ -82,7 +85,7 @@ void CandidatesModel::addTargets(std::size_t candidate, const animal::ResolvedPr
     const animal::Target& target = entry.rule.target;
     const quantity::Unit unit = food::describe(target.nutrient).unit;
     const auto toOwn = food::toOwnUnitFactor(target.nutrient, target.unit);
-    Cell& cell = cellOf(nutrientName(target.nutrient), unitPerBasis(unit, basis), candidate);
+    Cell& cell = cellOf(nutrientName(target.nutrient), unitText(unit), candidate);
     cell.stated = true;
     cell.provenance = target.origin.provenance;
     const auto moved = animal::onBasis(target, basis, scale);
@@ -153,7 +156,8 @@ QVariant CandidatesModel::headerData(int section, Qt::Orientation orientation, i
   if (section == Target) return tr("target");
   if (section == Unit) return tr("unit");
   const QString name = names_.value(section - FirstCandidate);
-  return role == Qt::DisplayRole ? onTwoLines(name) : name;
+  const bool fits = role != Qt::DisplayRole || names_.size() <= kMostOnOneLine;
+  return fits ? name : onTwoLines(name);
 }
 
 QVariant CandidatesModel::data(const QModelIndex& index, int role) const {

@@ -11,7 +11,7 @@
 
 namespace tarebowl::ui {
 
-/// Candidate model species side by side: a row for each target, on one basis and in one unit. What a
+/// Candidate model species side by side: a row for each target, on one basis and in its own unit. What a
 /// candidate does not state is `?`; what differs from the first candidate that states it is marked.
 class CandidatesModel : public QAbstractTableModel {
   Q_OBJECT

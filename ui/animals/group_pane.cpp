@@ -12,22 +12,27 @@
 #include "ui/shared/segmented_switch.h"
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace tarebowl::ui {
 
-GroupPane::GroupPane(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
+GroupPane::GroupPane(AnimalDesk& desk, ReasonBar& reason, Starters starters, QWidget* parent)
     : QWidget(parent),
+      desk_(desk),
       sheet_(new SegmentedSwitch(tr("Of the group"), {tr("animals and mass"), tr("energy need"),
                                                       tr("targets"), tr("what changed")})),
+      design_(new QPushButton(tr("Design a diet"))),
       sheets_(new QStackedWidget),
       members_(new MembersCard(desk)),
       readings_(new ReadingsCard(desk, reason)),
       mass_(new MassCard(desk)),
       entry_(new MassEntry(desk)),
       energy_(new EnergyCard(desk)),
-      targets_(new TargetsCard(desk, reason)),
+      targets_(new TargetsCard(desk, reason, std::move(starters))),
       history_(new HistoryCard(desk)) {
   sheets_->addWidget(makeAnimals());
   sheets_->addWidget(energy_);
@@ -36,10 +41,28 @@ GroupPane::GroupPane(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 8, 16, 10);
   layout->setSpacing(10);
-  layout->addWidget(sheet_, 0, Qt::AlignLeft);
+  auto* top = new QHBoxLayout;
+  top->addWidget(sheet_, 0, Qt::AlignLeft);
+  top->addStretch(1);
+  top->addWidget(design_);
+  layout->addLayout(top);
   layout->addWidget(sheets_, 1);
   connect(sheet_, &SegmentedSwitch::chosen, sheets_, &QStackedWidget::setCurrentIndex);
   connect(members_, &MembersCard::shownWanted, this, &GroupPane::shownWanted);
+  connect(&desk_, &AnimalDesk::pageChanged, this, &GroupPane::showPage);
+  connect(design_, &QPushButton::clicked, this, [this] {
+    if (desk_.page() && desk_.page()->group)
+      emit dietWanted(QString::fromStdString(desk_.page()->group->record.code));
+  });
+  showPage();
+}
+
+void GroupPane::showPage() {
+  const ProfileInSight* profile = desk_.page() ? profileToShow(*desk_.page()) : nullptr;
+  const bool fed = profile != nullptr && profile->state == store::ProfileState::InForce;
+  design_->setEnabled(fed);
+  design_->setToolTip(fed ? tr("A bowl for this group that meets its targets")
+                          : tr("A diet is designed to targets: this group has no profile in force yet"));
 }
 
 QWidget* GroupPane::makeAnimals() {

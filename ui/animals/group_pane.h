@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QPushButton;
 class QStackedWidget;
 
 namespace tarebowl::ui {
@@ -25,7 +26,7 @@ class GroupPane : public QWidget {
   Q_OBJECT
  public:
   enum Sheet { Animals, Energy, Targets, History };
-  GroupPane(AnimalDesk& desk, ReasonBar& reason, QWidget* parent = nullptr);
+  GroupPane(AnimalDesk& desk, ReasonBar& reason, Starters starters, QWidget* parent = nullptr);
   void showSheet(int sheet);
   [[nodiscard]] MassEntry& entry() const { return *entry_; }
   [[nodiscard]] MassCard& mass() const { return *mass_; }
@@ -35,12 +36,17 @@ class GroupPane : public QWidget {
   [[nodiscard]] HistoryCard& history() const { return *history_; }
 
  signals:
+  /// A diet is wanted for the group that is shown.
+  void dietWanted(const QString& group);
   void shownWanted(const tarebowl::ui::AnimalPlace& place);
 
  private:
   [[nodiscard]] QWidget* makeAnimals();
+  void showPage();
 
+  AnimalDesk& desk_;
   SegmentedSwitch* sheet_;
+  QPushButton* design_;
   QStackedWidget* sheets_;
   MembersCard* members_;
   ReadingsCard* readings_;

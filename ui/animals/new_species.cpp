@@ -33,18 +33,18 @@ CollectionVerb adopting(const animal::TargetProfile& starter) {
 }
 
 /// The profile as a draft, and then in force.
-std::vector<CollectionVerb> verbsForProfile(const NewSpecies& told, quantity::Date today) {
+std::vector<CollectionVerb> verbsForProfile(const animal::TargetProfile& profile, quantity::Date today) {
   const auto made = std::make_shared<store::Written>();
-  return {
-      [profile = told.profile, made](store::Collection& collection, const store::Author& author) {
-        animal::TargetProfile derived = profile;
-        if (derived.parent) derived.parent = keptAs(collection, derived.parent->code);
-        *made = store::addProfile(collection, derived, author);
-        return *made;
-      },
-      [made, today, why = told.profile.whyModel](store::Collection& collection, const store::Author& author) {
-        return store::putInForce(collection, store::ProfileId{made->id}, made->revision, today, why, author);
-      }};
+  return {[profile, made](store::Collection& collection, const store::Author& author) {
+            animal::TargetProfile derived = profile;
+            if (derived.parent) derived.parent = keptAs(collection, derived.parent->code);
+            *made = store::addProfile(collection, derived, author);
+            return *made;
+          },
+          [made, today, why = profile.whyModel](store::Collection& collection, const store::Author& author) {
+            return store::putInForce(collection, store::ProfileId{made->id}, made->revision, today, why,
+                                     author);
+          }};
 }
 
 std::vector<CollectionVerb> verbsForGroup(const NewSpecies& told, quantity::Date today) {
@@ -92,8 +92,37 @@ CollectionEdit editThatMakes(const NewSpecies& told, quantity::Date today) {
                   const store::Author& author) { return store::addSpecies(collection, species, author); },
       .what = Told::tr("take in %1").arg(QString::fromStdString(told.species.name))};
   for (const animal::TargetProfile& starter : told.model) edit.further.push_back(adopting(starter));
-  for (CollectionVerb& verb : verbsForProfile(told, today)) edit.further.push_back(std::move(verb));
+  for (CollectionVerb& verb : verbsForProfile(told.profile, today)) edit.further.push_back(std::move(verb));
   for (CollectionVerb& verb : verbsForGroup(told, today)) edit.further.push_back(std::move(verb));
+  return edit;
+}
+
+animal::TargetProfile profileFrom(const animal::TargetProfile& model) {
+  animal::TargetProfile profile;
+  profile.parent = animal::ProfileReference{model.code, model.version};
+  profile.modelSpecies = model.modelSpecies;
+  profile.kcalPerGramDryMatter = model.kcalPerGramDryMatter;
+  profile.dryMatterFraction = model.dryMatterFraction;
+  return profile;
+}
+
+CollectionEdit editThatFeeds(const store::StoredGroup& group, const ModelChoice& choice,
+                             const std::string& code, quantity::Date today) {
+  animal::TargetProfile profile = profileFrom(choice.model.back());
+  profile.code = code;
+  profile.name = group.record.name;
+  profile.whyModel = choice.why;
+  CollectionEdit edit{
+      .verb = adopting(choice.model.front()),
+      .what = Told::tr("start the targets of %1 from a model").arg(QString::fromStdString(profile.name))};
+  for (std::size_t i = 1; i < choice.model.size(); ++i) edit.further.push_back(adopting(choice.model[i]));
+  for (CollectionVerb& verb : verbsForProfile(profile, today)) edit.further.push_back(std::move(verb));
+  animal::Group after = group.record;
+  after.profile = code;
+  edit.further.push_back([id = group.id, revision = group.revision, after](store::Collection& collection,
+                                                                           const store::Author& author) {
+    return store::editGroup(collection, id, revision, after, author);
+  });
   return edit;
 }
 

@@ -25,6 +25,7 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr double kGramsAKilogram = 1000.0;
+constexpr int kMostPickerHeight = 420;
 
 std::string trimmed(const QLineEdit& field) {
   return field.text().trimmed().toStdString();
@@ -62,11 +63,13 @@ NewSpeciesPage::NewSpeciesPage(AnimalDesk& desk, ReasonBar& reason, Starters sta
       allometry_(new QComboBox),
       factor_(new QComboBox),
       missing_(new QLabel),
-      make_(new QPushButton(tr("Take it into the collection"))) {
+      make_(new QPushButton(tr("Take it into the collection"))),
+      makeAndDesign_(new QPushButton(tr("… and design a diet"))) {
   build();
   connect(picker_, &ModelPicker::chosenChanged, this, &NewSpeciesPage::takeModel);
   connect(ladder_, &TargetsLadder::profileEdited, this, &NewSpeciesPage::takeProfile);
-  connect(make_, &QPushButton::clicked, this, &NewSpeciesPage::make);
+  connect(make_, &QPushButton::clicked, this, [this] { make(Then::ShowTheGroup); });
+  connect(makeAndDesign_, &QPushButton::clicked, this, [this] { make(Then::DesignADiet); });
   for (QLineEdit* field : findChildren<QLineEdit*>())
     connect(field, &QLineEdit::textChanged, this, &NewSpeciesPage::showMissing);
   connect(allometry_, &QComboBox::currentIndexChanged, this, &NewSpeciesPage::showMissing);
@@ -139,6 +142,7 @@ QWidget* NewSpeciesPage::makeModel() {
                     "the vet decide."));
   told->setProperty("soft", true);
   told->setWordWrap(true);
+  picker_->setMaximumHeight(kMostPickerHeight);  // it scrolls by itself, under its header
   layout->addWidget(picker_);
   layout->addWidget(why_);
   layout->addWidget(told);
@@ -187,6 +191,7 @@ QWidget* NewSpeciesPage::makeFoot() {
   auto* foot = new QWidget;
   auto* cancel = new QPushButton(tr("Not now"));
   make_->setObjectName(QStringLiteral("primary"));
+  makeAndDesign_->setToolTip(tr("Take it into the collection and go on to a diet for its group"));
   missing_->setWordWrap(true);
   missing_->setAccessibleName(tr("What is still missing"));
   connect(cancel, &QPushButton::clicked, this, &NewSpeciesPage::cancelled);
@@ -195,6 +200,7 @@ QWidget* NewSpeciesPage::makeFoot() {
   layout->addWidget(missing_, 1);
   layout->addWidget(cancel);
   layout->addWidget(make_);
+  layout->addWidget(makeAndDesign_);
   return foot;
 }
 
@@ -211,10 +217,7 @@ void NewSpeciesPage::takeModel() {
   const animal::TargetProfile* model = picker_->chosen();
   animal::TargetProfile next;
   if (model != nullptr) {
-    next.parent = animal::ProfileReference{model->code, model->version};
-    next.modelSpecies = model->modelSpecies;
-    next.kcalPerGramDryMatter = model->kcalPerGramDryMatter;
-    next.dryMatterFraction = model->dryMatterFraction;
+    next = profileFrom(*model);
     // House rules that were set stay; limits on the old model's targets went with it.
     next.exclusions = profile_.exclusions;
     next.code = "new";
@@ -283,12 +286,16 @@ void NewSpeciesPage::showMissing() {
   missing_->setText(missing.isEmpty() ? tr("● Nothing is missing.")
                                       : tr("? Still missing: %1.").arg(missing.join(QStringLiteral(", "))));
   make_->setEnabled(missing.isEmpty());
+  makeAndDesign_->setEnabled(missing.isEmpty());
 }
 
-void NewSpeciesPage::make() {
+void NewSpeciesPage::make(Then then) {
   const NewSpecies whole = told();
   if (!missingOf(whole).isEmpty()) return;
-  desk_.takeIn(whole);
+  const QString group = QString::fromStdString(whole.group.code);
+  desk_.takeIn(whole, [this, group, then] {
+    if (then == Then::DesignADiet) emit dietWanted(group);
+  });
   emit done();
 }
 

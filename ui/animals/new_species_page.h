@@ -20,12 +20,6 @@ class ModelPicker;
 class ReasonBar;
 class TargetsLadder;
 
-/// Published profiles to choose a model species from, and what they take over from.
-struct Starters {
-  std::vector<animal::TargetProfile> profiles{};
-  animal::ProfileLookup lookup{};
-};
-
 /// A species new to the collection, guided: names, model species, limits, group and energy, one under
 /// another on a page, and all of them in sight. Nothing is written before the last button, and then all of
 /// it, which one undo takes back.
@@ -43,6 +37,8 @@ class NewSpeciesPage : public QWidget {
  signals:
   void done();
   void cancelled();
+  /// It is in the collection, and a diet is wanted for its group (by its code).
+  void dietWanted(const QString& group);
 
  private:
   void build();
@@ -55,7 +51,8 @@ class NewSpeciesPage : public QWidget {
   void takeModel();
   void takeProfile(const animal::TargetProfile& after);
   void showMissing();
-  void make();
+  enum class Then { ShowTheGroup, DesignADiet };
+  void make(Then then);
   [[nodiscard]] std::optional<animal::EnergyPlan> energy() const;
 
   AnimalDesk& desk_;
@@ -76,6 +73,7 @@ class NewSpeciesPage : public QWidget {
   QComboBox* factor_;
   QLabel* missing_;
   QPushButton* make_;
+  QPushButton* makeAndDesign_;
   animal::TargetProfile profile_;  // what limits were set, on top of the model
 };
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/animals/targets_card.h"
 
+#include "ui/animals/model_start.h"
 #include "ui/animals/targets_ladder.h"
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
@@ -14,6 +15,8 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace tarebowl::ui {
 namespace {
@@ -43,24 +46,36 @@ QString referenceText(const animal::ProfileReference& reference) {
   return QStringLiteral("%1 %2").arg(text(reference.code)).arg(reference.version);
 }
 
+QString sentence(const QString& words) {
+  return words.endsWith(QLatin1Char('.')) ? words : words + QLatin1Char('.');
+}
+
+/// Who decided that the version holds and why; nothing where that is why the model stands in.
+QString decisionText(const store::ProfileRecord& record) {
+  if (record.steps.empty() || record.steps.back().reason.empty()) return {};
+  const store::ProfileStep& last = record.steps.back();
+  if (last.reason == record.profile.whyModel) return {};
+  const QString why = sentence(text(last.reason));
+  return last.who.empty() ? TargetsCard::tr("Decided because: %1").arg(why)
+                          : TargetsCard::tr("Decided by %1: %2").arg(text(last.who), why);
+}
+
 /// "Derives from cat_adult 1. Model species: cat, because both live on prey. Presumes 4 kcal/g DM."
 QString aboutText(const ProfileInSight& version) {
   const animal::TargetProfile& profile = version.stored.record.profile;
   QStringList parts;
   if (profile.parent) parts << TargetsCard::tr("Derives from %1.").arg(referenceText(*profile.parent));
   if (!profile.modelSpecies.empty())
-    parts << (profile.whyModel.empty() ? TargetsCard::tr("Model species: %1.").arg(text(profile.modelSpecies))
-                                       : TargetsCard::tr("Model species: %1, because: %2")
-                                             .arg(text(profile.modelSpecies), text(profile.whyModel)));
+    parts << (profile.whyModel.empty()
+                  ? TargetsCard::tr("Model species: %1.").arg(text(profile.modelSpecies))
+                  : TargetsCard::tr("Model species: %1, because: %2")
+                        .arg(text(profile.modelSpecies), sentence(text(profile.whyModel))));
   if (profile.kcalPerGramDryMatter)
     parts << TargetsCard::tr("Its numbers presume %1 kcal per g of dry matter.")
                  .arg(stated(*profile.kcalPerGramDryMatter));
   if (profile.starter) parts << TargetsCard::tr("It came with the program and is derived from, not edited.");
   if (!profile.note.empty()) parts << text(profile.note);
-  if (!version.stored.record.steps.empty() && !version.stored.record.steps.back().reason.empty())
-    parts << TargetsCard::tr("Decided by %1: %2.")
-                 .arg(text(version.stored.record.steps.back().who),
-                      text(version.stored.record.steps.back().reason));
+  if (const QString decision = decisionText(version.stored.record); !decision.isEmpty()) parts << decision;
   return parts.join(QLatin1Char(' '));
 }
 
@@ -77,7 +92,7 @@ QString brokenText(const ProfileInSight& version) {
 
 }  // namespace
 
-TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
+TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, Starters starters, QWidget* parent)
     : QFrame(parent),
       desk_(desk),
       reason_(reason),
@@ -86,11 +101,13 @@ TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
       force_(new QPushButton(tr("Put in force…"))),
       discard_(new QPushButton(tr("Throw the draft away"))),
       about_(new QLabel),
-      ladder_(new TargetsLadder(reason, [&desk](const QString& why) {
-        return animal::LiftedLimit{.who = desk.collection().author().who,
-                                   .on = quantity::isoDate(desk.today()),
-                                   .reason = why.toStdString()};
-      })) {
+      ladder_(new TargetsLadder(reason,
+                                [&desk](const QString& why) {
+                                  return animal::LiftedLimit{.who = desk.collection().author().who,
+                                                             .on = quantity::isoDate(desk.today()),
+                                                             .reason = why.toStdString()};
+                                })),
+      modelStart_(new ModelStart(std::move(starters))) {
   build();
   connect(&desk_, &AnimalDesk::pageChanged, this, &TargetsCard::showPage);
   connect(profiles_, &QComboBox::activated, this, &TargetsCard::chooseProfile);
@@ -103,6 +120,7 @@ TargetsCard::TargetsCard(AnimalDesk& desk, ReasonBar& reason, QWidget* parent)
           [this](const animal::TargetProfile& after, const QString& what) {
             if (shown() != nullptr) desk_.changeProfile(*shown(), after, what);
           });
+  connect(modelStart_, &ModelStart::chosen, &desk_, &AnimalDesk::startFromModel);
   showPage();
 }
 
@@ -121,6 +139,7 @@ void TargetsCard::build() {
   layout->addLayout(top);
   layout->addWidget(about_);
   layout->addWidget(ladder_, 1);
+  layout->addWidget(modelStart_, 1);
 }
 
 void TargetsCard::showPage() {
@@ -141,6 +160,7 @@ void TargetsCard::fillVersions() {
   const AnimalPage& page = *desk_.page();
   if (place_ != page.place) {
     place_ = page.place;
+    modelStart_->clear();
     known_ = 0;
     versions_->clear();
   }
@@ -176,10 +196,12 @@ void TargetsCard::showVersion() {
   force_->setVisible(draft);
   discard_->setVisible(draft);
   ladder_->setVisible(version != nullptr);
+  modelStart_->setVisible(version == nullptr && desk_.page() && desk_.page()->group &&
+                          desk_.page()->group->record.profile.empty());
   if (version == nullptr) {
-    about_->setText(
-        tr("No target profile is chosen for this group. Choose one; a species new to the collection gets one "
-           "from a model species."));
+    about_->setText(tr(
+        "No target profile is chosen for this group. Choose one above, or start from a model species: what "
+        "is published for it stands in until there is something better, and limits are set on top of it."));
     ladder_->show({}, false);
     return;
   }

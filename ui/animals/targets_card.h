@@ -12,6 +12,7 @@ class QPushButton;
 
 namespace tarebowl::ui {
 
+class ModelStart;
 class ReasonBar;
 class TargetsLadder;
 
@@ -19,8 +20,10 @@ class TargetsLadder;
 class TargetsCard : public QFrame {
   Q_OBJECT
  public:
-  TargetsCard(AnimalDesk& desk, ReasonBar& reason, QWidget* parent = nullptr);
+  /// starters: where a group without a profile may start from.
+  TargetsCard(AnimalDesk& desk, ReasonBar& reason, Starters starters, QWidget* parent = nullptr);
   [[nodiscard]] TargetsLadder& ladder() const { return *ladder_; }
+  [[nodiscard]] ModelStart& modelStart() const { return *modelStart_; }
 
  private:
   void build();
@@ -39,6 +42,7 @@ class TargetsCard : public QFrame {
   QPushButton* discard_;
   QLabel* about_;
   TargetsLadder* ladder_;
+  ModelStart* modelStart_;
   std::optional<AnimalPlace> place_;  // whose profile was last shown
   std::size_t known_ = 0;             // versions of the profile when it was last shown
 };

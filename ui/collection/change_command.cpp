@@ -73,23 +73,37 @@ void ChangeCommand::takeBack() {
       });
 }
 
-ImportCommand::ImportCommand(OpenCollection& collection, const QObject* by, std::int64_t change,
-                             const QString& what, std::function<void()> takenBack)
-    : QUndoCommand(what),
+ImportCommand::ImportCommand(OpenCollection& collection, const QObject* by, TakenImport import,
+                             std::function<void()> takenBack)
+    : QUndoCommand(import.what),
       collection_(collection),
       by_(by),
-      change_(change),
+      again_(std::move(import.again)),
+      change_(std::make_shared<std::int64_t>(import.change)),
       takenBack_(std::move(takenBack)) {}
+
+void ImportCommand::redo() {
+  if (std::exchange(first_, false)) return;
+  OpenCollection& collection = collection_;
+  collection.ask(
+      [change = change_, again = again_, author = collection.author()](store::Collection& stored) {
+        *change = again(stored, author);
+        return true;
+      },
+      [&collection, by = by_, then = takenBack_](bool /*done*/) {
+        if (then) then();
+        emit collection.written(by);
+      });
+}
 
 void ImportCommand::undo() {
   OpenCollection& collection = collection_;
   collection.ask([change = change_, author = collection.author()](
-                     store::Collection& stored) { return store::undo(stored, change, author); },
+                     store::Collection& stored) { return store::undo(stored, *change, author); },
                  [&collection, by = by_, then = takenBack_](const store::Written& /*written*/) {
                    if (then) then();
                    emit collection.written(by);
                  });
-  setObsolete(true);
 }
 
 }  // namespace tarebowl::ui

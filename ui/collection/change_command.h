@@ -37,19 +37,22 @@ class ChangeCommand : public QUndoCommand {
   bool first_ = true;  // pushing it calls redo(), and it is already done
 };
 
-/// A table that was imported and can be taken back as a whole. It does not come back by redo but by importing
-/// the table again, which may be another by then.
+/// A table that was imported and can be taken back as a whole; it comes back by importing the same table
+/// again.
 class ImportCommand : public QUndoCommand {
  public:
-  ImportCommand(OpenCollection& collection, const QObject* by, std::int64_t change, const QString& what,
+  ImportCommand(OpenCollection& collection, const QObject* by, TakenImport import,
                 std::function<void()> takenBack);
+  void redo() override;
   void undo() override;
 
  private:
   OpenCollection& collection_;
   const QObject* by_;
-  std::int64_t change_;
+  ImportAgain again_;
+  std::shared_ptr<std::int64_t> change_;  // the newest; the answer to a write may outlive this command
   std::function<void()> takenBack_;
+  bool first_ = true;  // pushing it calls redo(), and it is already done
 };
 
 /// Does one verb after another, on the clerk's thread: where one fails, those before it are taken back and it

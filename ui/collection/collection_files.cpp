@@ -20,7 +20,8 @@ void CollectionFiles::open(const std::filesystem::path& file, bool invented) {
   const std::string at = collection_.author().at;
   if (invented)
     return open(file, true, [=, folder = sampleFolder()] { return openOrMakeSample(file, folder, at); });
-  open(file, file == sampleCollection(), [=] { return store::Collection::open(file, at); });
+  open(file, file == sampleCollection(),
+       [=] { return store::Collection::open(file, at, {.access = store::OpenOptions::Access::AsAllowed}); });
 }
 
 void CollectionFiles::open(const std::filesystem::path& file, bool invented, CollectionOpener opener) {

@@ -18,8 +18,19 @@ RoomState stateOf(const OpenCollection& collection) {
   state.file = toText(file->file.filename());
   state.saved = !collection.isBusy();
   state.savedText = collection.isBusy() ? OpenCollection::tr("working…") : OpenCollection::tr("all saved");
+  if (collection.isReadOnly() && !collection.isBusy()) {
+    state.saved = false;
+    state.savedText = OpenCollection::tr("for reading only");
+  }
   if (file->invented) state.sampleText = OpenCollection::tr("Brackenmere (invented sample)");
   return state;
+}
+
+QString readOnlyText() {
+  return OpenCollection::tr(
+      "This collection is open for reading only: its file or its folder cannot be written. To change it, "
+      "copy "
+      "it into a folder of your own and open the copy.");
 }
 
 }  // namespace tarebowl::ui

@@ -12,4 +12,7 @@ class OpenCollection;
 /// what it is doing.
 [[nodiscard]] RoomState stateOf(const OpenCollection& collection);
 
+/// What a collection that is open for reading only means for whoever sits before it; a banner of its rooms.
+[[nodiscard]] QString readOnlyText();
+
 }  // namespace tarebowl::ui

@@ -61,10 +61,18 @@ store::Author OpenCollection::author() const {
 
 void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
   file_ = std::move(what);
+  readOnly_ = false;
   clerk_ = std::make_unique<Clerk>(std::move(opener));
   connect(clerk_.get(), &Clerk::busyChanged, this, &OpenCollection::busyChanged);
   connect(clerk_.get(), &Clerk::refused, this, &OpenCollection::take);
+  clerk_->ask([](store::Collection& collection) { return collection.mayWrite(); },
+              [this](bool mayWrite) { takeAccess(mayWrite); });
   emit opened();
+}
+
+void OpenCollection::takeAccess(bool mayWrite) {
+  readOnly_ = !mayWrite;
+  if (readOnly_) return emit foundReadOnly();
   clerk_->askWhenIdle(
       [file = file_->file, at = author().at](store::Collection& /*collection*/) {
         return store::makeDailyBackup(file, at).has_value();
@@ -94,9 +102,9 @@ void OpenCollection::perform(QUndoStack& wayBack, const QObject* by, CollectionE
       });
 }
 
-void OpenCollection::takeImport(QUndoStack& wayBack, const QObject* by, std::int64_t change,
-                                const QString& what, std::function<void()> takenBack) {
-  wayBack.push(new ImportCommand(*this, by, change, what, std::move(takenBack)));
+void OpenCollection::takeImport(QUndoStack& wayBack, const QObject* by, TakenImport import,
+                                std::function<void()> takenBack) {
+  wayBack.push(new ImportCommand(*this, by, std::move(import), std::move(takenBack)));
   emit written(by);
 }
 

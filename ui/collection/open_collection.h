@@ -40,6 +40,17 @@ struct CollectionEdit {
   std::function<void()> takenBack{};                  ///< after each undo and redo
 };
 
+/// Imports a table again that was imported and taken back, on the clerk's thread: its entry in the change
+/// log. Throws where the table is another by now.
+using ImportAgain = std::function<std::int64_t(store::Collection&, const store::Author&)>;
+
+/// A table that was imported on another thread.
+struct TakenImport {
+  std::int64_t change = 0;  ///< its entry in the change log
+  QString what{};           ///< "import greens.csv", for the undo button
+  ImportAgain again{};
+};
+
 /// The collection that the window has open, for all of its rooms: the clerk that reads and writes it and who
 /// is at the keyboard. Nothing here waits for the disk.
 class OpenCollection : public QObject {
@@ -50,6 +61,8 @@ class OpenCollection : public QObject {
 
   void open(CollectionFile what, CollectionOpener opener);
   [[nodiscard]] const std::optional<CollectionFile>& file() const { return file_; }
+  /// The file or its folder cannot be written: it is shown, and every edit is refused.
+  [[nodiscard]] bool isReadOnly() const { return file_ && readOnly_; }
   void setPerson(const QString& name) { person_ = name; }
   /// Who does something now, for the log.
   [[nodiscard]] store::Author author() const;
@@ -70,7 +83,7 @@ class OpenCollection : public QObject {
   void perform(QUndoStack& wayBack, const QObject* by, CollectionEdit edit);
 
   /// Puts the way back of a table that was imported on another thread on the room's stack.
-  void takeImport(QUndoStack& wayBack, const QObject* by, std::int64_t change, const QString& what,
+  void takeImport(QUndoStack& wayBack, const QObject* by, TakenImport import,
                   std::function<void()> takenBack);
 
   /// Puts a backup in the place of the collection, after backing up what is there.
@@ -79,6 +92,8 @@ class OpenCollection : public QObject {
  signals:
   /// Another collection, or none: what was read of the one before no longer holds.
   void opened();
+  /// It turned out that it is open for reading only.
+  void foundReadOnly();
   /// A room of this window wrote.
   void written(const QObject* by);
   /// Somebody else wrote, or something was refused: what rooms have read may be old.
@@ -90,9 +105,11 @@ class OpenCollection : public QObject {
 
  private:
   void take(const Refusal& refusal);
+  void takeAccess(bool mayWrite);
   void lookAround();
 
   std::optional<CollectionFile> file_;
+  bool readOnly_ = false;
   QString person_;
   std::unique_ptr<Clerk> clerk_;
 };

@@ -11,7 +11,8 @@ namespace tarebowl::ui {
 
 store::Collection openOrMakeSample(const std::filesystem::path& file, const std::filesystem::path& folder,
                                    const std::string& at) {
-  if (std::filesystem::exists(file)) return store::Collection::open(file, at);
+  if (std::filesystem::exists(file))
+    return store::Collection::open(file, at, {.access = store::OpenOptions::Access::AsAllowed});
   std::filesystem::create_directories(file.parent_path());
   // Made beside its place and moved there: a sample that was made by half is never opened.
   std::filesystem::path half = file;

@@ -50,6 +50,7 @@ CollectionDoubts::CollectionDoubts(OpenCollection& collection, FoodDesk& foods, 
   wait_.setSingleShot(true);
   wait_.setInterval(kLeftAloneMs);
   connect(&wait_, &QTimer::timeout, this, &CollectionDoubts::work);
+  connect(&errand_, &Errand::failed, this, &CollectionDoubts::takeFailure);
   connect(&foods_, &FoodDesk::opened, this, &CollectionDoubts::startAnew);
   connect(&foods_, &FoodDesk::listChanged, this, [this] { wait_.start(); });
 }
@@ -58,6 +59,17 @@ void CollectionDoubts::startAnew() {
   wait_.stop();
   errand_.cancel();
   doubts_.reset();
+  complaint_.clear();
+  emit changed();
+}
+
+void CollectionDoubts::takeFailure(const std::exception_ptr& error) {
+  try {
+    std::rethrow_exception(error);
+  } catch (const std::exception& wrong) {
+    complaint_ = refusalOf(wrong).why;
+  }
+  doubts_.reset();  // what was found before may no longer hold
   emit changed();
 }
 
@@ -68,6 +80,7 @@ void CollectionDoubts::work() {
                day = today()](const Errand::Terms& terms) { return doubtsIn(file, at, day, terms.stop); },
               [this](std::vector<Doubt> doubts) {
                 doubts_ = std::move(doubts);
+                complaint_.clear();
                 emit changed();
               });
   emit changed();

@@ -34,6 +34,8 @@ class CollectionDoubts : public QObject {
   /// Those about a food that only other foods or the calendar show.
   [[nodiscard]] std::vector<Doubt> comparisonsOf(FoodId food) const;
   [[nodiscard]] bool isWorking() const { return wait_.isActive() || errand_.isBusy(); }
+  /// Why the foods could not be looked through the last time; empty where they could.
+  [[nodiscard]] const QString& complaint() const { return complaint_; }
   /// The doubt as the room says it, the other food by its name.
   [[nodiscard]] CheckSentence sentenceOf(const Doubt& doubt) const;
 
@@ -43,10 +45,12 @@ class CollectionDoubts : public QObject {
  private:
   void startAnew();
   void work();
+  void takeFailure(const std::exception_ptr& error);
 
   OpenCollection& collection_;
   FoodDesk& foods_;
   std::optional<std::vector<Doubt>> doubts_;
+  QString complaint_;
   QTimer wait_;
   Errand errand_;
 };

@@ -107,7 +107,8 @@ void CompositionModel::addCooked() {
 CompositionModel::Row CompositionModel::rowOf(const food::DerivedValue& derived) const {
   Row row{.derived = derived,
           .known = !derived.used.empty() || derived.by == food::DerivedBy::Override ||
-                   derived.by == food::DerivedBy::Cooking || derived.by == food::DerivedBy::Recipe};
+                   derived.by == food::DerivedBy::Cooking || derived.by == food::DerivedBy::Recipe ||
+                   derived.by == food::DerivedBy::SumOfParts};
   for (const std::size_t used : derived.used) row.statements.push_back({.sample = used});
   for (const food::LeftOut& left : derived.leftOut)
     row.statements.push_back({.sample = left.sample, .leftOut = left.because});

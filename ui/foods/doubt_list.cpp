@@ -163,15 +163,18 @@ void DoubtList::build() {
 void DoubtList::showCount() {
   list_->setVisible(model_->rowCount() > 0);  // what is said of none stands at the top
   if (!doubts_.doubts()) {
-    count_->setText(tr("looking through the foods…"));
+    const bool failed = !doubts_.isWorking() && !doubts_.complaint().isEmpty();
+    count_->setText(failed ? tr("The foods could not be looked through: %1").arg(doubts_.complaint())
+                           : tr("looking through the foods…"));
     return;
   }
   const QLocale locale;
   const auto all = static_cast<int>(doubts_.doubts()->size());
   QString text =
-      all == 0 ? tr("Nothing in these foods would make a careful analyst doubt.")
-               : tr("%1 doubts about %2 foods")
-                     .arg(locale.toString(all), locale.toString(static_cast<int>(foods_.foods().size())));
+      all == 0   ? tr("Nothing in these foods would make a careful analyst doubt.")
+      : all == 1 ? tr("1 doubt about %1 foods").arg(locale.toString(static_cast<int>(foods_.foods().size())))
+                 : tr("%1 doubts about %2 foods")
+                       .arg(locale.toString(all), locale.toString(static_cast<int>(foods_.foods().size())));
   if (model_->rowCount() < all) text = tr("%1 of %2").arg(locale.toString(model_->rowCount()), text);
   if (doubts_.isWorking()) text += tr(" · looking again…");
   count_->setText(text);

@@ -76,7 +76,7 @@ class FoodDesk : public QObject {
   void changeCooking(const std::optional<food::Cooking>& cooking);
 
   /// An import that was written on another thread for this desk: it goes on the way back.
-  void takeImport(std::int64_t change, const QString& what);
+  void takeImport(TakenImport import);
 
   /// In which unit energy is read in this room.
   [[nodiscard]] EnergyUnit energy() const { return energy_; }

@@ -31,8 +31,8 @@ void FoodDesk::perform(CollectionVerb verb, const QString& what, std::optional<F
                        .takenBack = [this, subject] { readAgain(*subject); }});
 }
 
-void FoodDesk::takeImport(std::int64_t change, const QString& what) {
-  collection_.takeImport(undoStack_, this, change, what, [this] { refresh(); });
+void FoodDesk::takeImport(TakenImport import) {
+  collection_.takeImport(undoStack_, this, std::move(import), [this] { refresh(); });
   refresh();
 }
 

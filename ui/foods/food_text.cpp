@@ -134,6 +134,10 @@ QString originText(const food::DerivedValue& value, std::span<const store::Store
     return left.because == food::LeftOutBecause::Excluded;
   });
   const QString asideText = aside > 0 ? Foods::tr("%1 set aside").arg(aside) : QString();
+  if (value.by == food::DerivedBy::SumOfParts)
+    return value.value.qualifier == food::Qualifier::Equal
+               ? QString::fromStdString(value.value.source)
+               : Foods::tr("a bound, %1").arg(QString::fromStdString(value.value.source));
   if (value.by == food::DerivedBy::Cooking)
     return join({Foods::tr("worked out from the raw food"), asideText});
   if (value.by == food::DerivedBy::Recipe) return join({Foods::tr("worked out from the recipe"), asideText});

@@ -74,6 +74,7 @@ void FoodsRoom::build() {
   rightLayout->setSpacing(0);
   auto* bannerRow = new QHBoxLayout;
   bannerRow->setContentsMargins(16, 0, 16, 0);
+  banner_->setProperty("topmost", true);  // margins of a row stay where the banner is hidden
   bannerRow->addWidget(banner_);
   rightLayout->addLayout(bannerRow);
   rightLayout->addWidget(right_, 1);
@@ -119,6 +120,11 @@ void FoodsRoom::wire() {
   connect(desk_, &FoodDesk::pageChanged, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::energyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
+    banner_->setText(readOnlyText());
+    banner_->show();
+    emit stateChanged();
+  });
   connect(&collection_, &OpenCollection::refused, this, &FoodsRoom::complain);
   connect(&collection_, &OpenCollection::hindered, this, &FoodsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
@@ -287,7 +293,9 @@ void FoodsRoom::goTo(qint64 id) {
 }
 
 void FoodsRoom::complain(const Refusal& refusal) {
-  banner_->setText(refusalText(refusal));
+  QString text = refusalText(refusal);
+  if (collection_.isReadOnly()) text += QLatin1Char('\n') + readOnlyText();
+  banner_->setText(text);
   banner_->show();
 }
 

@@ -3,7 +3,11 @@
 #include "ui/foods/import_desk.h"
 
 #include "core/exchange/problem_json.h"
+#include "ui/collection/collection_state.h"
 #include "ui/shared/paths.h"
+
+#include <QCryptographicHash>
+#include <QFile>
 
 #include <fstream>
 #include <iterator>
@@ -17,6 +21,15 @@ exchange::TableMapping mappingIn(const std::filesystem::path& file) {
   if (!stream)
     throw exchange::FormatError(file.string(), "", "a readable mapping (tarebowl-mapping/1), found none");
   return exchange::parseMapping(std::string(std::istreambuf_iterator<char>(stream), {}), file.string());
+}
+
+/// By which it is seen that a table is still the one that was imported; empty where it cannot be read.
+QByteArray markOf(const std::filesystem::path& table) {
+  QFile file(toText(table));
+  if (!file.open(QIODevice::ReadOnly)) return {};
+  QCryptographicHash hash(QCryptographicHash::Sha256);
+  hash.addData(&file);
+  return hash.result();
 }
 
 }  // namespace
@@ -92,6 +105,7 @@ void ImportDesk::saveMapping(const std::filesystem::path& file) {
 ImportDesk::Run ImportDesk::runThrough(transfer::Keep keep) const {
   return [file = file_, mapping = mapping_, collection = collection_.file()->file,
           author = collection_.author(), keep](const Errand::Terms& terms) {
+    const QByteArray mark = keep == transfer::Keep::Nothing ? QByteArray() : markOf(file);
     auto lines = std::make_shared<exchange::PlanLines>();
     exchange::ImportOptions options{.stop = terms.stop, .progress = terms.progress};
     options.onFood = [&](const exchange::PlannedFood& food) { lines->add(food); };
@@ -102,14 +116,33 @@ ImportDesk::Run ImportDesk::runThrough(transfer::Keep keep) const {
     transfer::Imported imported = transfer::importTable(
         into, {.input = exchange::tableFile(file), .mapping = mapping, .file = file}, author, keep, options);
     lines->finish();
-    return Planned{std::move(imported.plan), std::move(lines), imported.change};
+    return Planned{std::move(imported.plan), std::move(lines), imported.change, mark};
   };
+}
+
+ImportAgain ImportDesk::importAgain(const QByteArray& mark) const {
+  return
+      [file = file_, mapping = mapping_, mark](store::Collection& collection, const store::Author& author) {
+        const auto refuse = [&](const QString& why) {
+          throw store::StoreError(store::StoreErrorCode::Refused, file, why.toStdString());
+        };
+        if (markOf(file) != mark)
+          refuse(tr(
+              "it is another table now than the one that was imported; import it again to see what it would "
+              "do"));
+        const transfer::Imported imported = transfer::importTable(
+            collection, {.input = exchange::tableFile(file), .mapping = mapping, .file = file}, author,
+            transfer::Keep::WhereItMay);
+        if (!imported.change) refuse(tr("importing it again would change nothing"));
+        return imported.change.value_or(0);
+      };
 }
 
 void ImportDesk::plan() {
   waitsForFoods_ = foods_.isReading();  // a new collection is not on the disk before
   if (waitsForFoods_) return setStage(Stage::Planning);
   if (!collection_.file()) return fail(tr("No collection is open that it could go into."));
+  if (collection_.isReadOnly()) return fail(readOnlyText());
   if (!mapping_.decimalMark)
     return fail(
         tr("Its numbers can be read both ways, with a decimal point and with a decimal comma. Say "
@@ -144,7 +177,9 @@ void ImportDesk::takeImported(Planned imported) {
   plan_ = std::move(imported.plan);
   lines_ = std::move(imported.lines);
   if (!imported.change) return setStage(Stage::Planned);  // the table is another by now: look again
-  foods_.takeImport(*imported.change, tr("import %1").arg(toText(file_.filename())));
+  foods_.takeImport({.change = *imported.change,
+                     .what = tr("import %1").arg(toText(file_.filename())),
+                     .again = importAgain(imported.mark)});
   setStage(Stage::Imported);
 }
 

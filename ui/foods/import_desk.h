@@ -9,6 +9,8 @@
 #include "ui/foods/food_desk.h"
 #include "ui/shared/errand.h"
 
+#include <QByteArray>
+
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -74,10 +76,12 @@ class ImportDesk : public QObject {
     exchange::ImportPlan plan;
     std::shared_ptr<const exchange::PlanLines> lines;
     std::optional<std::int64_t> change;
+    QByteArray mark;  ///< of the table's content; empty for a plan
   };
   /// Reads the table into the collection on the errand's thread.
   using Run = std::function<Planned(const Errand::Terms&)>;
   [[nodiscard]] Run runThrough(transfer::Keep keep) const;
+  [[nodiscard]] ImportAgain importAgain(const QByteArray& mark) const;
   void read(const exchange::KnownOfTable& known, std::optional<std::filesystem::path> mapping);
   void takeOpened(Opened opened);
   void takeImported(Planned imported);

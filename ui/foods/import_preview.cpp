@@ -21,9 +21,14 @@ namespace {
 using exchange::PlanLineKind;
 
 /// In the order of the switch; nothing: every line.
-constexpr std::array<std::optional<PlanLineKind>, 6> kKinds{
-    std::nullopt,          PlanLineKind::NewFood, PlanLineKind::ChangedFood, PlanLineKind::UnchangedFood,
-    PlanLineKind::LeftOut, PlanLineKind::Problem};
+constexpr std::array<std::optional<PlanLineKind>, 7> kKinds{
+    std::nullopt,        PlanLineKind::NewFood, PlanLineKind::ChangedFood, PlanLineKind::UnchangedFood,
+    PlanLineKind::Noted, PlanLineKind::LeftOut, PlanLineKind::Problem};
+
+QString lineCount(std::size_t lines) {
+  return lines == 1 ? ImportPreview::tr("1 line")
+                    : ImportPreview::tr("%1 lines").arg(QLocale().toString(static_cast<qulonglong>(lines)));
+}
 
 class PlanDelegate : public QStyledItemDelegate {
  public:
@@ -74,8 +79,8 @@ ImportPreview::ImportPreview(const ImportDesk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),
       model_(new PlanModel(desk, this)),
-      kinds_(new SegmentedSwitch(tr("Lines"), {tr("all"), tr("new"), tr("changed"), tr("as they were"),
-                                               tr("left out"), tr("problems")})),
+      kinds_(new SegmentedSwitch(tr("Lines"), {tr("all"), tr("new"), tr("changed"), tr("unchanged"),
+                                               tr("noted"), tr("left out"), tr("problems")})),
       table_(makeTable(*model_)),
       told_(new QLabel) {
   told_->setProperty("soft", true);
@@ -103,14 +108,16 @@ void ImportPreview::choose(std::optional<PlanLineKind> kind) {
 void ImportPreview::showCounts() {
   const QLocale locale;
   QStringList tips;
-  for (const auto& kind : kKinds)
-    tips << tr("%1 lines").arg(locale.toString(static_cast<qulonglong>(model_->countOf(kind))));
+  for (const auto& kind : kKinds) tips << lineCount(model_->countOf(kind));
   kinds_->setToolTips(tips);
-  QString text = tr("%1 lines shown").arg(locale.toString(model_->rowCount()));
-  const std::size_t problems = model_->countOf(PlanLineKind::Problem);
-  const std::size_t leftOut = model_->countOf(PlanLineKind::LeftOut);
-  if (problems > 0) text += tr(" · %1 problems").arg(locale.toString(static_cast<qulonglong>(problems)));
-  if (leftOut > 0) text += tr(" · %1 left out").arg(locale.toString(static_cast<qulonglong>(leftOut)));
+  QString text = tr("%1 shown").arg(lineCount(static_cast<std::size_t>(model_->rowCount())));
+  const auto add = [&](PlanLineKind kind, const QString& one, const QString& many) {
+    const std::size_t lines = model_->countOf(kind);
+    if (lines > 0) text += lines == 1 ? one : many.arg(locale.toString(static_cast<qulonglong>(lines)));
+  };
+  add(PlanLineKind::Problem, tr(" · 1 problem"), tr(" · %1 problems"));
+  add(PlanLineKind::LeftOut, tr(" · 1 left out"), tr(" · %1 left out"));
+  add(PlanLineKind::Noted, tr(" · 1 kept with a note"), tr(" · %1 kept with a note"));
   if (desk_.lines()->notKept() > 0)
     text += tr(" · %1 further lines are counted and not listed")
                 .arg(locale.toString(static_cast<qulonglong>(desk_.lines()->notKept())));

@@ -21,6 +21,27 @@ QString count(std::size_t number) {
   return QLocale().toString(static_cast<qulonglong>(number));
 }
 
+/// many: "%1 values".
+QString counted(std::size_t number, const QString& one, const QString& many) {
+  return number == 1 ? one : many.arg(count(number));
+}
+
+QString values(std::size_t number) {
+  return counted(number, Import::tr("1 value"), Import::tr("%1 values"));
+}
+
+QString newFoods(std::size_t number) {
+  return counted(number, Import::tr("1 food new"), Import::tr("%1 foods new"));
+}
+
+QString newValues(std::size_t number) {
+  return counted(number, Import::tr("1 value new"), Import::tr("%1 values new"));
+}
+
+QString changedValues(std::size_t number) {
+  return counted(number, Import::tr("1 value changed"), Import::tr("%1 values changed"));
+}
+
 QString text(const std::string& words) {
   return QString::fromStdString(words).simplified();
 }
@@ -57,23 +78,26 @@ QString repeatedText(ImportIssue issue, const exchange::Remark& remark, const QS
 QString countsText(const exchange::ImportPlan& plan) {
   QStringList foods;
   const auto of = [&](FoodChange change) { return plan.foods.at(static_cast<std::size_t>(change)); };
-  foods << Import::tr("%1 foods new").arg(count(of(FoodChange::New)));
+  foods << newFoods(of(FoodChange::New));
   foods << Import::tr("%1 changed").arg(count(of(FoodChange::Changed)));
-  foods << Import::tr("%1 as they were").arg(count(of(FoodChange::Unchanged)));
+  foods << Import::tr("%1 unchanged").arg(count(of(FoodChange::Unchanged)));
   QStringList values;
-  values << Import::tr("%1 values new").arg(count(plan.valuesNew));
+  values << newValues(plan.valuesNew);
   values << Import::tr("%1 changed").arg(count(plan.valuesChanged));
-  values << Import::tr("%1 as they were").arg(count(plan.valuesUnchanged));
+  values << Import::tr("%1 unchanged").arg(count(plan.valuesUnchanged));
   if (plan.valuesOther > 0)
-    values << Import::tr("%1 of these under names that are no nutrients here").arg(count(plan.valuesOther));
-  return foods.join(QStringLiteral(", ")) + QStringLiteral("; ") + values.join(QStringLiteral(", "));
+    values << Import::tr("%1 of these kept under the table's own name").arg(count(plan.valuesOther));
+  QStringList parts{foods.join(QStringLiteral(", ")), values.join(QStringLiteral(", "))};
+  if (const std::size_t leftOut = plan.valuesLeftOut(); leftOut > 0)
+    parts << Import::tr("%1 left out").arg(count(leftOut));
+  return parts.join(QStringLiteral("; "));
 }
 
 QString unknownText(const exchange::ImportPlan& plan) {
   const std::size_t unknown = plan.nothingKnown + plan.zerosUnknown;
-  return unknown == 0
-             ? QString()
-             : Import::tr(" %1 cells say that nothing is known, and stay unknown.").arg(count(unknown));
+  return unknown == 0 ? QString()
+                      : counted(unknown, Import::tr(" 1 cell says that nothing is known, and stays unknown."),
+                                Import::tr(" %1 cells say that nothing is known, and stay unknown."));
 }
 
 std::size_t refused(const exchange::ImportPlan& plan) {
@@ -87,13 +111,13 @@ std::size_t refused(const exchange::ImportPlan& plan) {
 
 QString outcomeText(const exchange::PlannedFood& food) {
   const exchange::FoodOutcome& outcome = food.outcome;
-  if (outcome.change == FoodChange::New) return Import::tr("new: %1 values").arg(count(outcome.valuesNew));
+  if (outcome.change == FoodChange::New) return Import::tr("new: %1").arg(values(outcome.valuesNew));
   if (outcome.change == FoodChange::Unchanged)
-    return Import::tr("as it was: %1 values").arg(count(outcome.valuesUnchanged));
+    return Import::tr("as it was: %1").arg(values(outcome.valuesUnchanged));
   QStringList parts;
-  if (outcome.valuesNew > 0) parts << Import::tr("%1 values new").arg(count(outcome.valuesNew));
-  if (outcome.valuesChanged > 0) parts << Import::tr("%1 values changed").arg(count(outcome.valuesChanged));
-  if (outcome.valuesUnchanged > 0) parts << Import::tr("%1 as they were").arg(count(outcome.valuesUnchanged));
+  if (outcome.valuesNew > 0) parts << newValues(outcome.valuesNew);
+  if (outcome.valuesChanged > 0) parts << changedValues(outcome.valuesChanged);
+  if (outcome.valuesUnchanged > 0) parts << Import::tr("%1 unchanged").arg(count(outcome.valuesUnchanged));
   return parts.join(QStringLiteral(", "));
 }
 
@@ -130,8 +154,10 @@ QString reasonText(const exchange::PlannedRemark& planned) {
     case ImportIssue::Unlisted:
       return Import::tr("the list of foods has no code “%1”").arg(found);
     case ImportIssue::UnknownNutrient:
-      return Import::tr("no nutrient is called “%1” here: kept under that name where its unit is understood")
+      return Import::tr("left out: no nutrient is called “%1” here, and its unit is none known here")
           .arg(found);
+    case ImportIssue::KeptByName:
+      return Import::tr("kept under its own name: no nutrient is called “%1” here").arg(found);
     case ImportIssue::LeftOut:
       return Import::tr("left out as the mapping says: %1").arg(found);
     case ImportIssue::SaidTwice:
@@ -146,14 +172,17 @@ QString reasonText(const exchange::PlannedRemark& planned) {
 
 QString planText(const exchange::ImportPlan& plan) {
   if (const std::size_t lines = refused(plan); lines > 0)
-    return Import::tr(
-               "%1 places are in the way; nothing is imported while they stand as they are. Change the "
-               "mapping, leave the column out, or mend the table and open it again.")
-        .arg(count(lines));
+    return counted(lines,
+                   Import::tr("1 place is in the way; nothing is imported while it stands as it is. Change "
+                              "the mapping, leave the column out, or mend the table and open it again."),
+                   Import::tr("%1 places are in the way; nothing is imported while they stand as they are. "
+                              "Change the mapping, leave the column out, or mend the table and open it "
+                              "again."));
   if (plan.valuesRead() == 0) return Import::tr("There is no value of a food in it.");
   if (plan.valuesNew + plan.valuesChanged == 0)
-    return Import::tr("Importing it changes nothing: all of its %1 values are here already.")
-        .arg(count(plan.valuesUnchanged));
+    return counted(plan.valuesUnchanged,
+                   Import::tr("Importing it changes nothing: its 1 value is here already."),
+                   Import::tr("Importing it changes nothing: all of its %1 values are here already."));
   return Import::tr("This will happen: %1.").arg(countsText(plan)) + unknownText(plan);
 }
 

@@ -8,6 +8,8 @@
 #include "ui/shared/nutrient_text.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace tarebowl::ui {
 namespace {
@@ -64,11 +66,18 @@ void MappingModel::take() {
 std::vector<MappingModel::CodedName> MappingModel::codedNames() const {
   std::vector<CodedName> coded;
   if (!isLong()) return coded;
-  for (const auto& [name, lines] : desk_.lines()->foundIn(exchange::ImportIssue::UnknownNutrient))
-    coded.push_back({name, lines});
+  using exchange::ImportIssue;
+  std::map<std::string, CodedName> found;  // a name may be kept with one unit and left out with another
+  for (const ImportIssue issue : {ImportIssue::KeptByName, ImportIssue::UnknownNutrient})
+    for (const auto& [name, lines] : desk_.lines()->foundIn(issue)) {
+      CodedName& one = found.try_emplace(name, CodedName{.name = name}).first->second;
+      one.lines += lines;
+      one.kept = one.kept || issue == ImportIssue::KeptByName;
+    }
+  for (auto& [name, one] : found) coded.push_back(std::move(one));
   for (const auto& [name, meaning] : desk_.mapping().nutrients) {
     const auto before = std::ranges::find(coded_, name, &CodedName::name);
-    coded.push_back({name, before == coded_.end() ? 0 : before->lines});
+    coded.push_back({.name = name, .lines = before == coded_.end() ? 0 : before->lines});
   }
   // What is most of the table comes first.
   std::ranges::sort(coded, [](const CodedName& a, const CodedName& b) {
@@ -172,15 +181,19 @@ QVariant MappingModel::codedData(const CodedName& coded, int column, int role) c
   if (role == LeftOutRole) return leftOut;
   if (role == DoubtRole) return !isKnown;
   if (role == RemarkRole)
-    return column == Becomes && !isKnown ? tr("kept where its unit is understood") : QString();
+    return column != Becomes || isKnown ? QString()
+           : coded.kept                 ? tr("kept where its unit is understood")
+                                        : tr("its unit is none known here");
   switch (column) {
     case Title:
       return tr("“%1”").arg(QString::fromStdString(coded.name));
     case Examples:
-      return coded.lines > 0 ? tr("in %1 lines").arg(QLocale().toString(static_cast<qulonglong>(coded.lines)))
-                             : tr("a nutrient's name in the table");
+      return coded.lines == 0 ? tr("a nutrient's name in the table")
+             : coded.lines == 1
+                 ? tr("in 1 line")
+                 : tr("in %1 lines").arg(QLocale().toString(static_cast<qulonglong>(coded.lines)));
     case Becomes:
-      if (!isKnown) return tr("its own name");
+      if (!isKnown) return coded.kept ? tr("its own name") : becomesText({}, false);
       return leftOut ? becomesText({}, false) : nutrientWithTag(*known->second.nutrient);
     case Unit:
       return isKnown ? unitWords(known->second.unit) : QString();

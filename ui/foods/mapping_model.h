@@ -43,6 +43,7 @@ class MappingModel : public QAbstractTableModel {
   struct CodedName {
     std::string name;
     std::size_t lines = 0;  ///< that have it; 0 where the mapping brought it along
+    bool kept = false;      ///< of some of them the value is kept under this name
     bool operator==(const CodedName&) const = default;
   };
   [[nodiscard]] bool isColumn(int row) const { return row < static_cast<int>(uses_.size()); }

@@ -16,6 +16,7 @@ Mark markOf(PlanLineKind kind) {
     case PlanLineKind::UnchangedFood:
       return Mark::Met;
     case PlanLineKind::ChangedFood:
+    case PlanLineKind::Noted:
       return Mark::AtLimit;
     case PlanLineKind::LeftOut:
       return Mark::Unknown;

@@ -13,6 +13,7 @@ QToolTip { background: @card; color: @ink; border: 1px solid @line; padding: 2px
 QFrame[card="true"] { background: @card; border: 1px solid @line; border-radius: 7px; }
 QLabel[soft="true"] { color: @soft; }
 QLabel[banner="true"] { background: @card; color: @lacking; border: 1px solid @lacking; border-radius: 6px; padding: 6px 10px; }
+QLabel[banner="true"][topmost="true"] { margin-top: 10px; }
 
 QLineEdit { background: @card; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 3px 7px;
   selection-background-color: @accent; selection-color: @onAccent; }
@@ -27,7 +28,7 @@ QComboBox QAbstractItemView { background: @card; border: 1px solid @line; select
 QCheckBox { color: @ink; spacing: 7px; }
 QCheckBox::indicator:unchecked { border: 1px solid @soft; border-radius: 3px; background: @card; width: 12px; height: 12px; }
 QListView::indicator { border: 1px solid @soft; border-radius: 3px; background: @card; width: 12px; height: 12px; }
-QListView::indicator:checked { border: 3px solid @accent; background: @onAccent; width: 8px; height: 8px; }
+QListView::indicator:checked { border: 1px solid @accent; background: @accent; width: 12px; height: 12px; }
 QPushButton, QToolButton[plain="true"] { background: @card; color: @ink; border: 1px solid @line; border-radius: 6px; padding: 4px 9px; }
 QPushButton#primary { background: @accent; color: @onAccent; border: 1px solid @accent; }
 QPushButton#primary:disabled { background: @paper; color: @soft; border: 1px solid @line; }

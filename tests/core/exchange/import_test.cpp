@@ -137,10 +137,11 @@ TEST(Import, NamesNutrientsThatNobodyKnowsAndTakesTheRest) {
   ImportPlan plan;
   importInto(sink, "Food,Nutrient,Value,Unit\nKale,CA,254,mg\nKale,Moon dust,3,mg\nEndive,Moon dust,3,mg\n",
              &plan);
-  EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).count, 2U);
-  ASSERT_EQ(plan.of(ImportIssue::UnknownNutrient).first.size(), 1U);
-  EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).first[0].found, "Moon dust");
+  EXPECT_EQ(plan.of(ImportIssue::KeptByName).count, 2U);
+  ASSERT_EQ(plan.of(ImportIssue::KeptByName).first.size(), 1U);
+  EXPECT_EQ(plan.of(ImportIssue::KeptByName).first[0].found, "Moon dust");
   EXPECT_EQ(plan.valuesOther, 2U);
+  EXPECT_EQ(plan.valuesLeftOut(), 0U) << "what is kept is not left out";
   EXPECT_EQ(sink.others.at("Kale").at("Moon dust").amount, 3.0);
 }
 
@@ -155,8 +156,10 @@ TEST(Import, KeepsWhatHasNoNameHereWhereItsUnitIsUnderstood) {
              "Kale,=Moon,6.5,mg,Invented 1\n"
              "Kale,Moonlight,<2,kJ,Invented 2\n",
              &plan);
-  EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).count, 5U);
+  EXPECT_EQ(plan.of(ImportIssue::KeptByName).count, 2U) << "Moon dust and Moonlight";
+  EXPECT_EQ(plan.of(ImportIssue::UnknownNutrient).count, 3U) << "no unit of ours, none at all, a formula";
   EXPECT_EQ(plan.valuesOther, 2U);
+  EXPECT_EQ(plan.valuesLeftOut(), 3U);
   EXPECT_EQ(plan.foods[0], 1U);
   const auto& kept = sink.others.at("Kale");
   ASSERT_EQ(kept.size(), 2U);

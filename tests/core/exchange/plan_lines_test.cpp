@@ -55,7 +55,16 @@ TEST(PlanLines, HoldEveryRemarkThoughThePlanKeepsAFew) {
 TEST(PlanLines, CountTheNamesThatAreNotKnown) {
   const PlanLines lines =
       linesOf("food,nutrient,value,unit\nA,Lime,1,mg\nA,Calcium,2,mg\nB,Lime,3,mg\nB,Chalk,3,mg\n");
-  EXPECT_THAT(lines.foundIn(ImportIssue::UnknownNutrient), ElementsAre(Pair("Chalk", 1U), Pair("Lime", 2U)));
+  EXPECT_THAT(lines.foundIn(ImportIssue::KeptByName), ElementsAre(Pair("Chalk", 1U), Pair("Lime", 2U)));
+}
+
+TEST(PlanLines, TellWhatIsKeptUnderItsOwnNameFromWhatIsLeftOut) {
+  const PlanLines lines =
+      linesOf("food,nutrient,value,unit\nA,Calcium,2,mg\nA,Lime,1,mg\nA,Moon pH,6.5,pH\nA,Chalk,n.d.,mg\n");
+  EXPECT_THAT(lines.of(PlanLineKind::Noted), ElementsAre(1U));
+  EXPECT_EQ(std::get<PlannedRemark>(lines.at(1)).remark.found, "Lime");
+  EXPECT_THAT(lines.of(PlanLineKind::LeftOut), ElementsAre(2U)) << "chalk states nothing: nothing is kept";
+  EXPECT_EQ(std::get<PlannedRemark>(lines.at(2)).remark.found, "Moon pH");
 }
 
 TEST(ImportStop, IsHeededWhereNoFoodComesThrough) {

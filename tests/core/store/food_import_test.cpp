@@ -124,6 +124,19 @@ TEST_F(Import, AnImportIsTakenBackAsAWhole) {
   EXPECT_EQ(imported(kTable).valuesAdded, 3U);
 }
 
+TEST_F(Import, NumbersOfAnImportThatWasTakenBackAreNotGivenAgain) {
+  imported(kTable);
+  const StoredFood kale = findFood(collection, "kale").value();
+  const auto sample = samplesOf(collection, kale.id).at(0).id;
+  undo(collection, newestChanges(collection, 1).at(0).number, kKeeper);
+  EXPECT_GT(addFood(collection, plain("own"), kKeeper).id, static_cast<std::int64_t>(kale.id))
+      << "the history of a food is of that food alone";
+  imported(kTable);
+  const StoredFood again = findFood(collection, "kale").value();
+  EXPECT_GT(again.id, kale.id);
+  EXPECT_GT(samplesOf(collection, again.id).at(0).id, sample);
+}
+
 TEST_F(Import, AnImportThatWasBuiltUponIsNotTakenBack) {
   imported(kTable);
   const auto number = newestChanges(collection, 1).at(0).number;

@@ -211,6 +211,24 @@ TEST_F(FoodVerbs, AnUndoneEditIsRedoneByUndoingTheUndo) {
   EXPECT_EQ(theFood(collection, add.id).record, changed);
 }
 
+TEST_F(FoodVerbs, ARemovedFoodComesBackWhateverWasAddedMeanwhile) {
+  const Written kale = added(plain("kale"));
+  const Written removed = removeFood(collection, FoodId{kale.id}, 1, kKeeper);
+  const Written endive = added(plain("endive"));
+  EXPECT_NE(endive.id, kale.id) << "a number is given once";
+  undo(collection, removed.change, kKeeper);
+  EXPECT_EQ(theFood(collection, kale.id).record, plain("kale"));
+  EXPECT_EQ(theFood(collection, endive.id).record, plain("endive"));
+}
+
+TEST_F(FoodVerbs, ARemovedFoodWhoseCodeIsTakenStaysAwayAndSaysWhy) {
+  const Written kale = added(plain("kale"));
+  const Written removed = removeFood(collection, FoodId{kale.id}, 1, kKeeper);
+  added(plain("kale"));
+  EXPECT_THAT(why([&] { undo(collection, removed.change, kKeeper); }),
+              HasSubstr("there is another food with the code kale"));
+}
+
 TEST_F(FoodVerbs, WhatWasChangedSinceIsNotUndone) {
   const Written add = added(plain("kale"));
   FoodRecord other = plain("kale");

@@ -53,7 +53,7 @@ TEST(NoCollection, AnEmptyFileOrATextIsNoCollection) {
 TEST(NoCollection, ADatabaseOfAnotherProgramIsNotTouched) {
   const OwnFolder folder;
   {
-    SqliteConnection other(folder / "other.db", SqliteConnection::Access::Create,
+    SqliteConnection other(folder / "other.db", SqliteConnection::Access::ReadWrite,
                            std::chrono::milliseconds(100));
     other.sql() << "CREATE TABLE note (text TEXT)";
   }

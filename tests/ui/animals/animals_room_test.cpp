@@ -12,6 +12,8 @@
 #include "ui/animals/mass_card.h"
 #include "ui/animals/mass_chart.h"
 #include "ui/animals/mass_entry.h"
+#include "ui/animals/model_picker.h"
+#include "ui/animals/model_start.h"
 #include "ui/animals/targets_card.h"
 #include "ui/animals/targets_ladder.h"
 #include "ui/collection/collection_files.h"
@@ -260,6 +262,44 @@ TEST_F(AnimalsRoomTest, EveryControlHasANameForAScreenReader) {
     if (std::string(shown) == "T-01") showIndividual(room.desk(), shown);
     expectNamedControls(room);
   }
+}
+
+TEST_F(AnimalsRoomTest, AGroupWithoutAProfileStartsFromAModelSpecies) {
+  openTenrecs();
+  showGroup(room.desk(), "dragons");
+  room.groupPane().showSheet(GroupPane::Targets);
+  ModelStart& start = room.groupPane().targets().modelStart();
+  ASSERT_TRUE(start.isVisible());
+  ASSERT_FALSE(button("Start from this model")->isEnabled()) << "which, and why?";
+  start.picker().tick("reptile-omnivorous");
+  QTest::keyClicks(field("Why the model stands in"), QStringLiteral("it eats leaves and insects"));
+  press("Start from this model");
+  settle(room.desk());
+  const AnimalPage& page = room.desk().page().value();
+  const ProfileInSight* profile = profileToShow(page);
+  ASSERT_NE(profile, nullptr);
+  EXPECT_EQ(profile->state, store::ProfileState::InForce);
+  EXPECT_EQ(profile->stored.record.profile.code, page.group->record.profile);
+  EXPECT_EQ(profile->stored.record.profile.parent->code, "reptile-omnivorous");
+  EXPECT_EQ(profile->stored.record.profile.whyModel, "it eats leaves and insects");
+  EXPECT_FALSE(start.isVisible());
+  EXPECT_TRUE(room.groupPane().targets().ladder().isVisible());
+  EXPECT_GT(room.groupPane().targets().ladder().model().rowCount(), 0);
+  room.desk().undoStack().undo();
+  settle(room.desk());
+  EXPECT_TRUE(room.desk().page()->group->record.profile.empty()) << "one step takes all of it back";
+  EXPECT_TRUE(start.isVisible());
+}
+
+TEST_F(AnimalsRoomTest, ADietIsDesignedForAGroupThatHasTargets) {
+  QStringList wanted;
+  QObject::connect(&room, &AnimalsRoom::dietWanted, [&](const QString& group) { wanted << group; });
+  openTenrecs();
+  press("Design a diet");
+  EXPECT_EQ(wanted, QStringList{QStringLiteral("tenrecs")});
+  showGroup(room.desk(), "dragons");
+  EXPECT_FALSE(button("Design a diet")->isEnabled());
+  EXPECT_TRUE(button("Design a diet")->toolTip().contains(QStringLiteral("no profile in force")));
 }
 
 }  // namespace

@@ -98,6 +98,21 @@ TEST_F(NewSpeciesTest, ASpeciesNewToTheCollectionGetsAProfileFromAModelSpecies) 
   EXPECT_EQ(profile->stored.record.profile.whyModel, "an animal eater of small size");
 }
 
+TEST_F(NewSpeciesTest, ADietIsWantedOnceTheSpeciesIsInTheCollection) {
+  QStringList wanted;
+  QObject::connect(&page, &NewSpeciesPage::dietWanted, [&](const QString& group) {
+    wanted << group;
+    EXPECT_EQ(desk.undoStack().count(), 1) << "it is written";
+  });
+  tellAll();
+  for (auto* button : page.findChildren<QPushButton*>())
+    if (button->text() == QStringLiteral("… and design a diet")) QTest::mouseClick(button, Qt::LeftButton);
+  settle(desk);
+  settle(desk);
+  EXPECT_EQ(wanted, QStringList{QStringLiteral("streaked-tenrecs-pair")});
+  EXPECT_NE(desk.herd().groupOf("streaked-tenrecs-pair"), nullptr);
+}
+
 TEST_F(NewSpeciesTest, OneUndoTakesAllOfItBack) {
   tellAll();
   QTest::mouseClick(lastButton(), Qt::LeftButton);

@@ -99,6 +99,17 @@ TEST_F(DoubtsTest, AreLookedForAgainOnceTheValueIsPutRight) {
   EXPECT_FALSE(cardSays("thousand times"));
 }
 
+TEST_F(DoubtsTest, ThatCouldNotBeLookedForSayWhy) {
+  QTest::mouseClick(checksButton(), Qt::LeftButton);
+  // The list is still read by the window that has it open; who opens it anew finds nothing there.
+  std::filesystem::remove(folder.filePath(QStringLiteral("leaves.tarebowl")).toStdString());
+  room.desk().refresh();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !room.doubts().complaint().isEmpty(); }, 20'000));
+  EXPECT_TRUE(cardSays("The foods could not be looked through"));
+  EXPECT_TRUE(cardSays("there is no such file"));
+  EXPECT_FALSE(cardSays("looking through"));
+}
+
 TEST_F(DoubtsTest, AreNarrowedByTheTypedWords) {
   QTest::mouseClick(checksButton(), Qt::LeftButton);
   QTest::keyClicks(&room.doubtList().field(), QStringLiteral("slipped"));

@@ -3,6 +3,7 @@
 #include "ui/foods/food_desk.h"
 
 #include "tests/ui/foods/example_foods.h"
+#include "ui/collection/collection_state.h"
 
 #include <QTest>
 
@@ -125,6 +126,31 @@ TEST(FoodDeskOfTwoWindows, AChangeMadeElsewhereComesIntoSight) {
   theirs.setAside(sampleOf(theirs, "Report 1"), QStringLiteral("spilt"));
   settle(theirs);
   EXPECT_TRUE(QTest::qWaitFor([&] { return amountOf(mine, "CA") == 50.0; }, 20'000));
+}
+
+TEST(FoodDeskOfACollectionForReading, ShowsItAndRefusesToChangeIt) {
+  const ExampleCollection example;
+  DeskAlone window;
+  Refusal refused;
+  QObject::connect(&window.collection, &OpenCollection::refused,
+                   [&](const Refusal& refusal) { refused = refusal; });
+  window.collection.open({.name = QStringLiteral("shown"), .file = example.file()}, [&] {
+    return store::Collection::open(example.file(), "2026-11-25T07:30:00Z",
+                                   {.access = store::OpenOptions::Access::ReadOnly});
+  });
+  settle(window.desk);
+  EXPECT_TRUE(window.collection.isReadOnly());
+  EXPECT_EQ(stateOf(window.collection).savedText, QStringLiteral("for reading only"));
+  showFood(window.desk, "Kale");
+  food::Food kale = window.desk.page()->food.record.food;
+  kale.name = "Curly kale";
+  window.desk.changeFood(kale);
+  settle(window.desk);
+  EXPECT_TRUE(refused.why.endsWith(QStringLiteral("is open for reading only; nothing was written")))
+      << refused.why.toStdString();
+  EXPECT_EQ(window.desk.page()->food.record.food.name, "Kale");
+  EXPECT_FALSE(window.desk.undoStack().canUndo());
+  EXPECT_TRUE(window.collection.file().has_value()) << "it stays open";
 }
 
 TEST(FoodDeskWithoutACollection, SaysThatAFileIsNone) {

@@ -77,6 +77,23 @@ TEST_F(FoodsRoomTest, WithNothingOpenOffersThreeWaysIn) {
   EXPECT_EQ(start->findChildren<QAbstractButton*>().size(), 3);
 }
 
+TEST_F(FoodsRoomTest, OneThatIsOpenForReadingSaysSoAboveTheFoodsAndInTheStatus) {
+  collection.open({.name = QStringLiteral("shown"), .file = example.file()}, [this] {
+    return store::Collection::open(example.file(), "2026-11-25T07:30:00Z",
+                                   {.access = store::OpenOptions::Access::ReadOnly});
+  });
+  settle(room.desk());
+  bool said = false;
+  for (const auto* label : room.findChildren<QLabel*>())
+    said = said || (label->isVisible() && label->text().contains(QStringLiteral("open for reading only")));
+  EXPECT_TRUE(said);
+  EXPECT_FALSE(room.state().saved);
+  EXPECT_EQ(room.state().savedText, QStringLiteral("for reading only"));
+  openIt();
+  EXPECT_FALSE(collection.isReadOnly());
+  EXPECT_EQ(room.state().savedText, QStringLiteral("all saved"));
+}
+
 TEST_F(FoodsRoomTest, FindingAFoodByTypingShowsIt) {
   openIt();
   QTest::keyClicks(&room.list().field(), QStringLiteral("gru"));

@@ -151,7 +151,26 @@ TEST_F(ImportPageTest, AnImportIsOneStepOfUndo) {
   QTest::keyClick(&room, Qt::Key_Z, Qt::ControlModifier);
   settle(room.desk());
   EXPECT_EQ(foods(), 3U);
-  EXPECT_FALSE(room.desk().undoStack().canRedo()) << "it comes back by importing the table again";
+  ASSERT_TRUE(room.desk().undoStack().canRedo());
+  room.desk().undoStack().redo();
+  settle(room.desk());
+  EXPECT_EQ(foods(), 5U) << "the same table is imported again";
+  room.desk().undoStack().undo();
+  settle(room.desk());
+  EXPECT_EQ(foods(), 3U);
+}
+
+TEST_F(ImportPageTest, AnImportIsNotRedoneFromATableThatIsAnotherByThen) {
+  openExample();
+  import(kGreens);
+  room.desk().undoStack().undo();
+  settle(room.desk());
+  table(std::string(kGreens) + "Spinach,leaf,91.4,99,1\n");
+  press("To the foods");
+  room.desk().undoStack().redo();
+  settle(room.desk());
+  EXPECT_EQ(foods(), 3U);
+  EXPECT_TRUE(isShown("it is another table now than the one that was imported"));
 }
 
 TEST_F(ImportPageTest, EditsOfImportedFoodsAreUndoneBeforeIt) {
@@ -167,6 +186,29 @@ TEST_F(ImportPageTest, EditsOfImportedFoodsAreUndoneBeforeIt) {
   room.desk().undoStack().undo();
   settle(room.desk());
   EXPECT_EQ(foods(), 3U);
+}
+
+TEST_F(ImportPageTest, WhatIsKeptUnderItsOwnNameIsNotCalledLeftOut) {
+  openExample();
+  plan(std::string(kLong) + "Chard,Moon pH,6.5,pH\n");
+  EXPECT_EQ(lines().countOf(PlanLineKind::Noted), 1U);
+  EXPECT_EQ(lines().countOf(PlanLineKind::LeftOut), 1U);
+  EXPECT_TRUE(
+      isShown("2 foods new, 0 changed, 0 unchanged; 3 values new, 0 changed, 0 unchanged, 1 of these "
+              "kept under the table's own name; 1 left out"));
+  EXPECT_EQ(cell(4, MappingModel::Becomes), "its own name") << "Lime total, in mg";
+  EXPECT_EQ(cell(4, MappingModel::Examples), "in 1 line");
+  EXPECT_EQ(cell(5, MappingModel::Becomes), "leave out") << "Moon pH, in no unit of ours";
+  room.importPage().preview().choose(PlanLineKind::Noted);
+  EXPECT_EQ(lines().index(0, PlanModel::Outcome).data().toString(),
+            QStringLiteral("kept under its own name: no nutrient is called “Lime total” here"));
+}
+
+TEST_F(ImportPageTest, OneIsOneValueAndNotOneValues) {
+  openExample();
+  plan("Food,CA (mg)\nEndive,52\n");
+  EXPECT_TRUE(isShown("1 food new, 0 changed, 0 unchanged; 1 value new, 0 changed, 0 unchanged."));
+  EXPECT_EQ(lines().index(0, PlanModel::Outcome).data().toString(), QStringLiteral("new: 1 value"));
 }
 
 TEST_F(ImportPageTest, TheSameTableAgainSaysThatNothingChanges) {

@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/sqlite_statement.h"
+
+#include <soci/sqlite3/soci-sqlite3.h>
+
+namespace tarebowl::store {
+
+using namespace sqlite_api;  // SOCI brings SQLite's own header in this namespace
+
+struct PreparedStatement::Inner {
+  sqlite3* database = nullptr;
+  sqlite3_stmt* statement = nullptr;
+
+  void check(int result) const {
+    if (result != SQLITE_OK && result != SQLITE_DONE && result != SQLITE_ROW)
+      throw soci::sqlite3_soci_error(sqlite3_errmsg(database), result);
+  }
+  /// Ready for its next run, whatever this one came to.
+  void end(int result) const {
+    sqlite3_reset(statement);
+    check(result);
+  }
+};
+
+PreparedStatement::PreparedStatement(SqliteConnection& connection, const std::string& sql)
+    : inner_(std::make_unique<Inner>()) {
+  inner_->database = static_cast<soci::sqlite3_session_backend*>(connection.sql().get_backend())->conn_;
+  inner_->check(sqlite3_prepare_v2(inner_->database, sql.c_str(), -1, &inner_->statement, nullptr));
+}
+
+PreparedStatement::~PreparedStatement() {
+  sqlite3_finalize(inner_->statement);
+}
+
+void PreparedStatement::bind(int place, double value) {
+  inner_->check(sqlite3_bind_double(inner_->statement, place, value));
+}
+
+void PreparedStatement::bind(int place, long long value) {
+  inner_->check(sqlite3_bind_int64(inner_->statement, place, value));
+}
+
+void PreparedStatement::bind(int place, int value) {
+  inner_->check(sqlite3_bind_int(inner_->statement, place, value));
+}
+
+void PreparedStatement::bind(int place, const std::string& text) {
+  inner_->check(
+      sqlite3_bind_text(inner_->statement, place, text.data(), static_cast<int>(text.size()), nullptr));
+}
+
+void PreparedStatement::bindNull(int place) {
+  inner_->check(sqlite3_bind_null(inner_->statement, place));
+}
+
+int PreparedStatement::run() {
+  const int result = sqlite3_step(inner_->statement);
+  const int rows = result == SQLITE_DONE ? sqlite3_changes(inner_->database) : 0;
+  inner_->end(result);
+  return rows;
+}
+
+std::optional<long long> PreparedStatement::runForNumber() {
+  const int result = sqlite3_step(inner_->statement);
+  std::optional<long long> number;
+  if (result == SQLITE_ROW) number = sqlite3_column_int64(inner_->statement, 0);
+  inner_->end(result);
+  return number;
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/problem_json.h"
+#include "core/exchange/profile_json.h"
+
+#include <cstddef>
+#include <cstdint>
+#include <cstdlib>
+#include <string_view>
+
+// One line that says what is wrong, or a profile that is read again as it was written.
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  using namespace tarebowl;
+  try {
+    const animal::TargetProfile profile =
+        exchange::parseProfile({reinterpret_cast<const char*>(data), size}, "fuzz");
+    if (!(exchange::parseProfile(exchange::writeProfile(profile), "written") == profile)) std::abort();
+  } catch (const exchange::FormatError& error) {
+    if (std::string_view(error.what()).find('\n') != std::string_view::npos) std::abort();
+  }
+  return 0;
+}
