@@ -92,12 +92,12 @@ def squirrel_monkeys():
 
 
 def dragons():
-    lines = [line("dandelion-raw", 3.5, 10), line("endive-raw", 9, 10), line("crickets-adult", 0.3, 3),
+    lines = [line("dandelion-raw", 3, 10), line("endive-raw", 10, 10), line("crickets-adult", 0.4, 3),
              line("black-soldier-fly-larvae", 0.5, 0.5), line("insect-eater-pellet", 0.5, 1),
              line("limestone", 0, 0.1, preparation="dusted on the insects")]
     return diet("dragon-daily", "daily bowl", "dragons",
-                version(1, "dragon", lines, approved("2026-08-12", "2026-08-14", "calcium above phosphorus; protein over, lysine, iron, zinc and "
-                                                         "manganese short of the general table are accepted"),
+                version(1, "dragon", lines, approved("2026-08-12", "2026-08-14", "calcium above phosphorus; protein over, and lysine, methionine "
+                                                         "and cystine, iron, zinc and manganese short of the general table, are accepted"),
                         fed_from="2026-08-17", changed_bounds=[GREENS]))
 
 
