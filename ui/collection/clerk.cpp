@@ -28,13 +28,14 @@ void Clerk::enqueue(Task task, bool idle) {
 }
 
 void Clerk::work(const std::stop_token& quit) {
-  while (!quit.stop_requested()) {
+  for (;;) {
     Task task;
     bool idle = false;
     {
       std::unique_lock lock(mutex_);
-      if (!wake_.wait(lock, quit, [this] { return !waiting_.empty() || !waitingIdle_.empty(); })) break;
-      if (quit.stop_requested() && waiting_.empty()) break;
+      wake_.wait(lock, quit, [this] { return !waiting_.empty() || !waitingIdle_.empty(); });
+      // What was asked for is still done when the window closes: an edit is never lost. What is idle is not.
+      if (waiting_.empty() && (quit.stop_requested() || waitingIdle_.empty())) break;
       idle = waiting_.empty();
       auto& queue = idle ? waitingIdle_ : waiting_;
       task = std::move(queue.front());
