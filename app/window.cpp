@@ -62,14 +62,15 @@ std::optional<std::filesystem::path> samplePath() {
 }
 
 int openWindow(const Command& command, int argc, char** argv, const Streams& streams) {
-  std::optional<std::filesystem::path> file = samplePath();
+  std::optional<std::filesystem::path> file;
   if (command.file) file = *command.file;
   const auto reason = windowIsMissing();
   if (!reason) {
-    if (command.file && file->extension() != ".tarebowl")
+    if (file && file->extension() != ".tarebowl")
       (void)exchange::readProblem(*file);  // a file that cannot be read is said before any window opens
-    return show(argc, argv, file);
+    return show(argc, argv, file);         // the window itself knows what to open where nothing is named
   }
+  if (!file) file = samplePath();
   if (!file) {
     streams.err << "tarebowl: " << *reason << ", and the sample is not installed; name a problem file\n";
     return kUnreadable;

@@ -7,6 +7,7 @@
 #include "ui/shared/format.h"
 #include "ui/shared/number_reading.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QCompleter>
 #include <QHBoxLayout>
@@ -52,6 +53,7 @@ RuleAdder::RuleAdder(QWidget* parent)
   nutrient_->setInsertPolicy(QComboBox::NoInsert);
   nutrient_->completer()->setCompletionMode(QCompleter::PopupCompletion);
   nutrient_->completer()->setFilterMode(Qt::MatchContains);
+  nutrient_->completer()->popup()->setObjectName(QStringLiteral("matches"));
   nutrient_->setMinimumContentsLength(14);
   nutrient_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   for (const food::Nutrient& nutrient : food::allNutrients())

@@ -7,6 +7,7 @@
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/state_mark.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QCompleter>
 #include <QLineEdit>
@@ -26,6 +27,7 @@ QComboBox* makeBecomes(QWidget* parent, bool isLong) {
   box->completer()->setCompletionMode(QCompleter::PopupCompletion);
   box->completer()->setFilterMode(Qt::MatchContains);
   box->completer()->setCaseSensitivity(Qt::CaseInsensitive);
+  box->completer()->popup()->setObjectName(QStringLiteral("matches"));
   box->setAccessibleName(MappingDelegate::tr("What the column becomes"));
   return box;
 }

@@ -5,6 +5,7 @@
 #include "ui/foods/sample_values_model.h"
 #include "ui/shared/cell_painting.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QCompleter>
 #include <QLineEdit>
@@ -55,6 +56,7 @@ QWidget* SampleValuesDelegate::createEditor(QWidget* parent, const QStyleOptionV
     auto* completer = new QCompleter(nutrientNames(), field);
     completer->setCaseSensitivity(Qt::CaseInsensitive);
     completer->setFilterMode(Qt::MatchContains);
+    completer->popup()->setObjectName(QStringLiteral("matches"));
     field->setCompleter(completer);
   }
   return field;

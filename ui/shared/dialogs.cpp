@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QMessageBox>
 
 namespace tarebowl::ui {
@@ -74,6 +75,14 @@ std::optional<std::filesystem::path> askForNewMapping(QWidget* parent, const std
   return chosen(name);
 }
 
+std::optional<std::filesystem::path> askForSheet(QWidget* parent, const std::filesystem::path& start) {
+  QString name = QFileDialog::getSaveFileName(
+      parent, Ask::tr("Write the diet sheet"), toText(start),
+      Ask::tr("Pages (*.pdf);;Spreadsheets (*.xlsx);;Web pages (*.html);;Problem files (*.json)"));
+  if (!name.isEmpty() && QFileInfo(name).suffix().isEmpty()) name += QStringLiteral(".pdf");
+  return chosen(name);
+}
+
 UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
   QMessageBox box(QMessageBox::Question, Ask::tr("Not saved"),
                   Ask::tr("%1 has changes that are not saved.").arg(title),
@@ -92,8 +101,8 @@ UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen,           askToSave,   askAboutChanges, askForCollection,
-          askForNewCollection, askForTable, askForMapping,   askForNewMapping};
+  return {askToOpen,   askToSave,     askAboutChanges,  askForCollection, askForNewCollection,
+          askForTable, askForMapping, askForNewMapping, askForSheet};
 }
 
 }  // namespace tarebowl::ui

@@ -26,6 +26,7 @@ struct Dialogs {
   AskForFile tableToOpen{};
   AskForFile mappingToOpen{};
   AskForFile mappingToSave{};
+  AskForFile sheetToSave{};
 };
 
 /// The system's own dialogs.

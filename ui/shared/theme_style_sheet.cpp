@@ -59,7 +59,8 @@ QLineEdit#person { background: transparent; border: 1px solid transparent; color
 QLineEdit#person:focus { background: @card; border: 1px solid @accent; color: @ink; }
 
 QAbstractItemView { background: transparent; color: @ink; border: none; outline: 0; selection-background-color: @selected; selection-color: @ink; }
-QListView#problemList { background: transparent; }
+QListView#dietList { background: transparent; }
+QListView#matches { background: @card; border: 1px solid @line; padding: 3px; }
 QHeaderView { background: transparent; border: none; }
 QHeaderView::section { background: transparent; color: @soft; border: none; border-bottom: 1px solid @line; padding: 3px 7px; font-weight: normal; }
 QTableView QTableCornerButton::section { background: transparent; border: none; }
