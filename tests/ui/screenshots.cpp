@@ -1,14 +1,15 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Draws the window of a problem file at two sizes, light and dark: the pictures of the README, made again at
-// any time and on any machine. tarebowl_screenshots OUTDIR [FILE]
+// Draws the window of the invented sample at two sizes, light and dark: the pictures of the README, made
+// again at any time and on any machine. tarebowl_screenshots OUTDIR [FILE]
 #include "ui/animals/animal_desk.h"
 #include "ui/animals/animals_room.h"
 #include "ui/animals/group_pane.h"
 #include "ui/diets/diet_desk.h"
+#include "ui/diets/diet_list.h"
+#include "ui/diets/diet_list_model.h"
 #include "ui/diets/diets_room.h"
 #include "ui/diets/problem_files.h"
-#include "ui/diets/problem_list.h"
 #include "ui/foods/food_desk.h"
 #include "ui/foods/foods_room.h"
 #include "ui/frame/main_window.h"
@@ -67,16 +68,35 @@ bool waitUntilDrawn(const ui::MainWindow& window) {
       kPatienceMs);
 }
 
+/// Of the Diets room's pictures: a diet of the collection, unless a problem file is asked for.
+constexpr const char* kShownDiet = "tenrec-evening";
+
+bool showDiet(const ui::MainWindow& window, const std::optional<std::filesystem::path>& file) {
+  ui::DietsRoom& room = window.diets();
+  if (file) {
+    room.openFile(*file);
+    return waitUntilDrawn(window);
+  }
+  if (!QTest::qWaitFor([&] { return room.shelf().find(kShownDiet) != nullptr; }, kPatienceMs)) return false;
+  const auto version = room.shelf().find(kShownDiet)->toOpen();
+  if (!version) return false;
+  room.version().open(*version);
+  const auto isShown = [&] {
+    return window.collection().isIdle() && room.version().isOpen() &&
+           room.version().shown()->version.id == *version;
+  };
+  return QTest::qWaitFor(isShown, kPatienceMs) && waitUntilDrawn(window);
+}
+
 /// The pictures of all rooms, into OUTDIR/ROOM-SUFFIX.png.
-bool shoot(QApplication& application, const std::filesystem::path& file, ui::ThemeChoice theme, QSize size,
-           const QString& folder, const QString& suffix) {
+bool shoot(QApplication& application, const std::optional<std::filesystem::path>& file, ui::ThemeChoice theme,
+           QSize size, const QString& folder, const QString& suffix) {
   const QTemporaryDir place;  // the person's own copy of the sample is left alone
   const std::filesystem::path sample = ui::toPath(place.filePath(QStringLiteral("brackenmere.tarebowl")));
   ui::applyTheme(application, theme);
   ui::MainWindow window(&diet::solve, ui::Dialogs{},
                         ui::Preferences(place.filePath(QStringLiteral("seat.ini"))));
   window.resize(size);
-  window.open(file);
   window.files().open(sample, true);
   window.show();
   const auto grab = [&](const QString& room) {
@@ -84,7 +104,7 @@ bool shoot(QApplication& application, const std::filesystem::path& file, ui::The
     return window.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, room, suffix));
   };
   window.goToRoom(kDietsNumber);
-  if (!waitUntilDrawn(window) || !grab(QStringLiteral("diets"))) return false;
+  if (!showDiet(window, file) || !grab(QStringLiteral("diets"))) return false;
   window.goToRoom(kFoodsNumber);
   if (!showFood(window) || !grab(QStringLiteral("foods"))) return false;
   window.goToRoom(kAnimalsNumber);
@@ -108,8 +128,7 @@ int main(int argc, char** argv) {
     err << "usage: tarebowl_screenshots OUTDIR [FILE]\n";
     return 2;
   }
-  const std::filesystem::path file =
-      arguments.size() > 2 ? ui::toPath(arguments[2]) : ui::sampleFolder() / "tenrec-streaked.json";
+  const auto file = arguments.size() > 2 ? std::optional(ui::toPath(arguments[2])) : std::nullopt;
   for (const auto& [name, theme] :
        {std::pair{"light", ui::ThemeChoice::Light}, std::pair{"dark", ui::ThemeChoice::Dark}})
     for (const auto& [suffix, size] : kSizes) {

@@ -4,6 +4,7 @@
 
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/ladder_model.h"
+#include "ui/diets/not_counted_text.h"
 #include "ui/diets/rung_detail.h"
 #include "ui/shared/balance_ladder.h"
 #include "ui/shared/state_mark.h"
@@ -24,7 +25,8 @@ BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
       model_(new LadderModel(desk, this)),
       ladder_(new BalanceLadder),
       detail_(new RungDetail(desk)),
-      summary_(new QLabel) {
+      summary_(new QLabel),
+      notJudged_(new QLabel) {
   setObjectName(QStringLiteral("balancePane"));
   setAttribute(Qt::WA_StyledBackground);
   ladder_->setModel(model_);
@@ -43,6 +45,10 @@ BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
   layout->setSpacing(6);
   layout->addLayout(headingRow);
   layout->addWidget(ladder_, 100);
+  notJudged_->setProperty("soft", true);
+  notJudged_->setWordWrap(true);
+  notJudged_->setAccessibleName(tr("Rules that cannot be judged"));
+  layout->addWidget(notJudged_);
   layout->addWidget(detail_);
   layout->addStretch(1);
   connect(ladder_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BalancePane::showChosen);
@@ -66,6 +72,7 @@ void BalancePane::reset() {
   showChosen();
   choosing_ = false;
   showSummary();
+  showNotJudged();
 }
 
 void BalancePane::chooseFirst() {
@@ -79,6 +86,14 @@ void BalancePane::showChosen() {
   const QModelIndex current = ladder_->currentIndex();
   chosenByHand_ = chosenByHand_ || (!choosing_ && current.isValid());
   detail_->show(current.isValid() ? std::optional(model_->refAt(current.row())) : std::nullopt);
+}
+
+void BalancePane::showNotJudged() {
+  const auto& frame = desk_.draft().frame;
+  const QString text = frame ? notCountedText(frame->opened.notCounted) : QString();
+  notJudged_->setText(text);
+  notJudged_->setToolTip(text);
+  notJudged_->setVisible(!text.isEmpty());
 }
 
 /// "3 short · 1 at limit · 8 met".

@@ -27,12 +27,14 @@ class BalancePane : public QWidget {
   void chooseFirst();
   void showChosen();
   void showSummary();
+  void showNotJudged();
 
   DietDesk& desk_;
   LadderModel* model_;
   BalanceLadder* ladder_;
   RungDetail* detail_;
   QLabel* summary_;
+  QLabel* notJudged_;
   bool chosenByHand_ = false;  ///< until then the first rung is open, whichever that is
   bool choosing_ = false;
 };

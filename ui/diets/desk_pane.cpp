@@ -6,6 +6,7 @@
 #include "ui/diets/diet_facts.h"
 #include "ui/diets/ingredient_model.h"
 #include "ui/diets/ingredient_table.h"
+#include "ui/diets/line_pane.h"
 #include "ui/diets/problem_files.h"
 #include "ui/diets/sought_button.h"
 #include "ui/diets/why_card.h"
@@ -16,7 +17,9 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QToolButton>
+#include <QPushButton>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 namespace tarebowl::ui {
@@ -28,8 +31,8 @@ QString subtitleOf(const DietDraft& draft) {
   QStringList parts;
   if (problem.eater.count > 1) parts << animalsText(problem);
   if (problem.eater.bodyMass)
-    parts << (problem.eater.count > 1 ? DeskPane::tr("%1 each").arg(kilograms(*problem.eater.bodyMass))
-                                      : kilograms(*problem.eater.bodyMass));
+    parts << (problem.eater.count > 1 ? DeskPane::tr("%1 kg each") : DeskPane::tr("%1 kg"))
+                 .arg(measured(problem.eater.bodyMass->value()));
   if (const auto energy = totalOf(problem, draft.grams, food::nutrients::energy())) {
     const QString amount =
         energy->atLeast ? QStringLiteral("≥ ") + measured(energy->amount) : measured(energy->amount);
@@ -40,6 +43,15 @@ QString subtitleOf(const DietDraft& draft) {
     parts << DeskPane::tr("costs %1 a day").arg(cost->atLeast ? QStringLiteral("≥ ") + amount : amount);
   }
   return parts.join(QStringLiteral(" · "));
+}
+
+/// Which version it is stands in the bar below.
+QString titleOf(const DietDraft& draft) {
+  QString title = QString::fromStdString(draft.problem.title);
+  if (!draft.frame) return title;
+  const QString version = QStringLiteral(", version %1").arg(draft.frame->version.number);
+  if (title.endsWith(version)) title.chop(version.size());
+  return title;
 }
 
 /// The cautions that belong to every diet on this desk.
@@ -77,6 +89,9 @@ DeskPane::DeskPane(DietDesk& desk, QWidget* parent)
       sought_(new SoughtButton),
       sure_(new SureButton),
       why_(new WhyCard),
+      lower_(new QTabWidget),
+      moveBar_(new QFrame),
+      line_(new LinePane(desk)),
       caution_(new QLabel) {
   build();
   wire();
@@ -86,11 +101,14 @@ DeskPane::DeskPane(DietDesk& desk, QWidget* parent)
 void DeskPane::build() {
   buildHeader();
   buildSwitches();
+  buildMoveBar();
   auto* tableCard = new QFrame;
   tableCard->setProperty("card", true);
-  auto* tableLayout = new QVBoxLayout(tableCard);
-  tableLayout->setContentsMargins(7, 5, 7, 7);
-  tableLayout->addWidget(table_);
+  tableCard->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+  tableLayout_ = new QVBoxLayout(tableCard);
+  tableLayout_->setContentsMargins(7, 5, 7, 7);
+  tableLayout_->addWidget(table_, 1);
+  tableLayout_->addWidget(line_);
   caution_->setProperty("soft", true);
   caution_->setWordWrap(true);
   QFont small = caution_->font();
@@ -102,8 +120,13 @@ void DeskPane::build() {
   layout->setSpacing(10);
   layout->addWidget(header_);
   layout->addWidget(switches_);
+  layout->addWidget(moveBar_);
   layout->addWidget(tableCard, 300);
-  layout->addWidget(why_, 200);
+  lower_->setDocumentMode(true);
+  lower_->setAccessibleName(tr("Below the foods"));
+  lower_->tabBar()->setAccessibleName(tr("What is shown below the foods"));
+  lower_->addTab(why_, tr("Why"));
+  layout->addWidget(lower_, 200);
   layout->addStretch(1);
   layout->addWidget(caution_);
 }
@@ -141,6 +164,39 @@ void DeskPane::buildSwitches() {
   layout->addStretch(1);
 }
 
+void DeskPane::buildMoveBar() {
+  moveBar_->setProperty("card", true);
+  auto* words =
+      new QLabel(tr("The grams stand as they were written. With what is known today the solver would "
+                    "give others."));
+  words->setWordWrap(true);
+  auto* move = new QPushButton(tr("Let the foods give way"));
+  auto* layout = new QHBoxLayout(moveBar_);
+  layout->setContentsMargins(11, 6, 8, 6);
+  layout->addWidget(words, 1);
+  layout->addWidget(move);
+  connect(move, &QPushButton::clicked, &desk_, &DietDesk::letFoodsMove);
+  moveBar_->hide();
+}
+
+void DeskPane::addBar(QWidget& bar) {
+  auto* column = static_cast<QVBoxLayout*>(layout());
+  column->insertWidget(column->indexOf(switches_), &bar);
+}
+
+void DeskPane::addSheet(const QString& name, QWidget& sheet) {
+  lower_->addTab(&sheet, name);
+}
+
+void DeskPane::showSheet(const QWidget& sheet) {
+  for (int i = 0; i < lower_->count(); ++i)
+    if (lower_->widget(i) == &sheet) lower_->setCurrentIndex(i);
+}
+
+void DeskPane::addBelowTable(QWidget& widget) {
+  tableLayout_->addWidget(&widget);
+}
+
 void DeskPane::addAction(QAction* action) {
   header_->layout()->addWidget(iconButtonFor(action));
 }
@@ -156,6 +212,11 @@ void DeskPane::wire() {
   connect(hold_, &SegmentedSwitch::chosen, &desk_, [this](int index) { desk_.setHolding(index == 1); });
   connect(sought_, &SoughtButton::chosen, &desk_, &DietDesk::setObjective);
   connect(sure_, &SureButton::chosen, &desk_, &DietDesk::setConfidence);
+  connect(&desk_, &DietDesk::restructured, this, &DeskPane::fitTable);
+  connect(&desk_, &DietDesk::solvingChanged, this, [this] { moveBar_->setVisible(desk_.wouldMove()); });
+  connect(table_, &IngredientTable::handOn, line_, [this](int row) {
+    line_->show(row < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(row)));
+  });
   connect(why_, &WhyCard::rungChosen, this, &DeskPane::rungChosen);
 }
 
@@ -167,16 +228,24 @@ void DeskPane::showProblem() {
   sure_->show(problem.confidence);
   model_->setPerGroup(false);
   caution_->setText(cautionOf(problem));
-  table_->updateGeometry();
-  // The card is as tall as its foods need, and no taller: the reasons come right below.
-  table_->parentWidget()->setMaximumHeight(table_->sizeHint().height() + 16);
+  moveBar_->setVisible(desk_.wouldMove());
+  hold_->setEnabled(!desk_.isReadOnly());
+  sought_->setEnabled(!desk_.isReadOnly());
+  sure_->setEnabled(!desk_.isReadOnly());
+  fitTable();
   showHeading();
   showSwitches();
   showWhy();
 }
 
+/// The table is as tall as its foods need, and no taller: what comes below it follows at once.
+void DeskPane::fitTable() {
+  table_->updateGeometry();
+  table_->setMaximumHeight(table_->sizeHint().height());
+}
+
 void DeskPane::showHeading() {
-  const QString title = QString::fromStdString(desk_.problem().title);
+  const QString title = titleOf(desk_.draft());
   title_->setText(title);
   title_->setToolTip(title);
   subtitle_->setText(subtitleOf(desk_.draft()));
@@ -195,6 +264,8 @@ void DeskPane::showSwitches() {
 
 void DeskPane::showWhy() {
   // While the solver works the reasons of a moment ago stay: a card that flickers cannot be read.
+  if (desk_.isEmpty())
+    return why_->show({}, tr("No food is in this diet yet. It is worked out as foods are added."));
   if (desk_.isSolving() && desk_.solution() == std::nullopt && !desk_.isHolding()) return;
   why_->show(whySentences(desk_.draft(), desk_.balance(), desk_.solution()),
              QString::fromStdString(desk_.problem().notes));

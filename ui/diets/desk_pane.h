@@ -6,14 +6,17 @@
 
 #include <QWidget>
 
+class QFrame;
 class QLabel;
-class QToolButton;
+class QTabWidget;
+class QVBoxLayout;
 
 namespace tarebowl::ui {
 
 class DietDesk;
 class IngredientModel;
 class IngredientTable;
+class LinePane;
 class SegmentedSwitch;
 class SoughtButton;
 class SureButton;
@@ -28,6 +31,13 @@ class DeskPane : public QWidget {
   [[nodiscard]] IngredientTable& table() const { return *table_; }
   /// Buttons of the window, at the right of the title.
   void addAction(QAction* action);
+  /// Between the title and the switches.
+  void addBar(QWidget& bar);
+  /// Beside the reasons, below the table: chosen by its name.
+  void addSheet(const QString& name, QWidget& sheet);
+  void showSheet(const QWidget& sheet);
+  /// Right below the table.
+  void addBelowTable(QWidget& widget);
 
  signals:
   void rungChosen(const tarebowl::ui::RungRef& rung);
@@ -36,11 +46,13 @@ class DeskPane : public QWidget {
   void build();
   void buildHeader();
   void buildSwitches();
+  void buildMoveBar();
   void wire();
   void showProblem();
   void showSwitches();
   void showHeading();
   void showWhy();
+  void fitTable();
 
   DietDesk& desk_;
   IngredientModel* model_;
@@ -54,6 +66,10 @@ class DeskPane : public QWidget {
   SoughtButton* sought_;
   SureButton* sure_;
   WhyCard* why_;
+  QTabWidget* lower_;
+  QFrame* moveBar_;
+  QVBoxLayout* tableLayout_ = nullptr;
+  LinePane* line_;
   QLabel* caution_;
   diet::Objective shownObjective_;
   std::optional<double> shownConfidence_;

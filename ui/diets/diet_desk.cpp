@@ -112,6 +112,10 @@ void DietDesk::setPreparation(std::size_t food, const QString& preparation) {
   push(changePreparation(draft_, food, preparation));
 }
 
+void DietDesk::setPurpose(std::size_t food, diet::Purpose purpose) {
+  push(changePurpose(draft_, food, purpose));
+}
+
 void DietDesk::allow(const diet::DietFood& food, const diet::Allowance& allowance) {
   push(addAllowance(draft_, food, allowance));
 }
@@ -141,7 +145,8 @@ void DietDesk::cancelGesture() {
 void DietDesk::push(std::optional<DraftChange> change) {
   if (!change) return;
   if (isReadOnly())
-    return emit refused(tr("Not changed: this version is not a draft. Begin a new version to change it."));
+    return emit refused(tr(
+        "Not changed: only a draft can be, in a collection that can be written. A new version is a draft."));
   gesturePushed_ = gesture_;
   undoStack_.push(new DraftCommand(*this, std::move(*change), gesture_));
 }

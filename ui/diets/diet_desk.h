@@ -56,6 +56,7 @@ class DietDesk : public QObject, private DraftHost {
   void addFood(const diet::DietFood& food);
   void removeFood(std::size_t food);
   void setPreparation(std::size_t food, const QString& preparation);
+  void setPurpose(std::size_t food, diet::Purpose purpose);
   void allow(const diet::DietFood& food, const diet::Allowance& allowance);
   void setChoices(const std::vector<animal::ChoiceRule>& own);
   void setShares(const std::vector<animal::ShareRule>& own);

@@ -41,13 +41,16 @@ DietDraft draftOf(diet::BalanceProblem problem) {
 
 DietDraft draftOf(const diet::DietVersion& version, diet::VersionContext context) {
   diet::ProblemOfVersion opened = diet::versionProblem(version, context);
+  return draftOf({version, std::move(context), std::move(opened)});
+}
+
+DietDraft draftOf(VersionFrame frame) {
   DietDraft draft;
-  draft.problem = opened.problem;
-  draft.grams = opened.amounts;
-  draft.locked = opened.locked;
-  draft.places = opened.places;
-  draft.frame =
-      std::make_shared<const VersionFrame>(VersionFrame{version, std::move(context), std::move(opened)});
+  draft.problem = frame.opened.problem;
+  draft.grams = frame.opened.amounts;
+  draft.locked = frame.opened.locked;
+  draft.places = frame.opened.places;
+  draft.frame = std::make_shared<const VersionFrame>(std::move(frame));
   return draft;
 }
 
@@ -73,7 +76,7 @@ void rewrite(DietDraft& draft, const std::function<void(diet::DietVersion&)>& ed
   const std::optional<diet::Diet> reference = draft.problem.reference;
   draft = draftOf(version, std::move(context));
   // What the answer stays close to is the diet as it was, not what the solver made of it since.
-  if (reference && reference->size() == draft.grams.size()) draft.problem.reference = reference;
+  if (!reference || reference->size() == draft.grams.size()) draft.problem.reference = reference;
 }
 
 std::vector<animal::ChoiceRule> ownChoices(const DietDraft& draft) {

@@ -48,6 +48,7 @@ struct Bounds {
 
 /// A version as it stands: its own grams and locks.
 [[nodiscard]] DietDraft draftOf(const diet::DietVersion& version, diet::VersionContext context);
+[[nodiscard]] DietDraft draftOf(VersionFrame frame);
 /// The version that the draft has become. Only of a draft that has a frame.
 [[nodiscard]] diet::DietVersion versionOf(const DietDraft& draft);
 

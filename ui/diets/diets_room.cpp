@@ -2,15 +2,30 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/diets_room.h"
 
+#include "core/store/food_reading.h"
+#include "core/store/group_reading.h"
+#include "core/transfer/desk_sheet.h"
+#include "ui/collection/collection_state.h"
+#include "ui/collection/conflict_text.h"
+#include "ui/collection/food_names.h"
+#include "ui/diets/approval_form.h"
 #include "ui/diets/balance_pane.h"
+#include "ui/diets/compare_pane.h"
 #include "ui/diets/desk_pane.h"
 #include "ui/diets/diet_desk.h"
+#include "ui/diets/diet_list.h"
+#include "ui/diets/diet_shelf.h"
 #include "ui/diets/food_label.h"
+#include "ui/diets/food_picker.h"
 #include "ui/diets/ingredient_table.h"
 #include "ui/diets/problem_document.h"
-#include "ui/diets/problem_list.h"
+#include "ui/diets/rules_pane.h"
+#include "ui/diets/sheet_export.h"
 #include "ui/diets/solving_text.h"
+#include "ui/diets/standing_bar.h"
+#include "ui/diets/version_bar.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
 
 #include <QAction>
@@ -18,6 +33,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace tarebowl::ui {
@@ -28,16 +44,30 @@ constexpr qint64 kFirstFood = 1'000'000;
 
 }  // namespace
 
-DietsRoom::DietsRoom(LiveSolver::Function solve, Dialogs dialogs, QWidget* parent)
+DietsRoom::DietsRoom(LiveSolver::Function solve, OpenCollection& collection, Dialogs dialogs,
+                     VersionDocument::Clock today, QWidget* parent)
     : Room(parent),
+      collection_(collection),
+      askForSheet_(dialogs.sheetToSave),
       desk_(new DietDesk(std::move(solve), this)),
       document_(new ProblemDocument(*desk_, std::move(dialogs), this)),
-      list_(new ProblemList),
+      version_(new VersionDocument(*desk_, collection, std::move(today), this)),
+      shelf_(new DietShelf(collection, this)),
+      names_(new FoodNames(collection, this)),
+      list_(new DietList),
       deskPane_(new DeskPane(*desk_)),
       balancePane_(new BalancePane(*desk_)),
+      picker_(new FoodPicker(*names_)),
+      reason_(new ReasonBar),
+      approval_(new ApprovalForm),
+      versionBar_(new VersionBar(*version_, *shelf_, *reason_, *approval_)),
+      standing_(new StandingBar(*version_)),
+      rules_(new RulesPane(*desk_)),
+      compare_(new ComparePane),
       banner_(makeBanner()) {
   build();
   wire();
+  wireCollection();
   addActions();
 }
 
@@ -51,6 +81,11 @@ void DietsRoom::build() {
   bannerRow->addWidget(banner_);
   middleLayout->addLayout(bannerRow);
   middleLayout->addWidget(deskPane_);
+  for (QWidget* bar : std::initializer_list<QWidget*>{versionBar_, reason_, approval_, standing_})
+    deskPane_->addBar(*bar);
+  deskPane_->addBelowTable(*picker_);
+  deskPane_->addSheet(tr("Structure rules"), *rules_);
+  deskPane_->addSheet(tr("Compare"), *compare_);
   auto* panes = new QSplitter(Qt::Horizontal);
   panes->setHandleWidth(1);
   panes->setChildrenCollapsible(false);
@@ -70,15 +105,16 @@ void DietsRoom::build() {
 }
 
 void DietsRoom::wire() {
-  connect(list_, &ProblemList::chosen, this, &DietsRoom::openListed);
-  connect(list_, &ProblemList::notListed, this, [this](const QString& text) {
+  connect(list_, &DietList::chosen, this, &DietsRoom::openListed);
+  connect(list_, &DietList::notListed, this, [this](const QString& text) {
     if (!deskPane_->table().goTo(text))
-      complain(tr("No diet in this folder and no food of this diet is called “%1”.").arg(text));
+      complain(tr("No diet and no food of this diet is called “%1”.").arg(text));
   });
-  connect(list_, &ProblemList::listed, this, &DietsRoom::openFirstListed);
+  connect(list_, &DietList::listed, this, &DietsRoom::openFirstListed);
   connect(document_, &ProblemDocument::fileChanged, this, [this] {
     banner_->hide();
-    list_->setCurrent(document_->file());
+    version_->close();
+    showCurrent();
     if (document_->file().parent_path() != folder_) {
       folder_ = document_->file().parent_path();
       list_->listFolder(folder_);
@@ -93,9 +129,134 @@ void DietsRoom::wire() {
   connect(document_, &ProblemDocument::fileChanged, this, &Room::stateChanged);
 }
 
-void DietsRoom::openListed(const QString& file) {
-  document_->open(toPath(file));
-  list_->setCurrent(document_->file());
+void DietsRoom::wireCollection() {
+  connect(shelf_, &DietShelf::changed, this, [this] {
+    list_->show(*shelf_);
+    picker_->setVisible(collection_.file().has_value());
+    if (shelf_->isRead()) openFirstDiet();
+    showCurrent();
+  });
+  connect(&collection_, &OpenCollection::opened, this, [this] { wantsFirstDiet_ = true; });
+  connect(version_, &VersionDocument::listChanged, shelf_, &DietShelf::read);
+  connect(version_, &VersionDocument::opened, this, [this] {
+    banner_->hide();
+    if (version_->isOpen()) document_->forget();
+    showCurrent();
+    emit stateChanged();
+  });
+  connect(version_, &VersionDocument::savedChanged, this, &Room::stateChanged);
+  connect(version_, &VersionDocument::told, this, &DietsRoom::complain);
+  connect(version_, &VersionDocument::refused, this,
+          [this](const Refusal& refusal) { complain(refusalText(refusal)); });
+  connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] { complain(readOnlyText()); });
+  connect(versionBar_, &VersionBar::versionWanted, version_,
+          [this](qint64 version) { version_->open(store::VersionId{version}); });
+  connect(picker_, &FoodPicker::picked, this, &DietsRoom::addFood);
+  connect(picker_, &FoodPicker::notFound, this, [this](const QString& text) {
+    complain(tr("No food of this collection is called “%1”. Foods are added in the Foods room.").arg(text));
+  });
+  picker_->hide();
+  connect(rules_, &RulesPane::refused, this, &DietsRoom::complain);
+  connect(versionBar_, &VersionBar::compareWanted, this, &DietsRoom::compareWith);
+  connect(versionBar_, &VersionBar::sheetWanted, this, &DietsRoom::writeSheet);
+}
+
+/// What stands on the desk, written or not: a sheet of it, or the problem that the command line solves.
+void DietsRoom::writeSheet() {
+  if (!version_->isOpen() || !askForSheet_) return;
+  transfer::DeskDiet shown = *version_->shown();
+  const std::string name = shown.diet.record.code + "-" + std::to_string(shown.version.record.version.number);
+  const auto file = askForSheet_(this, toPath(QString::fromStdString(name + ".pdf")));
+  if (!file) return;
+  if (!desk_->isReadOnly()) {
+    shown.version.record.version = versionOf(desk_->draft());
+    shown.made = diet::versionProblem(shown.version.record.version, desk_->draft().frame->context);
+  }
+  const auto why = file->extension() == ".json" ? saveProblem(*file, problemToSave(desk_->draft()))
+                                                : ui::writeSheet(transfer::sheetOf(shown), *file);
+  complain(why ? *why : tr("Written: %1").arg(toText(*file)));
+}
+
+void DietsRoom::compareWith(int number) {
+  const ShelvedDiet* diet = shelf_->find(version_->shown()->diet.record.code);
+  if (diet == nullptr) return;
+  const auto other = std::ranges::find(diet->versions, number, &store::VersionLine::number);
+  if (other == diet->versions.end()) return;
+  collection_.ask([id = other->id, day = version_->today()](
+                      store::Collection& collection) { return transfer::readDesk(collection, id, day); },
+                  [this](const std::optional<transfer::DeskDiet>& before) {
+                    if (!before || !version_->isOpen()) return;
+                    const ComparedVersion first = comparedVersion(*before);
+                    const ComparedVersion second = comparedVersion(desk_->draft());
+                    const bool inOrder = first.version.number <= second.version.number;
+                    compare_->show(inOrder ? first : second, inOrder ? second : first);
+                    deskPane_->showSheet(*compare_);
+                  });
+}
+
+void DietsRoom::openFirstDiet() {
+  if (!std::exchange(wantsFirstDiet_, false) || version_->isOpen() || !document_->isSaved() ||
+      (!desk_->isEmpty() && !document_->file().empty()))
+    return;
+  for (const ShelvedDiet& diet : shelf_->diets())
+    if (const auto first = diet.toOpen()) return version_->open(*first);
+}
+
+void DietsRoom::openListed(DietListEntry::Kind kind, const QString& key) {
+  switch (kind) {
+    case DietListEntry::Kind::File:
+      document_->open(toPath(key));
+      return showCurrent();
+    case DietListEntry::Kind::NoDietYet:
+      return designFor(key);
+    case DietListEntry::Kind::Diet:
+      if (!document_->mayLeave()) return showCurrent();
+      if (const ShelvedDiet* diet = shelf_->find(key.toStdString()))
+        if (const auto version = diet->toOpen()) version_->open(*version);
+      return;
+    case DietListEntry::Kind::Heading:
+      return;
+  }
+}
+
+void DietsRoom::showCurrent() {
+  if (version_->isOpen())
+    list_->setCurrent(DietListEntry::Kind::Diet, QString::fromStdString(version_->shown()->diet.record.code));
+  else
+    list_->setCurrent(DietListEntry::Kind::File, toText(document_->file()));
+}
+
+void DietsRoom::designFor(const QString& groupCode) {
+  if (!document_->mayLeave()) return;
+  collection_.ask(
+      [code = groupCode.toStdString(), day = version_->today()](store::Collection& collection) {
+        return store::knowGroup(collection, code, day);
+      },
+      [this](const std::optional<store::KnownGroup>& group) {
+        if (!group) return complain(tr("This group is no longer in the collection."));
+        diet::NamedDiet diet{
+            .code = shelf_->freeCode(group->group.record.code),
+            .name = tr("%1, daily diet").arg(QString::fromStdString(group->group.record.name)).toStdString(),
+            .group = group->group.record.code,
+            .invented = group->group.record.invented};
+        diet::DietVersion first;
+        if (group->version)
+          first.profile = {group->version->record.profile.code, group->version->record.profile.version};
+        version_->design(diet, first);
+        picker_->setFocus();
+      });
+}
+
+void DietsRoom::addFood(const QString& code) {
+  if (!version_->isOpen() && document_->file().empty() && desk_->isEmpty())
+    return complain(tr("Choose a diet at the left first, or design one for a group."));
+  collection_.ask([code = code.toStdString()](
+                      store::Collection& collection) { return store::dietFood(collection, code); },
+                  [this](const std::optional<diet::DietFood>& food) {
+                    if (!food) return complain(tr("This food is no longer in the collection."));
+                    desk_->addFood(*food);
+                  });
 }
 
 void DietsRoom::openFolder(const std::filesystem::path& folder) {
@@ -111,8 +272,10 @@ void DietsRoom::openFirstListed() {
   if (!desk_->isEmpty()) return;
   for (int row = 0; row < list_->model().rowCount(); ++row) {
     const QModelIndex index = list_->model().index(row);
-    if (!index.data(ProblemListModel::ReadableRole).toBool()) continue;
-    document_->open(toPath(index.data(ProblemListModel::FileRole).toString()));
+    const bool isFile =
+        index.data(DietListModel::KindRole).toInt() == static_cast<int>(DietListEntry::Kind::File);
+    if (!isFile || !index.data(DietListModel::ReadableRole).toBool()) continue;
+    document_->open(toPath(index.data(DietListModel::KeyRole).toString()));
     return;
   }
 }
@@ -124,21 +287,45 @@ void DietsRoom::addActions() {
   QAction* save = actions->add(tr("Save"), QKeySequence::Save, QStringLiteral("save"));
   QAction* saveAs = actions->add(tr("Save as"), QKeySequence(tr("Ctrl+Shift+S")));
   connect(open, &QAction::triggered, document_, &ProblemDocument::openByDialog);
-  connect(save, &QAction::triggered, document_, &ProblemDocument::save);
-  connect(saveAs, &QAction::triggered, document_, &ProblemDocument::saveAs);
+  // A diet of the collection is on the disk as soon as a hand rests; what leaves it is a page or a problem
+  // file.
+  connect(save, &QAction::triggered, this, [this] {
+    if (version_->isOpen())
+      version_->saveNow();
+    else
+      document_->save();
+  });
+  connect(saveAs, &QAction::triggered, this, [this] {
+    if (version_->isOpen())
+      writeSheet();
+    else
+      document_->saveAs();
+  });
+  QAction* insert = actions->add(tr("Add a food"), QKeySequence(tr("Ctrl+I")));
+  QAction* next = actions->add(tr("New version"), QKeySequence::New);
+  QAction* sheet = actions->add(tr("Diet sheet"), QKeySequence::Print);
+  connect(insert, &QAction::triggered, picker_, qOverload<>(&QWidget::setFocus));
+  connect(next, &QAction::triggered, version_, &VersionDocument::beginNewVersion);
+  connect(sheet, &QAction::triggered, this, &DietsRoom::writeSheet);
   for (QAction* action : {edits.undo, edits.redo, open, save}) deskPane_->addAction(action);
 }
 
 RoomState DietsRoom::state() const {
   const diet::BalanceProblem& problem = desk_->problem();
-  RoomState state;
+  RoomState state = stateOf(collection_);
+  state.note = solvingText(*desk_);
+  state.units = tr("grams as fed · energy in kcal ME, %1").arg(energyMethodText(problem.energyMethod));
+  if (version_->isOpen() || document_->file().empty()) {
+    state.saved = version_->isSaved();
+    state.savedText = state.saved ? tr("saved") : tr("saving…");
+    return state;
+  }
   state.title = document_->title();
   state.file = toText(document_->file().filename());
   state.saved = document_->isSaved();
   state.savedText = state.saved ? tr("saved") : tr("not saved (Ctrl+S)");
-  state.units = tr("grams as fed · energy in kcal ME, %1").arg(energyMethodText(problem.energyMethod));
+  state.sampleText.clear();
   if (problem.invented) state.sampleText = tr("Brackenmere (invented sample)");
-  state.note = solvingText(*desk_);
   return state;
 }
 
@@ -162,10 +349,13 @@ std::vector<FinderHit> DietsRoom::find(const QString& partOfName, int most) cons
 void DietsRoom::goTo(qint64 id) {
   if (id >= kFirstFood) return deskPane_->table().goToFood(static_cast<int>(id - kFirstFood));
   const QModelIndex index = list_->model().index(static_cast<int>(id));
-  if (index.isValid()) openListed(index.data(ProblemListModel::FileRole).toString());
+  if (!index.isValid()) return;
+  openListed(static_cast<DietListEntry::Kind>(index.data(DietListModel::KindRole).toInt()),
+             index.data(DietListModel::KeyRole).toString());
 }
 
 bool DietsRoom::mayLeave() {
+  version_->saveNow();
   return document_->mayLeave();
 }
 

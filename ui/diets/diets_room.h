@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/diets/diet_list_model.h"
 #include "ui/diets/live_solver.h"
+#include "ui/diets/version_document.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/room.h"
 
@@ -12,22 +14,35 @@ class QLabel;
 
 namespace tarebowl::ui {
 
+class ApprovalForm;
 class BalancePane;
+class ComparePane;
 class DeskPane;
 class DietDesk;
+class DietList;
+class FoodNames;
+class FoodPicker;
 class ProblemDocument;
-class ProblemList;
+class ReasonBar;
+class RulesPane;
+class StandingBar;
+class VersionBar;
 
 /// The design desk: diets at the left, the one on the desk in the middle, its balance at the right. It only
 /// wires.
 class DietsRoom : public Room {
   Q_OBJECT
  public:
-  DietsRoom(LiveSolver::Function solve, Dialogs dialogs, QWidget* parent = nullptr);
+  DietsRoom(LiveSolver::Function solve, OpenCollection& collection, Dialogs dialogs,
+            VersionDocument::Clock today, QWidget* parent = nullptr);
 
   /// Lists the folder and puts this file, or the folder's first readable one, on the desk.
   void openFolder(const std::filesystem::path& folder);
   void openFile(const std::filesystem::path& file);
+  /// Begins the first diet of a group, judged by the targets that the group is fed by.
+  void designFor(const QString& groupCode);
+  /// Shows what differs between the version on the desk and another of its diet.
+  void compareWith(int number);
 
   [[nodiscard]] RoomState state() const override;
   /// Diets of the folder, then foods of the diet on the desk.
@@ -37,24 +52,45 @@ class DietsRoom : public Room {
 
   [[nodiscard]] DietDesk& desk() const { return *desk_; }
   [[nodiscard]] ProblemDocument& document() const { return *document_; }
+  [[nodiscard]] VersionDocument& version() const { return *version_; }
+  [[nodiscard]] const DietShelf& shelf() const { return *shelf_; }
+  [[nodiscard]] ComparePane& comparePane() const { return *compare_; }
   [[nodiscard]] DeskPane& deskPane() const { return *deskPane_; }
   [[nodiscard]] BalancePane& balancePane() const { return *balancePane_; }
-  [[nodiscard]] ProblemList& list() const { return *list_; }
+  [[nodiscard]] DietList& list() const { return *list_; }
 
  private:
   void build();
   void wire();
   void addActions();
-  void openListed(const QString& file);
+  void wireCollection();
+  void openListed(DietListEntry::Kind kind, const QString& key);
+  void openFirstDiet();
+  void addFood(const QString& code);
+  void writeSheet();
+  void showCurrent();
   void complain(const QString& what);
   void openFirstListed();
 
+  OpenCollection& collection_;
+  Dialogs::AskForFile askForSheet_;
   DietDesk* desk_;
   ProblemDocument* document_;
-  ProblemList* list_;
+  VersionDocument* version_;
+  DietShelf* shelf_;
+  FoodNames* names_;
+  DietList* list_;
   DeskPane* deskPane_;
   BalancePane* balancePane_;
+  FoodPicker* picker_;
+  ReasonBar* reason_;
+  ApprovalForm* approval_;
+  VersionBar* versionBar_;
+  StandingBar* standing_;
+  RulesPane* rules_;
+  ComparePane* compare_;
   QLabel* banner_;
+  bool wantsFirstDiet_ = false;  // once it is read, something is put on an empty desk
   std::filesystem::path folder_;
 };
 

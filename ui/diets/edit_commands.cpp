@@ -139,6 +139,14 @@ std::optional<DraftChange> changePreparation(const DietDraft& draft, std::size_t
                      [=](DietDraft& to) { set(to, after); }, [=](DietDraft& to) { set(to, before); }};
 }
 
+std::optional<DraftChange> changePurpose(const DietDraft& draft, std::size_t food, diet::Purpose purpose) {
+  const diet::PlaceInVersion& place = draft.places.at(food);
+  if (!draft.frame || place.allowance || place.purpose == purpose) return std::nullopt;
+  return DraftChange{Edit::tr("purpose of %1").arg(nameOf(draft, food)), cell("purpose", food),
+                     [=](DietDraft& to) { to.places.at(food).purpose = purpose; },
+                     [=, before = place.purpose](DietDraft& to) { to.places.at(food).purpose = before; }};
+}
+
 std::optional<DraftChange> addAllowance(const DietDraft& draft, const diet::DietFood& food,
                                         const diet::Allowance& allowance) {
   if (!draft.frame) return std::nullopt;

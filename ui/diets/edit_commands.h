@@ -39,6 +39,8 @@ struct DraftChange {
 [[nodiscard]] std::optional<DraftChange> removeFood(const DietDraft& draft, std::size_t food);
 [[nodiscard]] std::optional<DraftChange> changePreparation(const DietDraft& draft, std::size_t food,
                                                            const QString& preparation);
+[[nodiscard]] std::optional<DraftChange> changePurpose(const DietDraft& draft, std::size_t food,
+                                                       diet::Purpose purpose);
 /// Something that is given unweighed, or its range changed; nothing for the food it is of where it is not
 /// known.
 [[nodiscard]] std::optional<DraftChange> addAllowance(const DietDraft& draft, const diet::DietFood& food,

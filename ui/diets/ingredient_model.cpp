@@ -5,6 +5,7 @@
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/diet_facts.h"
 #include "ui/diets/food_label.h"
+#include "ui/diets/version_text.h"
 #include "ui/shared/format.h"
 
 #include <QFont>
@@ -16,6 +17,7 @@ namespace tarebowl::ui {
 
 IngredientModel::IngredientModel(DietDesk& desk, QObject* parent) : QAbstractTableModel(parent), desk_(desk) {
   connect(&desk, &DietDesk::opened, this, &IngredientModel::reset);
+  connect(&desk, &DietDesk::restructured, this, &IngredientModel::reset);
   connect(&desk, &DietDesk::foodsChanged, this, &IngredientModel::refresh);
   reset();
 }
@@ -89,6 +91,7 @@ QVariant IngredientModel::headerData(int section, Qt::Orientation orientation, i
 Qt::ItemFlags IngredientModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = QAbstractTableModel::flags(index);
   if (!index.isValid()) return flags;
+  if (desk_.isReadOnly()) return flags;
   const int column = index.column();
   if (column == GramsADay || column == Min || column == Max) flags |= Qt::ItemIsEditable;
   if (column == Lock) flags |= Qt::ItemIsUserCheckable;
@@ -179,6 +182,13 @@ QString IngredientModel::foodDescription(std::size_t food) const {
   if (!row.group.empty()) parts << tr("group: %1").arg(QString::fromStdString(row.group));
   if (row.eatenFraction < 1.0) parts << tr("%1 of it is eaten").arg(percent(row.eatenFraction));
   if (row.invented) parts << tr("invented product");
+  const diet::PlaceInVersion& place = desk_.draft().places.at(food);
+  if (place.allowance)
+    parts << tr("%1, unweighed: %2 to %3 g")
+                 .arg(purposeText(place.allowance->purpose), stated(place.allowance->low.value()),
+                      stated(place.allowance->high.value()));
+  else if (place.purpose != diet::Purpose::Bowl)
+    parts << tr("given as %1").arg(purposeText(place.purpose));
   return parts.join(QStringLiteral(" · "));
 }
 

@@ -7,6 +7,7 @@
 #include "ui/diets/ingredient_model.h"
 #include "ui/shared/table_copy.h"
 
+#include <QAction>
 #include <QHeaderView>
 
 #include <algorithm>
@@ -44,7 +45,18 @@ IngredientTable::IngredientTable(IngredientModel& model, DietDesk& desk, QWidget
   connect(this, &QTableView::activated, this, [this](const QModelIndex& index) {
     if (index.flags().testFlag(Qt::ItemIsEditable) && state() != EditingState) edit(index);
   });
+  auto* remove = new QAction(tr("Remove from the diet"), this);
+  remove->setShortcut(QKeySequence::Delete);
+  remove->setShortcutContext(Qt::WidgetShortcut);
+  addAction(remove);
+  setContextMenuPolicy(Qt::ActionsContextMenu);
+  connect(remove, &QAction::triggered, &desk, [this, &desk] {
+    if (currentIndex().isValid()) desk.removeFood(static_cast<std::size_t>(currentIndex().row()));
+  });
+  connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+          [this](const QModelIndex& current) { emit handOn(current.isValid() ? current.row() : -1); });
   connect(&model, &QAbstractItemModel::modelReset, this, &IngredientTable::fitColumns);
+  connect(&model, &QAbstractItemModel::modelReset, this, [this] { emit handOn(-1); });
   connect(&model, &QAbstractItemModel::headerDataChanged, this, &IngredientTable::fitColumns);
   fitColumns();
 }

@@ -23,6 +23,10 @@ class IngredientTable : public QTableView {
   /// Puts the hand on the grams of the food in this row.
   void goToFood(int row);
 
+ signals:
+  /// The hand is on this food; -1: on none.
+  void handOn(int row);
+
  private:
   void fitColumns();
 

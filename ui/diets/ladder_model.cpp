@@ -123,6 +123,7 @@ QStringList rungRemarks(const diet::BalanceProblem& problem, const diet::TargetB
 
 LadderModel::LadderModel(DietDesk& desk, QObject* parent) : QAbstractTableModel(parent), desk_(desk) {
   connect(&desk, &DietDesk::opened, this, &LadderModel::reset);
+  connect(&desk, &DietDesk::restructured, this, &LadderModel::reset);
   connect(&desk, &DietDesk::balanceChanged, this, &LadderModel::refresh);
   reset();
 }

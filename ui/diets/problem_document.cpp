@@ -45,6 +45,10 @@ bool ProblemDocument::open(const std::filesystem::path& file) {
   return true;
 }
 
+void ProblemDocument::forget() {
+  file_.clear();
+}
+
 bool ProblemDocument::openByDialog() {
   const auto file = dialogs_.fileToOpen(window_, file_.empty() ? sampleFolder() : file_.parent_path());
   return file && open(*file);

@@ -20,6 +20,8 @@ class ProblemDocument : public QObject {
   /// False where the file cannot be read (failed() says why) or the person would rather stay.
   bool open(const std::filesystem::path& file);
   bool openByDialog();
+  /// Something else is on the desk: there is no file behind it.
+  void forget();
   /// Writes to the file that was opened, or asks for a place: a file of the sample is never written over.
   bool save();
   bool saveAs();
@@ -27,7 +29,7 @@ class ProblemDocument : public QObject {
   bool mayLeave();
 
   [[nodiscard]] const std::filesystem::path& file() const { return file_; }
-  [[nodiscard]] bool isSaved() const { return desk_.undoStack().isClean(); }
+  [[nodiscard]] bool isSaved() const { return file_.empty() || desk_.undoStack().isClean(); }
   [[nodiscard]] QString title() const;
 
  signals:

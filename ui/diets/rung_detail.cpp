@@ -26,7 +26,7 @@ QLineEdit* boundField(const QString& accessibleName, QWidget* parent) {
   field->setAlignment(Qt::AlignRight);
   field->setPlaceholderText(QStringLiteral("–"));
   field->setAccessibleName(accessibleName);
-  field->setFixedWidth(field->fontMetrics().averageCharWidth() * 10);
+  field->setFixedWidth(field->fontMetrics().averageCharWidth() * 12);
   return field;
 }
 
@@ -96,7 +96,7 @@ void RungDetail::refresh() {
   const Bounds bounds = boundsOf(problem, *rung_);
   const auto fill = [&](QLineEdit& field, const std::optional<double>& bound) {
     if (!field.hasFocus() || !field.isModified())
-      field.setText(bound ? QLocale().toString(shownValue(*rung_, *bound), 'g', 9) : QString());
+      field.setText(bound ? QLocale().toString(shownValue(*rung_, *bound), 'g', 6) : QString());
   };
   fill(*min_, bounds.min);
   fill(*max_, bounds.max);

@@ -26,6 +26,8 @@ QString solvedText(const diet::BalanceProblem& problem, const diet::DietSolution
 
 QString solvingText(const DietDesk& desk) {
   if (desk.isEmpty()) return {};
+  if (desk.isReadOnly()) return Solving::tr("to read: the grams as they were written");
+  if (desk.wouldMove()) return Solving::tr("as it was written: the solver would now give other grams");
   if (desk.isHolding()) return Solving::tr("held: only the balance is recomputed");
   if (!desk.solution()) return Solving::tr("solving…");
   if (desk.isSolving()) return Solving::tr("a good bowl is shown, looking for a better one…");

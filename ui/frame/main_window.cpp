@@ -48,7 +48,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       menu_(new CollectionMenu),
       foods_(new FoodsRoom(*collection_, files_, dialogs)),
       animals_(new AnimalsRoom(*collection_, files_, &today)),
-      diets_(new DietsRoom(std::move(solve), std::move(dialogs))) {
+      diets_(new DietsRoom(std::move(solve), *collection_, std::move(dialogs), &today)) {
   setWindowIcon(programIcon());
   build();
   addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
@@ -89,6 +89,10 @@ void MainWindow::build() {
   connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
   connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,
           &MainWindow::openFinder);
+  connect(animals_, &AnimalsRoom::dietWanted, this, [this](const QString& group) {
+    goToRoom(kDietsNumber);
+    diets_->designFor(group);
+  });
   connect(finder_, &Finder::chosen, this, [this](Room* room, qint64 id) {
     for (const Place& place : rooms_)
       if (place.room == room) goToRoom(place.number);
@@ -150,12 +154,15 @@ void MainWindow::openFinder() {
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
   const bool isCollection = file && file->extension() == ".tarebowl";
   const auto last = isCollection ? file : preferences_.lastCollection();
-  if (last) files_.open(*last);
-  if (isCollection) goToRoom(kFoodsNumber);
-  if (file && !isCollection)
+  if (file && !isCollection) {
     diets_->openFile(*file);
-  else
-    diets_->openFolder(sampleFolder());
+    if (last) files_.open(*last);
+  } else if (last) {
+    files_.open(*last);
+    if (isCollection) goToRoom(kFoodsNumber);
+  } else {
+    files_.openSample();
+  }
 }
 
 void MainWindow::take(const std::filesystem::path& dropped) {

@@ -34,8 +34,8 @@ class MainWindow : public QWidget {
              QWidget* parent = nullptr);
   ~MainWindow() override;
 
-  /// Opens a collection (*.tarebowl) or a problem file; where none is given, the problems of the invented
-  /// sample and the collection that was open last.
+  /// Opens a collection (*.tarebowl), or a problem file beside the collection that was open last; where
+  /// nothing is given that collection, and at the first start the invented sample.
   void open(const std::optional<std::filesystem::path>& file);
   /// What is dropped on the window: a collection, a problem file, or a table of foods to import.
   void take(const std::filesystem::path& dropped);

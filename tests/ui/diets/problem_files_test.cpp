@@ -4,7 +4,7 @@
 
 #include "core/exchange/problem_json.h"
 #include "tests/ui/diets/example_diet.h"
-#include "ui/diets/problem_list_model.h"
+#include "ui/diets/diet_list_model.h"
 
 #include <QAbstractItemModelTester>
 #include <QFile>
@@ -67,11 +67,11 @@ TEST_F(ProblemFilesTest, SayWhyTheyWereNotSaved) {
 
 TEST_F(ProblemFilesTest, AreFoundInTheListByTheirFile) {
   ASSERT_FALSE(saveProblem(path("example.json"), exampleProblem()));
-  ProblemListModel model;
+  DietListModel model;
   const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
-  model.setEntries(problemsIn(toPath(folder.path())));
-  EXPECT_EQ(model.rowOf(path("example.json")), 0);
-  EXPECT_EQ(model.rowOf(path("other.json")), -1);
+  model.setFiles(problemsIn(toPath(folder.path())));
+  EXPECT_EQ(model.rowOf(DietListEntry::Kind::File, toText(path("example.json"))), 0);
+  EXPECT_EQ(model.rowOf(DietListEntry::Kind::File, toText(path("other.json"))), -1);
   EXPECT_EQ(model.index(0).data().toString().toStdString(), "Example");
 }
 

@@ -7,7 +7,7 @@
 namespace tarebowl::ui {
 
 /// Title over a smaller line, a bar of the accent colour at the left of the one on the desk.
-class ProblemListDelegate : public QStyledItemDelegate {
+class DietListDelegate : public QStyledItemDelegate {
   Q_OBJECT
  public:
   using QStyledItemDelegate::QStyledItemDelegate;

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/diets/problem_list_delegate.h"
+#include "ui/diets/diet_list_delegate.h"
 
-#include "ui/diets/problem_list_model.h"
+#include "ui/diets/diet_list_model.h"
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/state_mark.h"
 
@@ -23,21 +23,31 @@ int roomFor(const QStyleOptionViewItem& option, bool readable) {
   return width - kMargins.left() - kMargins.right() - (readable ? 0 : kMarkRoom);
 }
 
+bool isHeading(const QModelIndex& index) {
+  return index.data(DietListModel::KindRole).toInt() == static_cast<int>(DietListEntry::Kind::Heading);
+}
+
 int heightOf(const QString& text, const QFont& face, int width) {
   return QFontMetrics(face).boundingRect(QRect(0, 0, width, 1000), Qt::TextWordWrap, text).height();
 }
 
 }  // namespace
 
-void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
-                                const QModelIndex& index) const {
+void DietListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                             const QModelIndex& index) const {
   const Theme& theme = currentTheme();
   const bool selected = option.state.testFlag(QStyle::State_Selected);
-  const bool readable = index.data(ProblemListModel::ReadableRole).toBool();
+  const bool readable = index.data(DietListModel::ReadableRole).toBool();
   if (selected || option.state.testFlag(QStyle::State_MouseOver))
     painter->fillRect(option.rect, theme.selected);
   if (selected) painter->fillRect(QRect(option.rect.topLeft(), QSize(3, option.rect.height())), theme.accent);
   const QString title = index.data().toString();
+  if (isHeading(index)) {
+    painter->setFont(smaller(option.font));
+    painter->setPen(theme.soft);
+    painter->drawText(option.rect.marginsRemoved(kMargins), Qt::AlignBottom | Qt::AlignLeft, title);
+    return;
+  }
   const QRect box = option.rect.marginsRemoved(kMargins);
   if (!readable) paintMark(*painter, QRectF(box.left(), box.top() + 4, 10, 10), Mark::Lacking, theme);
   QRect titleBox = box.adjusted(readable ? 0 : kMarkRoom, 0, 0, 0);
@@ -52,13 +62,14 @@ void ProblemListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& o
   painter->setFont(small);
   painter->setPen(theme.soft);
   painter->drawText(restBox, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap,
-                    index.data(ProblemListModel::SubtitleRole).toString());
+                    index.data(DietListModel::SubtitleRole).toString());
 }
 
-QSize ProblemListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-  const bool readable = index.data(ProblemListModel::ReadableRole).toBool();
+QSize DietListDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  if (isHeading(index)) return {120, QFontMetrics(smaller(option.font)).height() + 18};
+  const bool readable = index.data(DietListModel::ReadableRole).toBool();
   const int title = heightOf(index.data().toString(), option.font, roomFor(option, readable));
-  const int rest = heightOf(index.data(ProblemListModel::SubtitleRole).toString(), smaller(option.font),
+  const int rest = heightOf(index.data(DietListModel::SubtitleRole).toString(), smaller(option.font),
                             roomFor(option, true));
   return {120, title + rest + 1 + kMargins.top() + kMargins.bottom()};
 }

@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/diets/problem_list.h"
+#include "ui/diets/diet_list.h"
 
-#include "ui/diets/problem_list_delegate.h"
+#include "ui/diets/diet_list_delegate.h"
+#include "ui/diets/diet_list_model.h"
 
 #include <QLineEdit>
 #include <QListView>
@@ -13,9 +14,9 @@
 
 namespace tarebowl::ui {
 
-ProblemList::ProblemList(QWidget* parent)
+DietList::DietList(QWidget* parent)
     : QWidget(parent),
-      model_(new ProblemListModel(this)),
+      model_(new DietListModel(this)),
       filter_(new QSortFilterProxyModel(this)),
       field_(new QLineEdit),
       view_(new QListView) {
@@ -26,10 +27,10 @@ ProblemList::ProblemList(QWidget* parent)
   field_->setPlaceholderText(tr("Find a diet or food…"));
   field_->setAccessibleName(tr("Find a diet, or a food of the diet, by part of its name"));
   field_->setClearButtonEnabled(true);
-  view_->setObjectName(QStringLiteral("problemList"));
+  view_->setObjectName(QStringLiteral("dietList"));
   view_->setAccessibleName(tr("Diets"));
   view_->setModel(filter_);
-  view_->setItemDelegate(new ProblemListDelegate(view_));
+  view_->setItemDelegate(new DietListDelegate(view_));
   view_->setMouseTracking(true);
   view_->setResizeMode(QListView::Adjust);
   view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -43,13 +44,13 @@ ProblemList::ProblemList(QWidget* parent)
   layout->addLayout(fieldRow);
   layout->addWidget(view_);
   connect(field_, &QLineEdit::textChanged, filter_, &QSortFilterProxyModel::setFilterFixedString);
-  connect(field_, &QLineEdit::textChanged, this, &ProblemList::selectCurrent);
-  connect(field_, &QLineEdit::returnPressed, this, &ProblemList::find);
-  connect(view_, &QListView::clicked, this, &ProblemList::choose);
-  connect(view_, &QListView::activated, this, &ProblemList::choose);
+  connect(field_, &QLineEdit::textChanged, this, &DietList::selectCurrent);
+  connect(field_, &QLineEdit::returnPressed, this, &DietList::find);
+  connect(view_, &QListView::clicked, this, &DietList::choose);
+  connect(view_, &QListView::activated, this, &DietList::choose);
 }
 
-void ProblemList::listFolder(const std::filesystem::path& folder) {
+void DietList::listFolder(const std::filesystem::path& folder) {
   reader_ = std::jthread([this, folder](const std::stop_token& stop) {
     std::vector<ProblemEntry> entries = problemsIn(folder);
     if (stop.stop_requested()) return;
@@ -58,30 +59,36 @@ void ProblemList::listFolder(const std::filesystem::path& folder) {
   });
 }
 
-void ProblemList::take(std::vector<ProblemEntry> entries) {
-  model_->setEntries(std::move(entries));
+void DietList::show(const DietShelf& shelf) {
+  model_->setShelf(shelf);
+  selectCurrent();
+}
+
+void DietList::take(const std::vector<ProblemEntry>& entries) {
+  model_->setFiles(entries);
   selectCurrent();
   emit listed();
 }
 
-void ProblemList::setCurrent(const std::filesystem::path& file) {
-  current_ = file;
+void DietList::setCurrent(DietListEntry::Kind kind, const QString& key) {
+  currentKind_ = kind;
+  current_ = key;
   selectCurrent();
 }
 
-void ProblemList::selectCurrent() {
-  const int row = current_.empty() ? -1 : model_->rowOf(current_);
+void DietList::selectCurrent() {
+  const int row = current_.isEmpty() ? -1 : model_->rowOf(currentKind_, current_);
   const QModelIndex index = row < 0 ? QModelIndex() : filter_->mapFromSource(model_->index(row));
   view_->setCurrentIndex(index);
   if (!index.isValid()) view_->clearSelection();
 }
 
-void ProblemList::focusFilter() {
+void DietList::focusFilter() {
   field_->setFocus(Qt::ShortcutFocusReason);
   field_->selectAll();
 }
 
-void ProblemList::find() {
+void DietList::find() {
   if (field_->text().isEmpty()) return;
   if (filter_->rowCount() > 0) return choose(filter_->index(0, 0));
   const QString text = field_->text();
@@ -89,10 +96,12 @@ void ProblemList::find() {
   emit notListed(text);
 }
 
-void ProblemList::choose(const QModelIndex& index) {
+void DietList::choose(const QModelIndex& index) {
   if (!index.isValid()) return;
-  const QString file = index.data(ProblemListModel::FileRole).toString();
-  if (toPath(file) != current_) emit chosen(file);
+  const auto kind = static_cast<DietListEntry::Kind>(index.data(DietListModel::KindRole).toInt());
+  const QString key = index.data(DietListModel::KeyRole).toString();
+  if (kind == DietListEntry::Kind::Heading || (kind == currentKind_ && key == current_)) return;
+  emit chosen(kind, key);
 }
 
 }  // namespace tarebowl::ui

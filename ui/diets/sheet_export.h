@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/exchange/diet_sheet.h"
+
+#include <QString>
+
+#include <filesystem>
+#include <optional>
+
+namespace tarebowl::ui {
+
+/// Writes the page of a diet in the format that the file's name asks for: .pdf, .xlsx or .html. Nothing on
+/// success, else why it was not written; then no file is left half written.
+[[nodiscard]] std::optional<QString> writeSheet(const exchange::DietSheet& sheet,
+                                                const std::filesystem::path& file);
+
+}  // namespace tarebowl::ui
