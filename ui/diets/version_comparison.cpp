@@ -31,14 +31,25 @@ QString changeOf(double before, double after) {
   return (change > 0 ? QStringLiteral("+") : QStringLiteral("−")) + stated(std::abs(change));
 }
 
-QString text(const ComparedVersion& of, const diet::TargetBalance& target) {
-  const QString state = wordOf(markOf(target.state));
-  if (!target.value) return QStringLiteral("? ") + state;
-  const QString value = measured(shownValue(refOf(target), *target.value));
-  return QStringLiteral("%1%2 %3, %4")
-      .arg(target.atLeast ? QStringLiteral("≥ ") : QString(), value, rungUnit(of.problem, refOf(target)),
-           state)
-      .simplified();
+QString text(const diet::TargetBalance* target) {
+  if (target == nullptr) return QStringLiteral("–");
+  const QString state = wordOf(markOf(target->state));
+  if (!target->value) return QStringLiteral("?, ") + state;
+  const QString value = measured(shownValue(refOf(*target), *target->value));
+  return QStringLiteral("%1%2, %3").arg(target->atLeast ? QStringLiteral("≥ ") : QString(), value, state);
+}
+
+/// "Iodine, mg/1000 kcal".
+QString nameWithUnit(const diet::BalanceProblem& problem, RungRef rung) {
+  const QString unit = rungUnit(problem, rung);
+  return unit.isEmpty() ? rungName(problem, rung) : rungName(problem, rung) + QStringLiteral(", ") + unit;
+}
+
+/// A food by the code that versions know it by; in a problem its id may carry its meal or purpose.
+QString nameOfFood(const diet::BalanceProblem& problem, const std::string& code) {
+  for (const diet::DietFood& food : problem.foods)
+    if (food.id == code || food.id.starts_with(code + " (")) return QString::fromStdString(food.name);
+  return {};
 }
 
 const diet::TargetBalance* ruleOf(const diet::Balance& balance, const std::string& id) {
@@ -75,8 +86,7 @@ void VersionComparison::show(const ComparedVersion& before, const ComparedVersio
   sentences_.clear();
   const auto nameOf = [&](const std::string& code) {
     for (const ComparedVersion* of : {&before, &after})
-      for (const diet::DietFood& food : of->problem.foods)
-        if (food.id == code) return QString::fromStdString(food.name);
+      if (const QString name = nameOfFood(of->problem, code); !name.isEmpty()) return name;
     return QString::fromStdString(code);
   };
   for (const diet::VersionDifference& difference : diet::differences(before.version, after.version))
@@ -118,10 +128,9 @@ void VersionComparison::addRules(const ComparedVersion& before, const ComparedVe
     const diet::TargetBalance* a = ruleOf(first, target.id);
     const diet::TargetBalance* b = ruleOf(second, target.id);
     const bool both = a != nullptr && b != nullptr && a->value && b->value;
-    rows_.push_back(
-        {{rungName(of.problem, refOf(target)), a != nullptr ? text(before, *a) : QStringLiteral("–"),
-          b != nullptr ? text(after, *b) : QStringLiteral("–"),
-          both ? changeOf(shownValue(refOf(*a), *a->value), shownValue(refOf(*b), *b->value)) : QString()}});
+    const QString change =
+        both ? changeOf(shownValue(refOf(*a), *a->value), shownValue(refOf(*b), *b->value)) : QString();
+    rows_.push_back({{nameWithUnit(of.problem, refOf(target)), text(a), text(b), change}});
   };
   for (const diet::TargetBalance& target : first.targets) add(target, before);
   for (const diet::TargetBalance& target : second.targets)
@@ -137,6 +146,8 @@ int VersionComparison::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant VersionComparison::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole)
+    return static_cast<int>((section == What ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
   if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
   switch (section) {
     case Before:
