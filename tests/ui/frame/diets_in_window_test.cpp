@@ -120,6 +120,19 @@ TEST_F(DietsInWindowTest, ANewVersionIsComparedWithTheOneBefore) {
   EXPECT_THAT(room.comparePane().comparison().sentences(), Contains(QStringLiteral("Kale: 4 g → 9 g")));
 }
 
+TEST_F(DietsInWindowTest, WhatWasJustTypedIsWrittenWhenTheWindowCloses) {
+  {
+    MainWindow other(&diet::solve, Dialogs{}, Preferences(folder.filePath(QStringLiteral("other.ini"))));
+    other.open(example.file());
+    other.show();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return other.diets().version().isOpen(); }, 20'000));
+    other.diets().desk().setHolding(true);
+    other.diets().desk().setGrams(0, Grams(9));
+    EXPECT_TRUE(other.close());
+  }
+  EXPECT_EQ(example.stored(example.draft()).lines.front().amount, Grams(9));
+}
+
 TEST_F(DietsInWindowTest, WhatIsNotACollectionsFoodIsToldWhereItIsTyped) {
   addFood(QStringLiteral("unobtainium"));
   EXPECT_EQ(room.desk().problem().foods.size(), 2U);
