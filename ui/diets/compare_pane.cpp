@@ -21,6 +21,12 @@ ComparePane::ComparePane(QWidget* parent)
   layout->setSpacing(6);
   layout->addWidget(words_);
   layout->addWidget(table, 1);
+  clear();
+}
+
+void ComparePane::clear() {
+  comparison_->clear();
+  words_->setText(tr("Choose a version to compare with under “More”."));
 }
 
 void ComparePane::show(const ComparedVersion& before, const ComparedVersion& after) {

@@ -16,6 +16,8 @@ class ComparePane : public QWidget {
  public:
   explicit ComparePane(QWidget* parent = nullptr);
   void show(const ComparedVersion& before, const ComparedVersion& after);
+  /// Nothing is compared.
+  void clear();
   [[nodiscard]] const VersionComparison& comparison() const { return *comparison_; }
 
  private:

@@ -141,6 +141,8 @@ void DietsRoom::wireCollection() {
   connect(version_, &VersionDocument::opened, this, [this] {
     banner_->hide();
     if (version_->isOpen()) document_->forget();
+    compared_.reset();
+    compare_->clear();
     showCurrent();
     emit stateChanged();
   });
@@ -159,6 +161,7 @@ void DietsRoom::wireCollection() {
   picker_->hide();
   connect(rules_, &RulesPane::refused, this, &DietsRoom::complain);
   connect(versionBar_, &VersionBar::compareWanted, this, &DietsRoom::compareWith);
+  connect(desk_, &DietDesk::settled, this, &DietsRoom::showComparison);
   connect(versionBar_, &VersionBar::sheetWanted, this, &DietsRoom::writeSheet);
 }
 
@@ -187,12 +190,18 @@ void DietsRoom::compareWith(int number) {
                       store::Collection& collection) { return transfer::readDesk(collection, id, day); },
                   [this](const std::optional<transfer::DeskDiet>& before) {
                     if (!before || !version_->isOpen()) return;
-                    const ComparedVersion first = comparedVersion(*before);
-                    const ComparedVersion second = comparedVersion(desk_->draft());
-                    const bool inOrder = first.version.number <= second.version.number;
-                    compare_->show(inOrder ? first : second, inOrder ? second : first);
+                    compared_ = comparedVersion(*before);
+                    showComparison();
                     deskPane_->showSheet(*compare_);
                   });
+}
+
+/// The older one first. Follows the desk.
+void DietsRoom::showComparison() {
+  if (!compared_ || !version_->isOpen()) return;
+  const ComparedVersion onDesk = comparedVersion(desk_->draft());
+  const bool inOrder = compared_->version.number <= onDesk.version.number;
+  compare_->show(inOrder ? *compared_ : onDesk, inOrder ? onDesk : *compared_);
 }
 
 void DietsRoom::openFirstDiet() {

@@ -4,6 +4,7 @@
 
 #include "ui/diets/diet_list_model.h"
 #include "ui/diets/live_solver.h"
+#include "ui/diets/version_comparison.h"
 #include "ui/diets/version_document.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/room.h"
@@ -68,6 +69,7 @@ class DietsRoom : public Room {
   void openFirstDiet();
   void addFood(const QString& code);
   void writeSheet();
+  void showComparison();
   void showCurrent();
   void complain(const QString& what);
   void openFirstListed();
@@ -89,6 +91,7 @@ class DietsRoom : public Room {
   StandingBar* standing_;
   RulesPane* rules_;
   ComparePane* compare_;
+  std::optional<ComparedVersion> compared_;  // what the version on the desk is compared with
   QLabel* banner_;
   bool wantsFirstDiet_ = false;  // once it is read, something is put on an empty desk
   std::filesystem::path folder_;

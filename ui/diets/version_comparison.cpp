@@ -24,11 +24,16 @@ std::optional<Grams> amountOf(const ComparedVersion& of, const std::string& food
   return std::nullopt;
 }
 
+double toThreeFigures(double number) {
+  const double scale = std::pow(10.0, 2.0 - std::floor(std::log10(number)));
+  return std::round(number * scale) / scale;
+}
+
 /// "+2", "−0.5", nothing where it is the same.
 QString changeOf(double before, double after) {
   const double change = after - before;
   if (std::abs(change) <= 1e-9 * std::max(1.0, std::abs(before))) return {};
-  return (change > 0 ? QStringLiteral("+") : QStringLiteral("−")) + stated(std::abs(change));
+  return (change > 0 ? QStringLiteral("+") : QStringLiteral("−")) + stated(toThreeFigures(std::abs(change)));
 }
 
 QString text(const diet::TargetBalance* target) {
@@ -91,6 +96,13 @@ void VersionComparison::show(const ComparedVersion& before, const ComparedVersio
   };
   for (const diet::VersionDifference& difference : diet::differences(before.version, after.version))
     sentences_ << differenceText(difference, nameOf);
+  endResetModel();
+}
+
+void VersionComparison::clear() {
+  beginResetModel();
+  rows_.clear();
+  sentences_.clear();
   endResetModel();
 }
 

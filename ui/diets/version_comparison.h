@@ -33,6 +33,7 @@ class VersionComparison : public QAbstractTableModel {
   using QAbstractTableModel::QAbstractTableModel;
 
   void show(const ComparedVersion& before, const ComparedVersion& after);
+  void clear();
   /// What differs, a sentence each; empty where nothing does.
   [[nodiscard]] const QStringList& sentences() const { return sentences_; }
 

@@ -118,6 +118,9 @@ TEST_F(DietsInWindowTest, ANewVersionIsComparedWithTheOneBefore) {
   room.compareWith(1);
   settle();
   EXPECT_THAT(room.comparePane().comparison().sentences(), Contains(QStringLiteral("Kale: 4 g → 9 g")));
+  room.desk().setGrams(0, Grams(7));
+  EXPECT_THAT(room.comparePane().comparison().sentences(), Contains(QStringLiteral("Kale: 4 g → 7 g")))
+      << "it follows the hand";
 }
 
 TEST_F(DietsInWindowTest, WhatWasJustTypedIsWrittenWhenTheWindowCloses) {
