@@ -13,12 +13,12 @@ namespace {
 
 using quantity::Grams;
 
-/// Calls visit(id, min, max) for every rule of the problem whose bounds a version may change.
+/// Calls visit(rule) for every rule of the problem whose bounds a version may change.
 template <class Problem, class Visit>
-void visitBounds(Problem& problem, Visit visit) {
-  for (auto& target : problem.targets) visit(target.id, target.min, target.max);
-  for (auto& ratio : problem.ratios) visit(ratio.id, ratio.min, ratio.max);
-  for (auto& share : problem.shares) visit(share.id, share.min, share.max);
+void visitRules(Problem& problem, Visit visit) {
+  for (auto& target : problem.targets) visit(target);
+  for (auto& ratio : problem.ratios) visit(ratio);
+  for (auto& share : problem.shares) visit(share);
 }
 
 template <class Bounds>
@@ -90,14 +90,18 @@ class Bowl {
 };
 
 void changeBounds(const DietVersion& version, ProblemOfVersion& made) {
-  visitBounds(made.problem, [&](const std::string& id, const auto& min, const auto& max) {
-    made.profileBounds.push_back({id, min, max, {}});
+  visitRules(made.problem, [&](const auto& rule) {
+    made.profileBounds.push_back({rule.id, rule.min, rule.max, {}});
   });
-  visitBounds(made.problem, [&](const std::string& id, auto& min, auto& max) {
-    const auto changed = boundsOf(version.changedBounds, id);
+  visitRules(made.problem, [&](auto& rule) {
+    const auto changed = boundsOf(version.changedBounds, rule.id);
     if (changed == version.changedBounds.end()) return;
-    min = changed->min;
-    max = changed->max;
+    if (changed->reason.empty() && loosensHardRule(made, rule.id, changed->min, changed->max)) {
+      made.boundsWithoutReason.push_back(rule.id);
+      return;
+    }
+    rule.min = changed->min;
+    rule.max = changed->max;
   });
   for (const ChangedBound& bound : version.changedBounds)
     if (boundsOf(made.profileBounds, bound.rule) == made.profileBounds.end() &&
@@ -124,12 +128,16 @@ std::vector<ChangedBound> changedBounds(const BalanceProblem& problem, const Pro
                                         const DietVersion& before) {
   std::vector<ChangedBound> changed;
   for (const ChangedBound& bound : before.changedBounds)
-    if (boundsOf(opened.profileBounds, bound.rule) == opened.profileBounds.end()) changed.push_back(bound);
-  visitBounds(problem, [&](const std::string& id, const auto& min, const auto& max) {
-    const auto profile = boundsOf(opened.profileBounds, id);
-    if (profile == opened.profileBounds.end() || (profile->min == min && profile->max == max)) return;
-    const auto stated = boundsOf(before.changedBounds, id);
-    changed.push_back({id, min, max, stated == before.changedBounds.end() ? std::string() : stated->reason});
+    if (boundsOf(opened.profileBounds, bound.rule) == opened.profileBounds.end() ||
+        std::ranges::find(opened.boundsWithoutReason, bound.rule) != opened.boundsWithoutReason.end())
+      changed.push_back(bound);
+  visitRules(problem, [&](const auto& rule) {
+    const auto profile = boundsOf(opened.profileBounds, rule.id);
+    if (profile == opened.profileBounds.end() || (profile->min == rule.min && profile->max == rule.max))
+      return;
+    const auto stated = boundsOf(before.changedBounds, rule.id);
+    changed.push_back(
+        {rule.id, rule.min, rule.max, stated == before.changedBounds.end() ? std::string() : stated->reason});
   });
   return changed;
 }
@@ -155,6 +163,17 @@ std::vector<animal::ChoiceRule> ownChoices(const BalanceProblem& problem, const 
 }
 
 }  // namespace
+
+bool loosensHardRule(const ProblemOfVersion& opened, const std::string& rule, std::optional<double> min,
+                     std::optional<double> max) {
+  const auto profile = boundsOf(opened.profileBounds, rule);
+  if (profile == opened.profileBounds.end()) return false;
+  bool isHard = false;
+  visitRules(opened.problem, [&](const auto& one) { isHard = isHard || (one.id == rule && one.hard); });
+  const bool lowers = profile->min && min.value_or(0.0) < *profile->min;
+  const bool raises = profile->max && (!max || *max > *profile->max);
+  return isHard && (lowers || raises);
+}
 
 ProblemOfVersion versionProblem(const DietVersion& version, const VersionContext& context) {
   ProblemOfVersion made;

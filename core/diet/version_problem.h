@@ -44,7 +44,14 @@ struct ProblemOfVersion {
   std::vector<std::string> missingFoods{};  ///< codes that the version names and nobody knows
   /// Rules that the version bounds and the profile does not state.
   std::vector<std::string> boundsOfNoRule{};
+  /// Hard rules that the version would loosen without saying why: the profile's bounds stay in force.
+  std::vector<std::string> boundsWithoutReason{};
 };
+
+/// Whether these bounds let something pass that a hard rule of the profile does not. A safe upper limit is
+/// hard until it is lifted with a reason, in a diet as in a profile.
+[[nodiscard]] bool loosensHardRule(const ProblemOfVersion& opened, const std::string& rule,
+                                   std::optional<double> min, std::optional<double> max);
 
 /// The balance problem of a version: the rules of the profile with the version's own bounds, shares and
 /// choices, on its foods and allowances. Lines of foods that nobody knows are left out and named.

@@ -60,6 +60,7 @@ store::Author OpenCollection::author() const {
 }
 
 void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
+  emit closing();
   file_ = std::move(what);
   readOnly_ = false;
   clerk_ = std::make_unique<Clerk>(std::move(opener));
@@ -110,6 +111,7 @@ void OpenCollection::takeImport(QUndoStack& wayBack, const QObject* by, TakenImp
 
 void OpenCollection::restore(const std::filesystem::path& backup) {
   if (!file_) return;
+  emit closing();
   ask([file = file_->file, backup,
        author = author()](store::Collection& /*collection*/) { return store::restore(file, backup, author); },
       [this](const std::filesystem::path& /*before*/) {

@@ -90,6 +90,8 @@ class OpenCollection : public QObject {
   void restore(const std::filesystem::path& backup);
 
  signals:
+  /// What waits for a hand to rest is written now: another collection comes.
+  void closing();
   /// Another collection, or none: what was read of the one before no longer holds.
   void opened();
   /// It turned out that it is open for reading only.

@@ -36,6 +36,7 @@ void DietDesk::open(diet::BalanceProblem problem) {
 }
 
 void DietDesk::open(DietDraft draft, Opening how) {
+  emit aboutToOpen();
   solver_.cancel();
   gesture_ = 0;
   opening_ = how;
@@ -51,6 +52,7 @@ void DietDesk::open(DietDraft draft, Opening how) {
 void DietDesk::replace(DietDraft draft) {
   if (opening_ == Opening::Solve) opening_ = Opening::AsItStands;
   draft_ = std::move(draft);
+  undoStack_.clear();
   recompute();
   solveOrHold();
 }
@@ -94,8 +96,17 @@ bool DietDesk::setBounds(RungRef rung, const Bounds& bounds) {
                          : tr("Not taken: a target for %1 needs a minimum or a maximum.").arg(name));
     return false;
   }
+  if (draft_.frame && !isReadOnly() && bounds != ui::boundsOf(draft_.problem, rung) &&
+      diet::loosensHardRule(draft_.frame->opened, idOf(draft_.problem, rung), bounds.min, bounds.max)) {
+    emit reasonWanted(rung, bounds);
+    return false;
+  }
   push(changeBounds(draft_, rung, bounds, name));
   return true;
+}
+
+void DietDesk::loosenBounds(RungRef rung, const Bounds& bounds, const QString& reason) {
+  push(ui::loosenBounds(draft_, rung, bounds, rungName(draft_.problem, rung), reason));
 }
 
 void DietDesk::addFood(const diet::DietFood& food) {

@@ -27,7 +27,8 @@ class DietDesk : public QObject, private DraftHost {
   /// Puts another problem on the desk; what was undone or could be is forgotten.
   void open(diet::BalanceProblem problem);
   void open(DietDraft draft, Opening how);
-  /// The same diet after what it is made from has changed: grams, locks and the way back stay as they are.
+  /// The same diet after what it is made from has changed: grams and locks stay as they are. There is no way
+  /// back beyond it, since that would lead to values that hold no longer.
   void replace(DietDraft draft);
   [[nodiscard]] bool isReadOnly() const { return opening_ == Opening::ToRead; }
   /// The diet stands as it was written, and the solver would now give other grams.
@@ -52,7 +53,9 @@ class DietDesk : public QObject, private DraftHost {
   void setLocked(std::size_t food, bool locked);
   /// False, and refused() says why, where the maximum would lie below the minimum.
   bool setLimits(std::size_t food, quantity::Grams min, std::optional<quantity::Grams> max);
+  /// False also where a hard rule of the targets would be loosened: reasonWanted() asks why.
   bool setBounds(RungRef rung, const Bounds& bounds);
+  void loosenBounds(RungRef rung, const Bounds& bounds, const QString& reason);
   void addFood(const diet::DietFood& food);
   void removeFood(std::size_t food);
   void setPreparation(std::size_t food, const QString& preparation);
@@ -72,6 +75,8 @@ class DietDesk : public QObject, private DraftHost {
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
 
  signals:
+  /// Something else comes on the desk; what is there can still be kept.
+  void aboutToOpen();
   void opened();
   /// Other foods or other rules than before: what shows a row for each begins anew.
   void restructured();
@@ -84,6 +89,7 @@ class DietDesk : public QObject, private DraftHost {
   /// solution(), isSolving() or isHolding() differ.
   void solvingChanged();
   void refused(const QString& why);
+  void reasonWanted(const tarebowl::ui::RungRef& rung, const tarebowl::ui::Bounds& bounds);
 
  private:
   DietDraft& editableDraft() override { return draft_; }

@@ -112,6 +112,12 @@ Bounds boundsOf(const diet::BalanceProblem& problem, RungRef rung) {
   return bounds;
 }
 
+std::string idOf(const diet::BalanceProblem& problem, RungRef rung) {
+  std::string id;
+  withBounds(problem, rung, [&](const auto& target) { id = target.id; });
+  return id;
+}
+
 void setBounds(diet::BalanceProblem& problem, RungRef rung, const Bounds& bounds) {
   withBounds(problem, rung, [&](auto& target) {
     target.min = bounds.min;

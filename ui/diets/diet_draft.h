@@ -78,6 +78,7 @@ void rewrite(DietDraft& draft, const std::function<void(diet::DietVersion&)>& ed
                                       quantity::Grams mass);
 
 [[nodiscard]] Bounds boundsOf(const diet::BalanceProblem& problem, RungRef rung);
+[[nodiscard]] std::string idOf(const diet::BalanceProblem& problem, RungRef rung);
 void setBounds(diet::BalanceProblem& problem, RungRef rung, const Bounds& bounds);
 
 }  // namespace tarebowl::ui

@@ -23,6 +23,7 @@
 #include "ui/diets/sheet_export.h"
 #include "ui/diets/solving_text.h"
 #include "ui/diets/standing_bar.h"
+#include "ui/diets/target_names.h"
 #include "ui/diets/version_bar.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/reason_bar.h"
@@ -160,6 +161,13 @@ void DietsRoom::wireCollection() {
   });
   picker_->hide();
   connect(rules_, &RulesPane::refused, this, &DietsRoom::complain);
+  connect(desk_, &DietDesk::reasonWanted, this, [this](const RungRef& rung, const Bounds& bounds) {
+    reason_->ask(tr("%1 is a hard rule of the targets (%2). Why may this diet go beyond it?")
+                     .arg(rungName(desk_->problem(), rung), boundsText(desk_->problem(), rung)),
+                 {}, tr("Loosen"), [this, rung, bounds](const ReasonBar::Answer& answer) {
+                   desk_->loosenBounds(rung, bounds, answer.reason);
+                 });
+  });
   connect(versionBar_, &VersionBar::compareWanted, this, &DietsRoom::compareWith);
   connect(desk_, &DietDesk::settled, this, &DietsRoom::showComparison);
   connect(versionBar_, &VersionBar::sheetWanted, this, &DietsRoom::writeSheet);

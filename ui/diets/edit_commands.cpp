@@ -99,6 +99,19 @@ DraftChange wholeChange(const DietDraft& draft, const QString& text, const QStri
 
 }  // namespace
 
+std::optional<DraftChange> loosenBounds(const DietDraft& draft, RungRef rung, const Bounds& bounds,
+                                        const QString& rungName, const QString& reason) {
+  if (!draft.frame) return std::nullopt;
+  const diet::ChangedBound changed{idOf(draft.problem, rung), bounds.min, bounds.max, reason.toStdString()};
+  const auto put = [changed](diet::DietVersion& version) {
+    std::erase_if(version.changedBounds,
+                  [&](const diet::ChangedBound& bound) { return bound.rule == changed.rule; });
+    version.changedBounds.push_back(changed);
+  };
+  return wholeChange(draft, Edit::tr("target of %1").arg(rungName), cell("bounds", rung.index),
+                     [=](DietDraft& to) { rewrite(to, put); });
+}
+
 std::optional<DraftChange> addFood(const DietDraft& draft, const diet::DietFood& food) {
   const auto isThere = [&](const diet::PlaceInVersion& place) {
     return place.food == food.id && !place.allowance;

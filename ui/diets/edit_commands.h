@@ -29,6 +29,11 @@ struct DraftChange {
                                                       std::optional<quantity::Grams> max);
 [[nodiscard]] std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung,
                                                       const Bounds& bounds, const QString& rungName);
+/// The same for a rule that is loosened for a reason, which is kept with it. Only of a draft of the
+/// collection.
+[[nodiscard]] std::optional<DraftChange> loosenBounds(const DietDraft& draft, RungRef rung,
+                                                      const Bounds& bounds, const QString& rungName,
+                                                      const QString& reason);
 [[nodiscard]] std::optional<DraftChange> changeObjective(const DietDraft& draft,
                                                          const diet::Objective& objective);
 [[nodiscard]] std::optional<DraftChange> changeConfidence(const DietDraft& draft,

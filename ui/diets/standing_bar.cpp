@@ -50,6 +50,10 @@ QStringList standingSentences(const transfer::DeskDiet& desk) {
                      "Its own bounds on these rules hold for nothing, since the targets no longer state "
                      "them: %1.")
                      .arg(listed(desk.made.boundsOfNoRule));
+  if (!desk.made.boundsWithoutReason.empty())
+    sentences << StandingBar::tr(
+                     "Hard rules that this diet would loosen without saying why stay in force: %1.")
+                     .arg(listed(desk.made.boundsWithoutReason));
   return sentences;
 }
 

@@ -4,8 +4,10 @@
 
 #include "core/store/diet_reading.h"
 #include "core/transfer/desk_sheet.h"
+#include "ui/collection/change_command.h"
 #include "ui/diets/diet_desk.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace tarebowl::ui {
@@ -38,6 +40,8 @@ VersionDocument::VersionDocument(DietDesk& desk, OpenCollection& collection, Clo
     emit savedChanged();
   });
   connect(&desk, &DietDesk::foodsChanged, this, &VersionDocument::savedChanged);
+  connect(&desk, &DietDesk::aboutToOpen, this, &VersionDocument::saveNow);
+  connect(&collection, &OpenCollection::closing, this, &VersionDocument::saveNow);
   connect(&collection, &OpenCollection::opened, this, &VersionDocument::close);
   connect(&collection, &OpenCollection::outdated, this, &VersionDocument::readAgain);
   connect(&collection, &OpenCollection::written, this, [this](const QObject* by) {
@@ -60,8 +64,9 @@ void VersionDocument::open(store::VersionId version) {
 
 void VersionDocument::close() {
   rest_.stop();
-  writing_ = false;
+  writing_ = 0;
   inConflict_ = false;
+  readsAgain_ = false;
   if (!shown_) return;
   shown_.reset();
   emit opened();
@@ -74,33 +79,40 @@ void VersionDocument::read(store::VersionId version) {
 }
 
 void VersionDocument::take(std::optional<transfer::DeskDiet> desk) {
-  inConflict_ = false;
+  saveNow();
   if (!desk) {
     close();
     return emit told(tr("This version is no longer in the collection."));
   }
+  inConflict_ = false;
+  readsAgain_ = false;
+  shown_.reset();  // until the desk has it, nothing of it can be written
+  desk_.open(asRead(*desk), openingOf(*desk, collection_.isReadOnly()));
   shown_ = std::move(desk);
-  revision_ = shown_->version.revision;
+  revision_ = std::make_shared<int>(shown_->version.revision);
   saved_ = shown_->version.record.version;
-  desk_.open(asRead(*shown_), openingOf(*shown_, collection_.isReadOnly()));
   emit opened();
   emit savedChanged();
 }
 
 void VersionDocument::readAgain() {
-  if (!shown_ || writing_ || inConflict_) return;
+  if (!shown_ || inConflict_) return;
+  if (isDirty() || writing_ > 0) {
+    readsAgain_ = true;
+    return saveNow();
+  }
   collection_.ask([version = shown_->version.id, day = today_()](
                       store::Collection& collection) { return transfer::readDesk(collection, version, day); },
                   [this](std::optional<transfer::DeskDiet> desk) {
-                    if (!shown_ || writing_) return;
+                    if (!shown_) return;
+                    if (isDirty() || writing_ > 0) return readAgain();
                     if (!desk) return take(std::nullopt);
                     if (desk->version.id == shown_->version.id) takeAgain(*desk);
                   });
 }
 
 void VersionDocument::takeAgain(const transfer::DeskDiet& desk) {
-  const bool isNewer = desk.version.revision != revision_;
-  if (isNewer && isDirty()) return save();  // refused, with both versions
+  const bool isNewer = desk.version.revision != *revision_;
   if (isNewer || !isDraft()) {
     if (isNewer) emit told(tr("Another window changed this diet: it is shown as it is now."));
     return take(desk);
@@ -117,8 +129,9 @@ void VersionDocument::takeAgain(const transfer::DeskDiet& desk) {
   emit changed();
 }
 
-void VersionDocument::write(Verb verb, std::function<void(const store::Written&)> then) {
-  writing_ = true;
+void VersionDocument::write(CollectionVerb verb, std::function<void(const store::Written&)> then,
+                            std::function<void()> orElse) {
+  ++writing_;
   emit savedChanged();
   collection_.ask(
       [verb = std::move(verb), author = collection_.author()](store::Collection& collection) {
@@ -131,10 +144,12 @@ void VersionDocument::write(Verb verb, std::function<void(const store::Written&)
         }
         return answer;
       },
-      [this, then = std::move(then)](const Answer& answer) {
-        writing_ = false;
+      [this, then = std::move(then), orElse = std::move(orElse)](const Answer& answer) {
+        writing_ = std::max(0, writing_ - 1);
         if (answer.refusal) {
           inConflict_ = !answer.refusal->mine.isEmpty();
+          readsAgain_ = false;
+          orElse();
           emit refused(*answer.refusal);
         } else {
           then(answer.written);
@@ -150,36 +165,39 @@ void VersionDocument::saveNow() {
 
 void VersionDocument::save() {
   if (!isDirty() || inConflict_) return;
-  if (writing_) return rest_.start();
   const diet::DietVersion version = versionOf(desk_.draft());
-  write(
-      [id = shown_->version.id, revision = revision_, version](store::Collection& collection,
-                                                               const store::Author& author) {
-        return store::editVersion(collection, id, revision, version, author);
-      },
-      [this, version](const store::Written& written) {
-        revision_ = written.revision;
-        saved_ = version;
-        if (isDirty()) rest_.start();
-      });
+  const auto written = [this](const store::Written&) {
+    if (writing_ == 0 && std::exchange(readsAgain_, false)) readAgain();
+  };
+  write(editOf(version), written, [this, before = saved_] { saved_ = before; });
+  saved_ = version;  // on its way; what is refused is told, and is tried again with the next edit
+}
+
+/// Edits follow each other without waiting: each finds the revision that the one before it left.
+CollectionVerb VersionDocument::editOf(const diet::DietVersion& version) const {
+  return [id = shown_->version.id, revision = revision_, version](store::Collection& collection,
+                                                                  const store::Author& author) {
+    const store::Written written = store::editVersion(collection, id, *revision, version, author);
+    *revision = written.revision;
+    return written;
+  };
 }
 
 void VersionDocument::design(const diet::NamedDiet& diet, const diet::DietVersion& first) {
   saveNow();
-  write(
-      [diet, first](store::Collection& collection, const store::Author& author) {
-        const store::Written added = store::addDiet(collection, diet, author);
-        try {
-          return store::addVersion(collection, diet.code, first, author);
-        } catch (const store::StoreError&) {
-          store::removeDiet(collection, static_cast<store::DietId>(added.id), added.revision, author);
-          throw;
-        }
+  const std::vector<CollectionVerb> verbs{
+      [diet](store::Collection& collection, const store::Author& author) {
+        return store::addDiet(collection, diet, author);
       },
-      [this](const store::Written& written) {
-        emit listChanged();
-        read(static_cast<store::VersionId>(written.id));
-      });
+      [code = diet.code, first](store::Collection& collection, const store::Author& author) {
+        return store::addVersion(collection, code, first, author);
+      }};
+  write([verbs](store::Collection& collection,
+                const store::Author& author) { return doAll(verbs, collection, author).back(); },
+        [this](const store::Written& written) {
+          emit listChanged();
+          read(static_cast<store::VersionId>(written.id));
+        });
 }
 
 void VersionDocument::beginNewVersion() {
@@ -213,7 +231,7 @@ void VersionDocument::rename(const QString& name) {
 }
 
 /// A step is made on what is on the disk: what waits is written first.
-void VersionDocument::step(Verb verb) {
+void VersionDocument::step(CollectionVerb verb) {
   if (!shown_) return;
   write(std::move(verb), [this, id = shown_->version.id](const store::Written&) {
     emit listChanged();
@@ -223,21 +241,17 @@ void VersionDocument::step(Verb verb) {
 
 void VersionDocument::submit(const QString& reason) {
   if (!isDraft()) return;
-  const diet::DietVersion version = versionOf(desk_.draft());
-  const bool isSaved = version == saved_;
-  rest_.stop();
-  step([id = shown_->version.id, revision = revision_, version, isSaved, why = reason.toStdString()](
+  saveNow();
+  step([id = shown_->version.id, revision = revision_, why = reason.toStdString()](
            store::Collection& collection, const store::Author& author) {
-    const int seen =
-        isSaved ? revision : store::editVersion(collection, id, revision, version, author).revision;
-    return store::submitVersion(collection, id, seen, why, author);
+    return store::submitVersion(collection, id, *revision, why, author);
   });
 }
 
 void VersionDocument::sendBack(const QString& reason) {
   step([id = shown_->version.id, revision = revision_, why = reason.toStdString()](
            store::Collection& collection, const store::Author& author) {
-    return store::sendBackVersion(collection, id, revision, why, author);
+    return store::sendBackVersion(collection, id, *revision, why, author);
   });
 }
 
@@ -245,14 +259,14 @@ void VersionDocument::approve(const store::FeedingStart& start, const QString& r
   if (!shown_) return;
   step([id = shown_->version.id, revision = revision_, made = shown_->made, start,
         why = reason.toStdString()](store::Collection& collection, const store::Author& author) {
-    return store::approveVersion(collection, id, revision, transfer::decisionOn(made), start, why, author);
+    return store::approveVersion(collection, id, *revision, transfer::decisionOn(made), start, why, author);
   });
 }
 
 void VersionDocument::retire(const QString& reason) {
   step([id = shown_->version.id, revision = revision_, why = reason.toStdString()](
            store::Collection& collection, const store::Author& author) {
-    return store::retireVersion(collection, id, revision, why, author);
+    return store::retireVersion(collection, id, *revision, why, author);
   });
 }
 
@@ -261,7 +275,7 @@ void VersionDocument::removeDraft() {
   rest_.stop();
   write([id = shown_->version.id, revision = revision_](
             store::Collection& collection,
-            const store::Author& author) { return store::removeVersion(collection, id, revision, author); },
+            const store::Author& author) { return store::removeVersion(collection, id, *revision, author); },
         [this](const store::Written&) {
           close();
           emit listChanged();
@@ -270,24 +284,18 @@ void VersionDocument::removeDraft() {
 
 void VersionDocument::takeNewerTargets() {
   if (!isDraft() || !shown_->newerProfile || !desk_.draft().frame) return;
+  saveNow();
   diet::DietVersion version = versionOf(desk_.draft());
   version.profile = *shown_->newerProfile;
-  rest_.stop();
-  step([id = shown_->version.id, revision = revision_, version](store::Collection& collection,
-                                                                const store::Author& author) {
-    return store::editVersion(collection, id, revision, version, author);
-  });
+  step(editOf(version));
 }
 
 void VersionDocument::takeTheirs() {
-  if (!shown_) return;
-  inConflict_ = false;
-  read(shown_->version.id);
+  if (shown_) read(shown_->version.id);
 }
 
 void VersionDocument::keepMine() {
   if (!shown_) return;
-  inConflict_ = false;
   diet::DietVersion mine = versionOf(desk_.draft());
   write(
       [code = shown_->diet.record.code, mine](store::Collection& collection, const store::Author& author) {

@@ -12,6 +12,7 @@
 #include <QTimer>
 
 #include <functional>
+#include <memory>
 #include <optional>
 
 namespace tarebowl::ui {
@@ -35,7 +36,7 @@ class VersionDocument : public QObject {
   [[nodiscard]] bool isOpen() const { return shown_.has_value(); }
   [[nodiscard]] const std::optional<transfer::DeskDiet>& shown() const { return shown_; }
   /// What the desk shows is what the collection holds.
-  [[nodiscard]] bool isSaved() const { return !isDirty() && !writing_; }
+  [[nodiscard]] bool isSaved() const { return !isDirty() && writing_ == 0; }
   /// Writes at once what waits for a hand to rest.
   void saveNow();
 
@@ -74,15 +75,17 @@ class VersionDocument : public QObject {
     store::Written written{};
     std::optional<Refusal> refusal{};
   };
-  using Verb = std::function<store::Written(store::Collection&, const store::Author&)>;
 
   void read(store::VersionId version);
   void take(std::optional<transfer::DeskDiet> desk);
   void readAgain();
   void takeAgain(const transfer::DeskDiet& desk);
-  void write(Verb verb, std::function<void(const store::Written&)> then);
+  void write(
+      CollectionVerb verb, std::function<void(const store::Written&)> then,
+      std::function<void()> orElse = [] {});
   void save();
-  void step(Verb verb);
+  [[nodiscard]] CollectionVerb editOf(const diet::DietVersion& version) const;
+  void step(CollectionVerb verb);
   [[nodiscard]] bool isDirty() const;
   [[nodiscard]] bool isDraft() const;
 
@@ -91,8 +94,9 @@ class VersionDocument : public QObject {
   Clock today_;
   std::optional<transfer::DeskDiet> shown_;
   diet::DietVersion saved_;
-  int revision_ = 0;
-  bool writing_ = false;
+  std::shared_ptr<int> revision_ = std::make_shared<int>(0);  // the newest that was written; writers share it
+  int writing_ = 0;                                           // writes that are not answered yet
+  bool readsAgain_ = false;                                   // once what is here is written
   bool inConflict_ = false;
   QTimer rest_;
 };

@@ -139,6 +139,23 @@ TEST(ProblemOfAVersion, KeepsRulesOfGroupsThatNoFoodIsOfYet) {
   EXPECT_EQ(writtenBack(version), version);
 }
 
+TEST(ProblemOfAVersion, AHardRuleIsLoosenedOnlyForAReason) {
+  VersionContext context{.profile = calciumProfile()};
+  for (const DietFood& food : greensAndInsects().foods) context.foods.emplace(food.id, food);
+  context.profile.targets.front().rule.target.hard = true;  // 5000 to 12000 mg/kg DM
+  DietVersion version = fullVersion();
+  version.changedBounds = {{.rule = calciumRule(), .min = 5000, .max = 15000, .reason = {}}};
+  const ProblemOfVersion silent = versionProblem(version, context);
+  EXPECT_EQ(silent.problem.targets.front().max, 12000) << "nobody said why";
+  EXPECT_THAT(silent.boundsWithoutReason, ElementsAre(calciumRule()));
+  EXPECT_EQ(versionOf(silent.problem, silent.amounts, silent.locked, silent.places, silent, version),
+            version);
+  version.changedBounds.front().reason = "laying";
+  EXPECT_EQ(versionProblem(version, context).problem.targets.front().max, 15000);
+  version.changedBounds = {{.rule = calciumRule(), .min = 6000, .max = 11000, .reason = {}}};
+  EXPECT_EQ(versionProblem(version, context).problem.targets.front().max, 11000) << "stricter needs none";
+}
+
 TEST(ProblemOfAVersion, WritesDownABoundThatWasSetOnTheDeskAndDropsOneThatWasPutBack) {
   const DietVersion version = fullVersion();
   ProblemOfVersion made = opened(version);

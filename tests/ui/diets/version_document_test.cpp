@@ -225,6 +225,54 @@ TEST_F(VersionDocumentTest, ALineWhoseFoodIsGoneStaysAndIsTold) {
   EXPECT_EQ(example.stored(example.draft()).lines.back().food, "withdrawn");
 }
 
+TEST_F(VersionDocumentTest, ASafeUpperLimitIsLoosenedOnlyForAReasonThatIsKept) {
+  const auto& targets = desk.problem().targets;
+  const auto iron = std::ranges::find(targets, "iron", &animal::Target::id);
+  ASSERT_NE(iron, targets.end());
+  const RungRef rung{diet::TargetKind::Nutrient, static_cast<std::size_t>(iron - targets.begin())};
+  const QSignalSpy asked(&desk, &DietDesk::reasonWanted);
+  EXPECT_FALSE(desk.setBounds(rung, {.min = {}, .max = 0.5}));
+  EXPECT_EQ(asked.count(), 1);
+  EXPECT_EQ(desk.problem().targets[rung.index].max, 0.2) << "until it is said why";
+  desk.loosenBounds(rung, {.min = {}, .max = 0.5}, QStringLiteral("anaemia"));
+  alone.settle();
+  EXPECT_EQ(desk.problem().targets[rung.index].max, 0.5);
+  const diet::DietVersion stored = example.stored(example.draft());
+  ASSERT_EQ(stored.changedBounds.size(), 1U);
+  EXPECT_EQ(stored.changedBounds.front().reason, "anaemia");
+  desk.undoStack().undo();
+  EXPECT_EQ(desk.problem().targets[rung.index].max, 0.2);
+}
+
+TEST_F(VersionDocumentTest, WhatWasJustTypedIsWrittenBeforeAnotherCollectionIsOpened) {
+  desk.setHolding(true);
+  desk.setGrams(kKale, Grams(9));
+  const ExampleDiets other;
+  alone.collection.open({.name = QStringLiteral("Other"), .file = other.file()}, other.opener());
+  alone.settle();
+  EXPECT_EQ(example.stored(example.draft()).lines[kKale].amount, Grams(9));
+}
+
+TEST_F(VersionDocumentTest, WhatWasJustTypedIsWrittenBeforeAProblemFileComesOnTheDesk) {
+  desk.setHolding(true);
+  desk.setGrams(kKale, Grams(9));
+  desk.open(desk.problem());
+  alone.settle();
+  EXPECT_EQ(example.stored(example.draft()).lines[kKale].amount, Grams(9));
+}
+
+TEST_F(VersionDocumentTest, EditsFollowEachOtherWithoutWaitingForTheDisk) {
+  const QSignalSpy refused(&document, &VersionDocument::refused);
+  desk.setHolding(true);
+  for (int grams = 5; grams <= 9; ++grams) {
+    desk.setGrams(kKale, Grams(grams));
+    document.saveNow();
+  }
+  alone.settle();
+  EXPECT_EQ(example.stored(example.draft()).lines[kKale].amount, Grams(9));
+  EXPECT_EQ(refused.count(), 0);
+}
+
 TEST_F(VersionDocumentTest, ADiscardedDraftIsGoneAndTheDeskIsFree) {
   const QSignalSpy listed(&document, &VersionDocument::listChanged);
   document.removeDraft();
