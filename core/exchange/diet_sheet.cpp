@@ -132,6 +132,7 @@ DietSheet sheetOf(const SheetSubject& subject, const diet::DietVersion& version,
   addFoods(made, sheet);
   addEnergy(made, sheet);
   addTargets(made, sheet);
+  sheet.notJudged = made.notCounted;
   addCautions(made, sheet);
   return sheet;
 }

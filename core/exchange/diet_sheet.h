@@ -67,6 +67,7 @@ struct DietSheet {
   std::optional<double> costPerDay{};  ///< of one animal, of the foods that have a price
   std::size_t unpriced = 0;            ///< foods in it without a price
   std::vector<SheetTarget> targets{};
+  std::vector<diet::RuleNotCounted> notJudged{};  ///< rules of the targets that nothing here can be judged by
   std::vector<std::string> sources{};
   std::vector<SheetCaution> cautions{};
   int animals = 1;

@@ -18,7 +18,7 @@ constexpr const char* kStyle =
     "h2 { font-size: 9pt; margin: 6pt 0 1pt 0 }\n"
     "p { margin: 1pt 0 }\n"
     "table { border-collapse: collapse; width: 100% }\n"
-    "th, td { border-bottom: 0.5pt solid #999999; padding: 0.5pt 3pt; text-align: left; vertical-align: top "
+    "th, td { border-bottom: 1px solid #999999; padding: 1px 4px; text-align: left; vertical-align: top "
     "}\n"
     ".number { text-align: right; white-space: nowrap }\n"
     ".invented { border: 1pt solid #000000; padding: 2pt; font-weight: bold }\n"
@@ -165,6 +165,8 @@ std::string sheetAsHtml(const DietSheet& sheet) {
   addFoods(html, sheet);
   addCautions(html, sheet);
   addTargets(html, sheet);
+  paragraph(html, ownBoundsSentence(sheet.version));
+  paragraph(html, notJudgedSentence(sheet));
   addFoot(html, sheet);
   return html + "</body>\n</html>\n";
 }

@@ -81,6 +81,8 @@ void writeSheetXlsx(const DietSheet& sheet, const std::filesystem::path& file) {
   writeFoods(writer, sheet);
   writer.write({});
   writeTargets(writer, sheet);
+  writeLine(writer, ownBoundsSentence(sheet.version));
+  writeLine(writer, notJudgedSentence(sheet));
   writer.write({});
   writeCautions(writer, sheet);
   writeLine(writer, std::string(kCaution));

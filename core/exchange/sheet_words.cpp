@@ -6,6 +6,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <utility>
+#include <vector>
+
 namespace tarebowl::exchange {
 
 namespace {
@@ -74,6 +78,28 @@ std::string amountText(const SheetFood& food, int animals) {
     return fmt::format("{} … {}", shortNumber(food.low->value() * animals),
                        shortNumber(food.high->value() * animals));
   return gramsText(food.perAnimal * animals, food.step);
+}
+
+std::string ownBoundsSentence(const diet::DietVersion& version) {
+  std::string text;
+  for (const diet::ChangedBound& bound : version.changedBounds)
+    text +=
+        fmt::format("{}{} {} ({})", text.empty() ? "Set otherwise than the targets say: " : "; ", bound.rule,
+                    zoneText(bound.min, bound.max), bound.reason.empty() ? "no reason given" : bound.reason);
+  return text.empty() ? text : text + ".";
+}
+
+std::string notJudgedSentence(const DietSheet& sheet) {
+  std::vector<std::pair<diet::NotCounted, std::string>> reasons;
+  for (const diet::RuleNotCounted& rule : sheet.notJudged) {
+    auto reason = std::ranges::find(reasons, rule.why, &std::pair<diet::NotCounted, std::string>::first);
+    if (reason == reasons.end()) reason = reasons.insert(reasons.end(), {rule.why, {}});
+    reason->second += (reason->second.empty() ? "" : ", ") + rule.id;
+  }
+  std::string text;
+  for (const auto& [why, rules] : reasons)
+    text += fmt::format("{}{} ({})", text.empty() ? "? Not judged: " : "; ", rules, reasonText(why));
+  return text.empty() ? text : text + ".";
 }
 
 }  // namespace tarebowl::exchange

@@ -20,6 +20,11 @@ inline constexpr const char* kInventedMark =
 [[nodiscard]] std::string subjectLine(const DietSheet& sheet);
 /// "15.2 kcal and 0.11 in cost per animal and day (2 foods without a price)"
 [[nodiscard]] std::string energyAndCost(const DietSheet& sheet);
+/// "Set otherwise than the targets say: calcium 6 … 12 (growing)." Empty where nothing is.
+[[nodiscard]] std::string ownBoundsSentence(const diet::DietVersion& version);
+/// "? Not judged: iodine (of no food is it known); browse (no food is of its group)." Empty where all rules
+/// are.
+[[nodiscard]] std::string notJudgedSentence(const DietSheet& sheet);
 /// "0.5 … 1.5" of an allowance, or else the grams as the scale shows them; for so many animals.
 [[nodiscard]] std::string amountText(const SheetFood& food, int animals);
 

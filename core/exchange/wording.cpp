@@ -91,4 +91,21 @@ std::string_view basisText(quantity::Basis basis) {
   return "per kg^0.75 body mass";
 }
 
+std::string_view reasonText(diet::NotCounted why) {
+  switch (why) {
+    case diet::NotCounted::NoFoodKnowsNutrient:
+      return "of no food is it known";
+    case diet::NotCounted::NoFoodOfGroup:
+      return "no food is of its group";
+    case diet::NotCounted::BodyMassUnknown:
+      return "the body mass is not known";
+    case diet::NotCounted::EnergyIsNoFeedingRate:
+      return "the need of an animal without body heat of its own is no feeding rate; state a target in its "
+             "profile";
+    case diet::NotCounted::DryMatterUnknown:
+      return "it does not say of how dry a feed it speaks";
+  }
+  return "it cannot be judged";
+}
+
 }  // namespace tarebowl::exchange

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/diet/balance.h"
+#include "core/diet/from_profile.h"
 #include "core/diet/problem.h"
 
 #include <cstddef>
@@ -34,6 +35,8 @@ inline constexpr std::string_view kCaution =
 [[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view many);
 /// Shape and word, so that it reads without colour: "● met", "◐ at limit", "▼ short", "▲ over", "? unknown".
 [[nodiscard]] std::string_view stateText(diet::TargetState state);
+/// Why a rule of the targets is not judged: "of no food is it known".
+[[nodiscard]] std::string_view reasonText(diet::NotCounted why);
 /// "per kg DM", "per animal and day".
 [[nodiscard]] std::string_view basisText(quantity::Basis basis);
 

@@ -78,7 +78,7 @@ void DietsRoom::build() {
   middleLayout->setContentsMargins(0, 0, 0, 0);
   middleLayout->setSpacing(0);
   auto* bannerRow = new QHBoxLayout;
-  bannerRow->setContentsMargins(13, 0, 13, 0);
+  bannerRow->setContentsMargins(13, 8, 13, 0);
   bannerRow->addWidget(banner_);
   middleLayout->addLayout(bannerRow);
   middleLayout->addWidget(deskPane_);
@@ -124,6 +124,7 @@ void DietsRoom::wire() {
   connect(document_, &ProblemDocument::failed, this, &DietsRoom::complain);
   connect(desk_, &DietDesk::refused, this, &DietsRoom::complain);
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, banner_, &QWidget::hide);
+  connect(desk_, &DietDesk::foodsChanged, this, [this] { told_.clear(); });
   connect(deskPane_, &DeskPane::rungChosen, balancePane_, &BalancePane::choose);
   connect(desk_, &DietDesk::solvingChanged, this, &Room::stateChanged);
   connect(document_, &ProblemDocument::savedChanged, this, &Room::stateChanged);
@@ -186,7 +187,10 @@ void DietsRoom::writeSheet() {
   }
   const auto why = file->extension() == ".json" ? saveProblem(*file, problemToSave(desk_->draft()))
                                                 : ui::writeSheet(transfer::sheetOf(shown), *file);
-  complain(why ? *why : tr("Written: %1").arg(toText(*file)));
+  if (why)
+    complain(*why);
+  else
+    tell(tr("written: %1").arg(toText(*file)));
 }
 
 void DietsRoom::compareWith(int number) {
@@ -330,7 +334,7 @@ void DietsRoom::addActions() {
 RoomState DietsRoom::state() const {
   const diet::BalanceProblem& problem = desk_->problem();
   RoomState state = stateOf(collection_);
-  state.note = solvingText(*desk_);
+  state.note = told_.isEmpty() ? solvingText(*desk_) : told_;
   state.units = tr("grams as fed · energy in kcal ME, %1").arg(energyMethodText(problem.energyMethod));
   if (version_->isOpen() || document_->file().empty()) {
     state.saved = version_->isSaved();
@@ -374,6 +378,11 @@ void DietsRoom::goTo(qint64 id) {
 bool DietsRoom::mayLeave() {
   version_->saveNow();
   return document_->mayLeave();
+}
+
+void DietsRoom::tell(const QString& what) {
+  told_ = what;
+  emit stateChanged();
 }
 
 void DietsRoom::complain(const QString& what) {

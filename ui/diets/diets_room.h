@@ -72,6 +72,8 @@ class DietsRoom : public Room {
   void showComparison();
   void showCurrent();
   void complain(const QString& what);
+  /// What was done, in the status line until the next edit.
+  void tell(const QString& what);
   void openFirstListed();
 
   OpenCollection& collection_;
@@ -93,6 +95,7 @@ class DietsRoom : public Room {
   ComparePane* compare_;
   std::optional<ComparedVersion> compared_;  // what the version on the desk is compared with
   QLabel* banner_;
+  QString told_;
   bool wantsFirstDiet_ = false;  // once it is read, something is put on an empty desk
   std::filesystem::path folder_;
 };

@@ -11,7 +11,8 @@
 
 namespace tarebowl::ui {
 
-/// Writes the page of a diet in the format that the file's name asks for: .pdf, .xlsx or .html. Nothing on
+/// Writes the page of a diet in the format that the file's name asks for: .pdf, .xlsx or .html; a PDF
+/// is one page, set smaller where it must be. Nothing on
 /// success, else why it was not written; then no file is left half written.
 [[nodiscard]] std::optional<QString> writeSheet(const exchange::DietSheet& sheet,
                                                 const std::filesystem::path& file);

@@ -62,6 +62,9 @@ diet::ProblemOfVersion made() {
                   .allowance = diet::Allowance{.food = "pear", .low = Grams(1), .high = Grams(3)}},
                  {.food = "egg"}};
   made.locked = {false, false, false, false};
+  made.notCounted = {{"iodine", diet::NotCounted::NoFoodKnowsNutrient},
+                     {"browse", diet::NotCounted::NoFoodOfGroup},
+                     {"selenium", diet::NotCounted::NoFoodKnowsNutrient}};
   return made;
 }
 
@@ -69,6 +72,7 @@ diet::DietVersion approved() {
   diet::DietVersion version{.number = 2, .state = diet::VersionState::Approved};
   version.fedFrom = quantity::parseDate("2026-09-15");
   version.phaseInDays = 5;
+  version.changedBounds = {{.rule = "calcium", .min = 5, .max = {}, .reason = "grown up"}};
   version.steps = {{diet::VersionState::Submitted, "Keeper A", "2026-09-08T09:00:00Z", ""},
                    {diet::VersionState::Approved, "Vet", "2026-09-11T14:30:00Z", "tried for a week"}};
   return version;
@@ -105,6 +109,8 @@ TEST(DietSheet, APageSaysWhatIsFedHowItStandsAndWhoDecided) {
 <tr><th>Target</th><th class="number">Value</th><th class="number">Zone</th><th>Unit</th><th>State</th><th class="number">Known</th><th class="number">Source</th></tr>
 <tr><td>Calcium (calcium), hard</td><td class="number">≥ 9.524</td><td class="number">≥ 5</td><td>g per kg DM</td><td>● met</td><td class="number">48 %</td><td class="number">1</td></tr>
 </table>
+<p>Set otherwise than the targets say: calcium ≥ 5 (grown up).</p>
+<p>? Not judged: iodine, selenium (of no food is it known); browse (no food is of its group).</p>
 <p class="small">1: a handbook, seen; for dog</p>
 <p class="small">Known: the share of the eaten dry matter whose value is known. What is unknown could only add to a value with ≥; one with ≈ it could move either way.</p>
 <p class="small">Tarebowl supports, and does not replace, a qualified nutritionist and a licensed vet; local rules on feeding,
