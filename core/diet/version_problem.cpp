@@ -96,12 +96,14 @@ void changeBounds(const DietVersion& version, ProblemOfVersion& made) {
   visitRules(made.problem, [&](auto& rule) {
     const auto changed = boundsOf(version.changedBounds, rule.id);
     if (changed == version.changedBounds.end()) return;
+    if (changed->min == rule.min && changed->max == rule.max) return;
     if (changed->reason.empty() && loosensHardRule(made, rule.id, changed->min, changed->max)) {
       made.boundsWithoutReason.push_back(rule.id);
       return;
     }
     rule.min = changed->min;
     rule.max = changed->max;
+    rule.origin = ownBoundOrigin(changed->reason);
   });
   for (const ChangedBound& bound : version.changedBounds)
     if (boundsOf(made.profileBounds, bound.rule) == made.profileBounds.end() &&
@@ -163,6 +165,12 @@ std::vector<animal::ChoiceRule> ownChoices(const BalanceProblem& problem, const 
 }
 
 }  // namespace
+
+animal::TargetOrigin ownBoundOrigin(const std::string& reason) {
+  return {.source = reason.empty() ? "this diet's own bound" : "this diet's own bound: " + reason,
+          .provenance = animal::Provenance::HouseRule,
+          .modelSpecies = {}};
+}
 
 bool loosensHardRule(const ProblemOfVersion& opened, const std::string& rule, std::optional<double> min,
                      std::optional<double> max) {

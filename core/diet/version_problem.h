@@ -48,6 +48,9 @@ struct ProblemOfVersion {
   std::vector<std::string> boundsWithoutReason{};
 };
 
+/// Of a bound that a diet sets itself: it no longer has the source of the rule that it stands in.
+[[nodiscard]] animal::TargetOrigin ownBoundOrigin(const std::string& reason);
+
 /// Whether these bounds let something pass that a hard rule of the profile does not. A safe upper limit is
 /// hard until it is lifted with a reason, in a diet as in a profile.
 [[nodiscard]] bool loosensHardRule(const ProblemOfVersion& opened, const std::string& rule,

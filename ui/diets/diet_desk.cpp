@@ -106,7 +106,7 @@ bool DietDesk::setBounds(RungRef rung, const Bounds& bounds) {
 }
 
 void DietDesk::loosenBounds(RungRef rung, const Bounds& bounds, const QString& reason) {
-  push(ui::loosenBounds(draft_, rung, bounds, rungName(draft_.problem, rung), reason));
+  push(changeBounds(draft_, rung, bounds, rungName(draft_.problem, rung), reason));
 }
 
 void DietDesk::addFood(const diet::DietFood& food) {

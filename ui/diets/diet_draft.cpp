@@ -122,6 +122,7 @@ void setBounds(diet::BalanceProblem& problem, RungRef rung, const Bounds& bounds
   withBounds(problem, rung, [&](auto& target) {
     target.min = bounds.min;
     target.max = bounds.max;
+    target.origin = diet::ownBoundOrigin({});
   });
 }
 

@@ -79,6 +79,7 @@ void rewrite(DietDraft& draft, const std::function<void(diet::DietVersion&)>& ed
 
 [[nodiscard]] Bounds boundsOf(const diet::BalanceProblem& problem, RungRef rung);
 [[nodiscard]] std::string idOf(const diet::BalanceProblem& problem, RungRef rung);
+/// The rule has these bounds from here on, and no longer the source that it had.
 void setBounds(diet::BalanceProblem& problem, RungRef rung, const Bounds& bounds);
 
 }  // namespace tarebowl::ui

@@ -63,16 +63,6 @@ std::optional<DraftChange> changeLimits(const DietDraft& draft, std::size_t food
                      [set, least = before.min, most = before.max](DietDraft& to) { set(to, least, most); }};
 }
 
-std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung, const Bounds& bounds,
-                                        const QString& rungName) {
-  const Bounds before = boundsOf(draft.problem, rung);
-  if (before == bounds) return std::nullopt;
-  return DraftChange{Edit::tr("target of %1").arg(rungName),
-                     cell("bounds", 3 * rung.index + static_cast<std::size_t>(rung.kind)),
-                     [=](DietDraft& to) { setBounds(to.problem, rung, bounds); },
-                     [=](DietDraft& to) { setBounds(to.problem, rung, before); }};
-}
-
 std::optional<DraftChange> changeObjective(const DietDraft& draft, const diet::Objective& objective) {
   const diet::Objective before = draft.problem.objective;
   if (before == objective) return std::nullopt;
@@ -99,17 +89,27 @@ DraftChange wholeChange(const DietDraft& draft, const QString& text, const QStri
 
 }  // namespace
 
-std::optional<DraftChange> loosenBounds(const DietDraft& draft, RungRef rung, const Bounds& bounds,
+std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung, const Bounds& bounds,
                                         const QString& rungName, const QString& reason) {
-  if (!draft.frame) return std::nullopt;
+  if (boundsOf(draft.problem, rung) == bounds && reason.isEmpty()) return std::nullopt;
   const diet::ChangedBound changed{idOf(draft.problem, rung), bounds.min, bounds.max, reason.toStdString()};
   const auto put = [changed](diet::DietVersion& version) {
-    std::erase_if(version.changedBounds,
-                  [&](const diet::ChangedBound& bound) { return bound.rule == changed.rule; });
-    version.changedBounds.push_back(changed);
+    const auto stated = std::ranges::find(version.changedBounds, changed.rule, &diet::ChangedBound::rule);
+    diet::ChangedBound own = changed;
+    if (stated != version.changedBounds.end()) {
+      if (own.reason.empty()) own.reason = stated->reason;
+      version.changedBounds.erase(stated);
+    }
+    version.changedBounds.push_back(std::move(own));
   };
-  return wholeChange(draft, Edit::tr("target of %1").arg(rungName), cell("bounds", rung.index),
-                     [=](DietDraft& to) { rewrite(to, put); });
+  return wholeChange(draft, Edit::tr("target of %1").arg(rungName),
+                     cell("bounds", 3 * rung.index + static_cast<std::size_t>(rung.kind)),
+                     [=](DietDraft& to) {
+                       if (to.frame)
+                         rewrite(to, put);
+                       else
+                         setBounds(to.problem, rung, bounds);
+                     });
 }
 
 std::optional<DraftChange> addFood(const DietDraft& draft, const diet::DietFood& food) {

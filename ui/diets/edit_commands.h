@@ -27,13 +27,10 @@ struct DraftChange {
 [[nodiscard]] std::optional<DraftChange> changeLimits(const DietDraft& draft, std::size_t food,
                                                       quantity::Grams min,
                                                       std::optional<quantity::Grams> max);
+/// reason: of a hard rule that is loosened; kept with the bound in a draft of the collection.
 [[nodiscard]] std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung,
-                                                      const Bounds& bounds, const QString& rungName);
-/// The same for a rule that is loosened for a reason, which is kept with it. Only of a draft of the
-/// collection.
-[[nodiscard]] std::optional<DraftChange> loosenBounds(const DietDraft& draft, RungRef rung,
                                                       const Bounds& bounds, const QString& rungName,
-                                                      const QString& reason);
+                                                      const QString& reason = {});
 [[nodiscard]] std::optional<DraftChange> changeObjective(const DietDraft& draft,
                                                          const diet::Objective& objective);
 [[nodiscard]] std::optional<DraftChange> changeConfidence(const DietDraft& draft,

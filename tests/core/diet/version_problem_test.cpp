@@ -151,7 +151,9 @@ TEST(ProblemOfAVersion, AHardRuleIsLoosenedOnlyForAReason) {
   EXPECT_EQ(versionOf(silent.problem, silent.amounts, silent.locked, silent.places, silent, version),
             version);
   version.changedBounds.front().reason = "laying";
-  EXPECT_EQ(versionProblem(version, context).problem.targets.front().max, 15000);
+  const animal::Target loosened = versionProblem(version, context).problem.targets.front();
+  EXPECT_EQ(loosened.max, 15000);
+  EXPECT_EQ(loosened.origin, ownBoundOrigin("laying")) << "the table that the rule came from does not say so";
   version.changedBounds = {{.rule = calciumRule(), .min = 6000, .max = 11000, .reason = {}}};
   EXPECT_EQ(versionProblem(version, context).problem.targets.front().max, 11000) << "stricter needs none";
 }
