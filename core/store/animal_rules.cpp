@@ -132,6 +132,8 @@ void refuseInUse(Collection::Inner& inner, const animal::Group& group) {
   refuseRow(inner, "energy_plan WHERE group_code = :code", group.code,
             group.code + " has an energy plan; remove it first");
   refuseRow(inner, "diet WHERE group_code = :code", group.code, group.code + " has a diet: diets are kept");
+  refuseRow(inner, "feeding_bowl WHERE group_id = (SELECT id FROM animal_group WHERE code = :code)",
+            group.code, group.code + " was fed: what was weighed is kept");
 }
 
 std::string nameOf(const animal::Species& species) {

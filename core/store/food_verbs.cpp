@@ -118,6 +118,8 @@ Written removeFood(Collection& collection, FoodId food, int seenRevision, const 
     const auto id = static_cast<long long>(food);
     if (countOf(inner, "sample WHERE food_id = :id", id) > 0)
       refuse(inner, before.record.food.code + " has samples; remove them first");
+    if (countOf(inner, "fed_food WHERE food_id = :id", id) > 0)
+      refuse(inner, before.record.food.code + " was fed: it stays, out of stock");
     if (const std::string made = foodMadeFrom(inner, id); !made.empty())
       refuse(inner, made + " is made from " + before.record.food.code);
     deleteFood(inner, id);

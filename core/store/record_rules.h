@@ -2,14 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/intake/feeding_records.h"
+#include "core/intake/tolerance.h"
 #include "core/store/animal_records.h"
 #include "core/store/diet_records.h"
 #include "core/store/opening.h"
 
 #include <string>
 
-/// What a collection does not allow of animals, profiles and diets. Inside the running transaction; every
-/// call throws StoreError (Refused) with the reason in words.
+/// What a collection does not allow of animals, profiles, diets and feeding. Inside the running transaction;
+/// every call throws StoreError (Refused) with the reason in words.
 namespace tarebowl::store {
 
 /// What a thing must be to stand in the collection under this number, as it is now.
@@ -24,6 +26,9 @@ void refuseUnsound(Collection::Inner& inner, long long id, const EnergyPlanRecor
 void refuseUnsound(Collection::Inner& inner, long long id, const animal::FoodCaution& caution);
 void refuseUnsound(Collection::Inner& inner, long long id, const diet::NamedDiet& diet);
 void refuseUnsound(Collection::Inner& inner, long long id, const VersionRecord& record);
+void refuseUnsound(Collection::Inner& inner, long long id, const intake::SwapMade& swap);
+void refuseUnsound(Collection::Inner& inner, long long id, const intake::ControlPan& pan);
+void refuseUnsound(Collection::Inner& inner, long long id, const intake::ToleranceRule& rule);
 
 /// That nothing rests on a thing which is to be removed.
 void refuseInUse(Collection::Inner& inner, const animal::Species& species);
@@ -51,5 +56,8 @@ void refuseTakingBack(Collection::Inner&, const Thing&) {}
 [[nodiscard]] std::string nameOf(const animal::FoodCaution& caution);
 [[nodiscard]] std::string nameOf(const diet::NamedDiet& diet);
 [[nodiscard]] std::string nameOf(const VersionRecord& record);
+[[nodiscard]] std::string nameOf(const intake::SwapMade& swap);
+[[nodiscard]] std::string nameOf(const intake::ControlPan& pan);
+[[nodiscard]] std::string nameOf(const intake::ToleranceRule& rule);
 
 }  // namespace tarebowl::store

@@ -69,4 +69,30 @@ std::optional<long long> PreparedStatement::runForNumber() {
   return number;
 }
 
+bool PreparedStatement::step() {
+  const int result = sqlite3_step(inner_->statement);
+  if (result == SQLITE_ROW) return true;
+  inner_->end(result);
+  return false;
+}
+
+void PreparedStatement::reset() {
+  sqlite3_reset(inner_->statement);
+}
+
+long long PreparedStatement::number(int column) const {
+  return sqlite3_column_int64(inner_->statement, column);
+}
+
+std::optional<long long> PreparedStatement::numberOrNull(int column) const {
+  if (sqlite3_column_type(inner_->statement, column) == SQLITE_NULL) return std::nullopt;
+  return number(column);
+}
+
+std::string PreparedStatement::text(int column) const {
+  const unsigned char* const text = sqlite3_column_text(inner_->statement, column);
+  const auto bytes = static_cast<std::size_t>(sqlite3_column_bytes(inner_->statement, column));
+  return text == nullptr ? std::string() : std::string(reinterpret_cast<const char*>(text), bytes);
+}
+
 }  // namespace tarebowl::store

@@ -39,6 +39,14 @@ class PreparedStatement {
   /// Runs it for the number in the first column of the first row; nothing where there is no row.
   [[nodiscard]] std::optional<long long> runForNumber();
 
+  /// The next row; false after the last one, and then it is ready for its next run. Columns count from 0.
+  [[nodiscard]] bool step();
+  /// Ready for its next run before the last row was reached.
+  void reset();
+  [[nodiscard]] long long number(int column) const;
+  [[nodiscard]] std::optional<long long> numberOrNull(int column) const;
+  [[nodiscard]] std::string text(int column) const;
+
  private:
   struct Inner;
   std::unique_ptr<Inner> inner_;

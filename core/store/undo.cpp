@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/diet_tables.h"
+#include "core/store/feeding_tables.h"
 #include "core/store/food_json.h"
 #include "core/store/food_rules.h"
 #include "core/store/imported_range.h"
@@ -201,8 +202,10 @@ void refuseTouched(Collection::Inner& inner, const Change& import, const Importe
                                    range.firstFood, range.lastFood);
   const auto mixed = countBetween(inner, "food_recipe_part WHERE part_food_id BETWEEN :first AND :last",
                                   range.firstFood, range.lastFood);
+  const auto fed =
+      countBetween(inner, "fed_food WHERE food_id BETWEEN :first AND :last", range.firstFood, range.lastFood);
   if (samples != range.lastSample - range.firstSample + 1 || foods != range.lastFood - range.firstFood + 1 ||
-      ofOthers + cooked + mixed > 0)
+      ofOthers + cooked + mixed + fed > 0)
     refuseAsTouched(inner);
   refuseEdited<SampleSubject>(inner, import, "sample", range.firstSample, range.lastSample);
   refuseEdited<FoodSubject>(inner, import, "food", range.firstFood, range.lastFood);
@@ -247,7 +250,7 @@ Written undo(Collection& collection, std::int64_t number, const Author& author) 
     const auto written =
         takeBackOneOf<animal::Species, animal::Individual, animal::Group, animal::Membership, MassRecord,
                       ConditionRecord, ProfileRecord, EnergyPlanRecord, animal::FoodCaution, diet::NamedDiet,
-                      VersionRecord>(inner, *change, author);
+                      VersionRecord, intake::ControlPan, intake::ToleranceRule>(inner, *change, author);
     if (written) return *written;
     refuse(inner, "this change cannot be taken back");
   });

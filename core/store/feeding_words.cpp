@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/feeding_words.h"
+
+#include "core/store/write.h"
+
+#include <cmath>
+
+namespace tarebowl::store {
+
+namespace {
+
+constexpr double kMilligramsPerGram = 1000.0;
+
+long long added(PreparedStatement& add, Collection::Inner& inner, const std::string& table) {
+  add.run();
+  long long number = 0;
+  inner.sql() << "SELECT MAX(id) FROM " + table, soci::into(number);
+  return number;
+}
+
+}  // namespace
+
+FeedingWords::FeedingWords(Collection::Inner& inner)
+    : inner_(inner),
+      find_(inner.connection, "SELECT id FROM feeding_word WHERE word = ?"),
+      add_(inner.connection, "INSERT INTO feeding_word (word) VALUES (?)"),
+      read_(inner.connection, "SELECT word FROM feeding_word WHERE id = ?") {}
+
+long long FeedingWords::numberOf(const std::string& word) {
+  const auto [place, isNew] = numbers_.try_emplace(word, 0);
+  if (!isNew) return place->second;
+  find_.bind(1, word);
+  if (const auto known = find_.runForNumber()) return place->second = *known;
+  add_.bind(1, word);
+  return place->second = added(add_, inner_, "feeding_word");
+}
+
+const std::string& FeedingWords::wordOf(long long number) {
+  const auto [place, isNew] = words_.try_emplace(number);
+  if (!isNew) return place->second;
+  read_.bind(1, number);
+  if (read_.step()) place->second = read_.text(0);
+  read_.reset();
+  return place->second;
+}
+
+FedFoods::FedFoods(Collection::Inner& inner)
+    : inner_(inner),
+      findFood_(inner.connection, "SELECT id FROM food WHERE code = ?"),
+      find_(inner.connection, "SELECT id FROM fed_food WHERE food_id = ?"),
+      findGone_(inner.connection, "SELECT id FROM fed_food WHERE code = ? AND food_id IS NULL"),
+      add_(inner.connection, "INSERT INTO fed_food (code, food_id) VALUES (?, ?)"),
+      read_(inner.connection,
+            "SELECT COALESCE(food.code, fed_food.code) FROM fed_food LEFT JOIN food ON food.id = "
+            "fed_food.food_id WHERE fed_food.id = ?") {}
+
+long long FedFoods::numberOf(const std::string& code) {
+  const auto [place, isNew] = numbers_.try_emplace(code, 0);
+  if (!isNew) return place->second;
+  findFood_.bind(1, code);
+  const std::optional<long long> food = findFood_.runForNumber();
+  PreparedStatement& find = food ? find_ : findGone_;
+  if (food)
+    find.bind(1, *food);
+  else
+    find.bind(1, code);
+  if (const auto known = find.runForNumber()) return place->second = *known;
+  add_.bind(1, code);
+  add_.bind(2, food);
+  return place->second = added(add_, inner_, "fed_food");
+}
+
+const std::string& FedFoods::codeOf(long long number) {
+  const auto [place, isNew] = codes_.try_emplace(number);
+  if (!isNew) return place->second;
+  read_.bind(1, number);
+  if (read_.step()) place->second = read_.text(0);
+  read_.reset();
+  return place->second;
+}
+
+std::optional<long long> groupNumber(Collection::Inner& inner, const std::string& code) {
+  PreparedStatement find(inner.connection, "SELECT id FROM animal_group WHERE code = ?");
+  find.bind(1, code);
+  return find.runForNumber();
+}
+
+long long milligrams(quantity::Grams mass) {
+  return std::llround(mass.value() * kMilligramsPerGram);
+}
+
+quantity::Grams gramsOf(long long milligrams) {
+  return quantity::Grams(static_cast<double>(milligrams) / kMilligramsPerGram);
+}
+
+}  // namespace tarebowl::store
