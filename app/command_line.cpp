@@ -37,6 +37,11 @@ struct Words {
   int version = 0;
   int otherVersion = 0;
   bool asProblem = false;
+  std::string section;
+  bool labels = false;
+  bool confirm = false;
+  std::string outOfStock;
+  std::string backInStock;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -163,6 +168,29 @@ void defineDietCommands(CLI::App& app, Words& words) {
   for (CLI::App* command : {&diets, &compare}) addTableOrJson(*command, words);
 }
 
+void defineKitchenCommands(CLI::App& app, Words& words) {
+  CLI::App& prep = *app.add_subcommand("prep", "What a section's kitchen prepares on a day");
+  CLI::App& weighIn = *app.add_subcommand(
+      "weigh-in", "Write down what bowls weigh: CSV with the titles group,bowl,food,g,reason");
+  CLI::App& leftovers = *app.add_subcommand(
+      "leftovers", "Write down what was left: CSV with the titles group,bowl,food,how,left_g,lost_g,reason");
+  CLI::App& stock = *app.add_subcommand("stock", "Which foods are in the house");
+  for (CLI::App* command : {&prep, &weighIn, &leftovers, &stock})
+    command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+  prep.add_option("FILE", words.tableFile, "Write a page for the wall: NAME.html");
+  prep.add_option("--section,-S", words.section, "Whose kitchen (needed where there is more than one)");
+  prep.add_flag("--labels", words.labels, "Write the labels of the bowls instead of the sheet")
+      ->needs("FILE");
+  for (CLI::App* command : {&weighIn, &leftovers})
+    command->add_option("TABLE", words.tableFile, "NAME.csv, or - for standard input")->required();
+  weighIn.add_flag("--confirm", words.confirm, "Keep weights as they are that would be asked about");
+  for (CLI::App* command : {&prep, &weighIn, &leftovers})
+    command->add_option("--day", words.day, "The day of the sheet, YYYY-MM-DD (default: today)");
+  stock.add_option("--out", words.outOfStock, "Codes of foods that are not in the house, parted by commas");
+  stock.add_option("--in", words.backInStock, "Codes of foods that are in the house again");
+  for (CLI::App* command : {&prep, &stock}) addTableOrJson(*command, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -223,6 +251,7 @@ void define(CLI::App& app, Words& words) {
   defineTableCommands(app, words);
   defineAnimalCommands(app, words);
   defineDietCommands(app, words);
+  defineKitchenCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -239,6 +268,10 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("diets")) return Command::Kind::Diets;
   if (app.got_subcommand("compare")) return Command::Kind::Compare;
   if (app.got_subcommand("sheet")) return Command::Kind::Sheet;
+  if (app.got_subcommand("prep")) return Command::Kind::Prep;
+  if (app.got_subcommand("weigh-in")) return Command::Kind::WeighIn;
+  if (app.got_subcommand("leftovers")) return Command::Kind::Leftovers;
+  if (app.got_subcommand("stock")) return Command::Kind::Stock;
   return Command::Kind::OpenWindow;
 }
 
@@ -296,6 +329,11 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.version = words.version;
   command.otherVersion = words.otherVersion;
   command.asProblem = words.asProblem;
+  command.section = words.section;
+  command.labels = words.labels;
+  command.confirm = words.confirm;
+  command.outOfStock = words.outOfStock;
+  command.backInStock = words.backInStock;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

@@ -29,6 +29,10 @@ struct Command {
     Diets,          ///< of the collection at file, or one version
     Compare,        ///< two versions of a diet
     Sheet,          ///< of a version of a diet, into tableFile
+    Prep,           ///< of a section on a day, or into tableFile
+    WeighIn,        ///< tableFile into the sheets of a day
+    Leftovers,      ///< the same
+    Stock,          ///< of the collection at file
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -52,6 +56,11 @@ struct Command {
   std::string diet{};                    ///< code of a diet of the collection
   int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
   int otherVersion = 0;                  ///< compared with; 0: the newest
+  std::string section{};                 ///< whose kitchen
+  bool labels = false;                   ///< the labels of bowls instead of the sheet
+  bool confirm = false;                  ///< keep what would be asked about
+  std::string outOfStock{};              ///< codes of foods parted by commas
+  std::string backInStock{};
   std::string text;
 };
 

@@ -5,6 +5,7 @@
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
 #include "app/diet_commands.h"
+#include "app/kitchen_commands.h"
 #include "app/not_counted.h"
 #include "app/result_table.h"
 #include "app/table_commands.h"
@@ -154,6 +155,14 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return compareVersions(command, streams);
     case Command::Kind::Sheet:
       return writeSheet(command, streams);
+    case Command::Kind::Prep:
+      return prepare(command, streams);
+    case Command::Kind::WeighIn:
+      return weighInTable(command, streams);
+    case Command::Kind::Leftovers:
+      return takeLeftovers(command, streams);
+    case Command::Kind::Stock:
+      return showStock(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -4,6 +4,7 @@
 #include "app/diet_commands.h"
 #include "app/open_collection.h"
 #include "app/open_diet.h"
+#include "app/written_file.h"
 #include "core/diet/locked.h"
 #include "core/exchange/diet_json.h"
 #include "core/exchange/json_document.h"
@@ -16,7 +17,6 @@
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
-#include <fstream>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -25,13 +25,6 @@ namespace {
 
 using store::Collection;
 using transfer::DeskDiet;
-
-void writeWhole(const std::string& file, const std::string& text) {
-  std::ofstream out(file, std::ios::binary);
-  out << text;
-  out.flush();
-  if (!out) throw UsageError(file + ": cannot be written");
-}
 
 }  // namespace
 

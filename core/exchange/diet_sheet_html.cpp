@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/diet_sheet.h"
+#include "core/exchange/html_text.h"
 #include "core/exchange/sheet_words.h"
 #include "core/exchange/wording.h"
 
@@ -23,54 +24,6 @@ constexpr const char* kStyle =
     ".number { text-align: right; white-space: nowrap }\n"
     ".invented { border: 1pt solid #000000; padding: 2pt; font-weight: bold }\n"
     ".small { font-size: 6.5pt }\n";
-
-std::string escaped(std::string_view text) {
-  std::string safe;
-  for (const char c : text) {
-    switch (c) {
-      case '&':
-        safe += "&amp;";
-        break;
-      case '<':
-        safe += "&lt;";
-        break;
-      case '>':
-        safe += "&gt;";
-        break;
-      case '"':
-        safe += "&quot;";
-        break;
-      default:
-        safe += c;
-    }
-  }
-  return safe;
-}
-
-/// One table, cell by cell.
-class HtmlTable {
- public:
-  explicit HtmlTable(std::string& html) : html_(html) { html_ += "<table>\n"; }
-  HtmlTable(const HtmlTable&) = delete;
-  HtmlTable& operator=(const HtmlTable&) = delete;
-  ~HtmlTable() { html_ += "</table>\n"; }
-
-  void begin() { html_ += "<tr>"; }
-  void end() { html_ += "</tr>\n"; }
-  void title(std::string_view text) { html_ += "<th>" + escaped(text) + "</th>"; }
-  void numberTitle(std::string_view text) { html_ += "<th class=\"number\">" + escaped(text) + "</th>"; }
-  void text(std::string_view text) { html_ += "<td>" + escaped(text) + "</td>"; }
-  void number(std::string_view text) { html_ += "<td class=\"number\">" + escaped(text) + "</td>"; }
-
- private:
-  std::string& html_;
-};
-
-void paragraph(std::string& html, std::string_view text, std::string_view style = {}) {
-  if (text.empty()) return;
-  html += style.empty() ? "<p>" : fmt::format("<p class=\"{}\">", style);
-  html += escaped(text) + "</p>\n";
-}
 
 void addHead(std::string& html, const DietSheet& sheet) {
   html += "<h1>" + escaped(sheet.title) + "</h1>\n";
@@ -159,8 +112,7 @@ void addFoot(std::string& html, const DietSheet& sheet) {
 }  // namespace
 
 std::string sheetAsHtml(const DietSheet& sheet) {
-  std::string html = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>" +
-                     escaped(sheet.title) + "</title>\n<style>\n" + kStyle + "</style>\n</head>\n<body>\n";
+  std::string html = htmlHead(sheet.title, kStyle);
   addHead(html, sheet);
   addFoods(html, sheet);
   addCautions(html, sheet);
@@ -168,7 +120,7 @@ std::string sheetAsHtml(const DietSheet& sheet) {
   paragraph(html, ownBoundsSentence(sheet.version));
   paragraph(html, notJudgedSentence(sheet));
   addFoot(html, sheet);
-  return html + "</body>\n</html>\n";
+  return html + std::string(kHtmlEnd);
 }
 
 }  // namespace tarebowl::exchange

@@ -38,16 +38,22 @@ class FixedRecord {
 [[nodiscard]] bool readTitles(TextTableReader& reader, FixedRecord& record,
                               std::span<const std::string_view> titles);
 
-/// What `read` makes of each record.
+/// What `read` makes of each record. name is what messages call the table.
 template <class Read>
-[[nodiscard]] auto readFixedTable(const std::filesystem::path& path, std::span<const std::string_view> titles,
-                                  Read read) {
-  FixedRecord record(path.string(), titles);
+[[nodiscard]] auto readFixedTable(TextTableReader& reader, const std::string& name,
+                                  std::span<const std::string_view> titles, Read read) {
+  FixedRecord record(name, titles);
   std::vector<decltype(read(std::as_const(record)))> rows;
-  TextTableReader reader = openTable(path);
   if (!readTitles(reader, record, titles)) return rows;
   while (reader.next(record.row)) rows.push_back(read(std::as_const(record)));
   return rows;
+}
+
+template <class Read>
+[[nodiscard]] auto readFixedTable(const std::filesystem::path& path, std::span<const std::string_view> titles,
+                                  Read read) {
+  TextTableReader reader = openTable(path);
+  return readFixedTable(reader, path.string(), titles, read);
 }
 
 }  // namespace tarebowl::exchange

@@ -2,14 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/intake/feeding_records.h"
+#include "core/intake/intake_words.h"
 #include "core/intake/tolerance.h"
 #include "core/store/record_table.h"
-
-template <>
-struct tarebowl::animal::Words<tarebowl::intake::SwapApproval> {
-  static constexpr WordList<4> kWords{"keeper", "waiting", "approved", "refused"};
-};
 
 /// How swaps, control pans and the rule of weighing stand in their tables (migrations/0004_feeding.sql).
 namespace tarebowl::store {

@@ -209,4 +209,14 @@ quantity::Grams toleranceIn(const PrepBowl& bowl, const std::string& food, const
                              {.step = by.foodOf(food).step, .bowl = bowl.total(), .bodyMass = bowl.bodyMass});
 }
 
+std::vector<intake::WeighingDoubt> doubtsIn(const PrepBowl& bowl, const intake::BowlItem& item,
+                                            quantity::Grams actual, const std::string& at, const JudgedBy& by,
+                                            const std::optional<intake::WeightBefore>& before) {
+  return intake::doubtsAbout(actual, at,
+                             {.day = bowl.bowl.key.day,
+                              .planned = item.planned,
+                              .tolerance = toleranceIn(bowl, item.food, by),
+                              .before = before});
+}
+
 }  // namespace tarebowl::transfer

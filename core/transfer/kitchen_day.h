@@ -4,8 +4,10 @@
 
 #include "core/intake/prep_sheet.h"
 #include "core/intake/tolerance.h"
+#include "core/intake/weighing_doubt.h"
 #include "core/store/feeding_verbs.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -31,6 +33,11 @@ struct JudgedBy {
 };
 [[nodiscard]] quantity::Grams toleranceIn(const intake::PrepBowl& bowl, const std::string& food,
                                           const JudgedBy& by);
+
+/// What is to be asked about a weight of a food of the bowl before it is kept (intake/weighing_doubt.h).
+[[nodiscard]] std::vector<intake::WeighingDoubt> doubtsIn(
+    const intake::PrepBowl& bowl, const intake::BowlItem& item, quantity::Grams actual, const std::string& at,
+    const JudgedBy& by, const std::optional<intake::WeightBefore>& before = std::nullopt);
 
 /// Foods of the collection as the kitchen sees them; each is read once.
 [[nodiscard]] intake::FoodLookup kitchenFoods(const store::Collection& collection);

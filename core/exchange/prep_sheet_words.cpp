@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/prep_sheet_page.h"
+#include "core/exchange/wording.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cmath>
+
+namespace tarebowl::exchange {
+
+namespace {
+
+constexpr std::array<std::string_view, 5> kHygiene{
+    "Gloves on; washed hands are not enough.", "One bowl, one animal or group, with its label.",
+    "Bowls and tools stay in their section.",
+    "Leftovers never come back into the prep room: they are weighed where dirty bowls go.",
+    "Tare the empty bowl before each food."};
+
+std::string inGrams(quantity::Grams amount, quantity::Grams step) {
+  return gramsText(amount, step) + " g";
+}
+
+}  // namespace
+
+std::span<const std::string_view> hygieneRules() {
+  return kHygiene;
+}
+
+std::string portionText(quantity::Grams amount, const intake::KitchenFood& food) {
+  constexpr double kWhole = 1e-6;
+  if (food.unitMass) {
+    const double pieces = amount / *food.unitMass;
+    if (pieces > 0.5 && std::abs(pieces - std::round(pieces)) < kWhole)
+      return fmt::format("{} ({})", counted(static_cast<std::size_t>(std::lround(pieces)), "piece", "pieces"),
+                         inGrams(amount, food.step));
+  }
+  return inGrams(amount, food.step);
+}
+
+std::string foodTitle(const intake::KitchenFood& food) {
+  if (!food.known) return food.code + " (not in the collection)";
+  const bool saysForm = food.form.empty() || food.name.find(food.form) != std::string::npos;
+  return saysForm ? food.name : food.name + ", " + food.form;
+}
+
+std::string_view reasonText(intake::NoBowl why) {
+  switch (why) {
+    case intake::NoBowl::NoDiet:
+      return "no diet is in force";
+    case intake::NoBowl::HeadcountUnknown:
+      return "nobody knows how many animals it has";
+    case intake::NoBowl::NoAnimals:
+      return "it has no animal on this day";
+  }
+  return "";
+}
+
+std::string rawText(const intake::KitchenTotal& total) {
+  const bool isCooked = !total.food.raw.empty();
+  if (!isCooked && !total.bought) return "";
+  const std::string& name = total.food.rawName.empty() ? total.food.raw : total.food.rawName;
+  std::string text;
+  if (isCooked)
+    text = total.raw ? fmt::format("{} {}", inGrams(*total.raw, quantity::Grams(1)), name)
+                     : fmt::format("? of {} (its yield is not known)", name);
+  if (total.bought)
+    text +=
+        fmt::format("{}{} as bought", text.empty() ? "" : ", ", inGrams(*total.bought, quantity::Grams(1)));
+  return text;
+}
+
+std::string aheadText(const intake::KitchenTotal& total) {
+  return foodTitle(total.food) + ": " + portionText(total.amount, total.food);
+}
+
+}  // namespace tarebowl::exchange
