@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/day_overview.h"
+
+#include "core/intake/time_of_sheet.h"
+#include "core/store/feeding_reading.h"
+#include "core/transfer/kitchen_day.h"
+
+#include <algorithm>
+
+namespace tarebowl::transfer {
+
+namespace {
+
+bool isWeighed(const intake::BowlItem& item) {
+  return intake::entryThatCounts(item.weighings).has_value();
+}
+
+/// A bowl whose foods went in, of which nobody said what was left.
+bool isLeftoverMissing(const intake::Bowl& bowl) {
+  if (!bowl.remainders.empty()) return false;
+  return std::ranges::any_of(bowl.items, [](const intake::BowlItem& item) {
+    return isWeighed(item) && !item.swappedOut && item.leftovers.empty();
+  });
+}
+
+SectionToday sectionOn(const store::Collection& collection, const std::string& section, quantity::Date day) {
+  SectionToday today{.section = section};
+  const intake::PrepSheet sheet = readPrepSheet(collection, section, day);
+  today.bowls = sheet.bowls.size();
+  today.groupsWithoutBowl = sheet.withoutBowl.size();
+  for (const intake::PrepBowl& bowl : sheet.bowls)
+    for (const intake::BowlItem& item : bowl.bowl.items) {
+      if (item.swappedOut) continue;
+      ++today.lines;
+      today.weighed += isWeighed(item) ? 1 : 0;
+    }
+  const quantity::Date before = intake::dayOfNumber(intake::dayNumber(day) - 1);
+  const auto yesterday = store::bowlsOfDay(collection, before, section);
+  today.leftoversMissing = static_cast<std::size_t>(std::ranges::count_if(yesterday, isLeftoverMissing));
+  return today;
+}
+
+}  // namespace
+
+DayOverview readDayOverview(const store::Collection& collection, quantity::Date day) {
+  DayOverview overview{.day = day};
+  for (const std::string& section : sectionsOf(collection))
+    overview.sections.push_back(sectionOn(collection, section, day));
+  overview.swapsMade = store::swapsBetween(collection, day, day);
+  overview.swapsWaiting = store::swapsWaiting(collection);
+  for (const store::VersionLine& version : store::listVersions(collection))
+    if (version.state == diet::VersionState::Submitted) overview.dietsWaiting.push_back(version);
+  return overview;
+}
+
+}  // namespace tarebowl::transfer
