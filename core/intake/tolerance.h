@@ -15,7 +15,7 @@ struct ToleranceRule {
   double ofStep = 0.5;      ///< scale steps that are always allowed, 0 or more
   double leastSteps = 2.0;  ///< the three of which the least counts: scale steps, …
   double ofBowl = 0.02;     ///< … share of all that is planned for the bowl, …
-  double ofBody = 0.003;    ///< … share of the body mass of one animal
+  double ofBody = 0.003;    ///< … share of the body mass of those who share it
   bool operator==(const ToleranceRule&) const = default;
 };
 
@@ -26,7 +26,7 @@ struct ToleranceRule {
 struct ToleranceFacts {
   quantity::Grams step{1};                        ///< of the scale, for this food
   quantity::Grams bowl{};                         ///< all that is planned for the bowl
-  std::optional<quantity::Kilograms> bodyMass{};  ///< of one animal; unknown: it does not narrow it
+  std::optional<quantity::Kilograms> bodyMass{};  ///< of all who share it; unknown: it does not narrow it
 };
 [[nodiscard]] quantity::Grams toleranceOf(const ToleranceRule& rule, const ToleranceFacts& facts);
 

@@ -49,8 +49,11 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
     overview.sections.push_back(sectionOn(collection, section, day));
   overview.swapsMade = store::swapsBetween(collection, day, day);
   overview.swapsWaiting = store::swapsWaiting(collection);
-  for (const store::VersionLine& version : store::listVersions(collection))
-    if (version.state == diet::VersionState::Submitted) overview.dietsWaiting.push_back(version);
+  for (const store::VersionLine& version : store::listVersions(collection)) {
+    if (version.state != diet::VersionState::Submitted) continue;
+    const auto diet = store::findDiet(collection, version.diet);
+    if (diet) overview.dietsWaiting.push_back({version, diet->record.name, diet->record.group});
+  }
   return overview;
 }
 

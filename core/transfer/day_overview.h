@@ -24,12 +24,19 @@ struct SectionToday {
   std::size_t groupsWithoutBowl = 0;
 };
 
+/// A version that was submitted and not decided on.
+struct WaitingDiet {
+  store::VersionLine version{};
+  std::string name{};  ///< of the diet
+  std::string group{};
+};
+
 struct DayOverview {
   quantity::Date day{};
   std::vector<SectionToday> sections{};
-  std::vector<store::StoredSwap> swapsMade{};      ///< on the day
-  std::vector<store::StoredSwap> swapsWaiting{};   ///< of any day
-  std::vector<store::VersionLine> dietsWaiting{};  ///< submitted, and not decided on
+  std::vector<store::StoredSwap> swapsMade{};     ///< on the day
+  std::vector<store::StoredSwap> swapsWaiting{};  ///< of any day
+  std::vector<WaitingDiet> dietsWaiting{};
 };
 
 [[nodiscard]] DayOverview readDayOverview(const store::Collection& collection, quantity::Date day);

@@ -205,8 +205,9 @@ store::OpenedSheet openDay(store::Collection& collection, const PrepSheet& sheet
 }
 
 quantity::Grams toleranceIn(const PrepBowl& bowl, const std::string& food, const JudgedBy& by) {
-  return intake::toleranceOf(by.rule,
-                             {.step = by.foodOf(food).step, .bowl = bowl.total(), .bodyMass = bowl.bodyMass});
+  intake::ToleranceFacts facts{.step = by.foodOf(food).step, .bowl = bowl.total()};
+  if (bowl.bodyMass) facts.bodyMass = *bowl.bodyMass * bowl.bowl.animals;
+  return intake::toleranceOf(by.rule, facts);
 }
 
 std::vector<intake::WeighingDoubt> doubtsIn(const PrepBowl& bowl, const intake::BowlItem& item,

@@ -4,13 +4,13 @@
 
 #include "core/exchange/problem_json.h"
 #include "ui/shared/paths.h"
+#include "ui/shared/whole_file.h"
 
 #include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QTextDocument>
 
 namespace tarebowl::ui {
@@ -66,22 +66,13 @@ void layOutPdf(const exchange::DietSheet& sheet, QIODevice& out) {
   }
 }
 
-std::optional<QString> writeWhole(const std::filesystem::path& file, const auto& fill) {
-  QSaveFile out(toText(file));
-  if (out.open(QIODevice::WriteOnly)) {
-    fill(out);
-    if (out.commit()) return std::nullopt;
-  }
-  return Sheets::tr("%1 was not written: %2").arg(toText(file), out.errorString());
-}
-
 }  // namespace
 
 std::optional<QString> writeSheet(const exchange::DietSheet& sheet, const std::filesystem::path& file) {
   const std::filesystem::path kind = file.extension();
-  if (kind == ".pdf") return writeWhole(file, [&](QIODevice& out) { layOutPdf(sheet, out); });
+  if (kind == ".pdf") return writeWholeFile(file, [&](QIODevice& out) { layOutPdf(sheet, out); });
   if (kind == ".html")
-    return writeWhole(
+    return writeWholeFile(
         file, [&](QIODevice& out) { out.write(QByteArray::fromStdString(exchange::sheetAsHtml(sheet))); });
   if (kind != ".xlsx")
     return Sheets::tr("%1: a sheet is written as .pdf, .xlsx, .html or .json").arg(toText(file));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/main_window.h"
 
+#include "core/intake/time_of_sheet.h"
 #include "ui/animals/animals_room.h"
 #include "ui/diets/diets_room.h"
 #include "ui/foods/foods_room.h"
@@ -9,9 +10,11 @@
 #include "ui/frame/finder.h"
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
+#include "ui/kitchen/kitchen_room.h"
 #include "ui/shared/days.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
+#include "ui/today/today_room.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -30,9 +33,11 @@ namespace tarebowl::ui {
 namespace {
 
 // Places on the rail: today, foods, animals, diets, kitchen, intake, health.
+constexpr int kTodayNumber = 1;
 constexpr int kFoodsNumber = 2;
 constexpr int kAnimalsNumber = 3;
 constexpr int kDietsNumber = 4;
+constexpr int kKitchenNumber = 5;
 
 }  // namespace
 
@@ -46,15 +51,20 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       status_(new StatusLine),
       finder_(new Finder(this)),
       menu_(new CollectionMenu),
+      today_(new TodayRoom(*collection_, &ui::today)),
       foods_(new FoodsRoom(*collection_, files_, dialogs)),
-      animals_(new AnimalsRoom(*collection_, files_, &today)),
-      diets_(new DietsRoom(std::move(solve), *collection_, std::move(dialogs), &today)) {
+      animals_(new AnimalsRoom(*collection_, files_, &ui::today)),
+      diets_(new DietsRoom(std::move(solve), *collection_, dialogs, &ui::today)),
+      kitchen_(new KitchenRoom(*collection_, std::move(dialogs), &ui::today)) {
   setWindowIcon(programIcon());
   build();
+  addRoom(kTodayNumber, tr("Today"), QStringLiteral("today"), *today_);
   addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
   addRoom(kAnimalsNumber, tr("Animals"), QStringLiteral("animals"), *animals_);
   addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
+  addRoom(kKitchenNumber, tr("Kitchen"), QStringLiteral("kitchen"), *kitchen_);
   wireCollection();
+  wireToday();
   goToRoom(kDietsNumber);
 }
 
@@ -117,6 +127,18 @@ void MainWindow::wireCollection() {
   // Only what could be read is opened again next time.
   connect(&foods_->desk(), &FoodDesk::listChanged, this, [this] {
     if (collection_->file()) preferences_.setLastCollection(collection_->file()->file);
+  });
+}
+
+void MainWindow::wireToday() {
+  connect(today_, &TodayRoom::kitchenWanted, this, [this](const QString& section, int day) {
+    goToRoom(kKitchenNumber);
+    kitchen_->showSheet(section, intake::dayOfNumber(day));
+  });
+  connect(today_, &TodayRoom::dietWanted, this, [this](const QString& name) {
+    goToRoom(kDietsNumber);
+    const std::vector<FinderHit> hits = diets_->find(name, 1);
+    if (!hits.empty()) diets_->goTo(hits.front().id);
   });
 }
 

@@ -22,9 +22,11 @@ class CollectionMenu;
 class DietsRoom;
 class Finder;
 class FoodsRoom;
+class KitchenRoom;
 class Rail;
 class Room;
 class StatusLine;
+class TodayRoom;
 
 /// The one window: the rail of rooms, the room, the status line. What a room does, the room knows.
 class MainWindow : public QWidget {
@@ -47,6 +49,8 @@ class MainWindow : public QWidget {
   [[nodiscard]] AnimalsRoom& animals() const { return *animals_; }
   [[nodiscard]] FoodsRoom& foods() const { return *foods_; }
   [[nodiscard]] DietsRoom& diets() const { return *diets_; }
+  [[nodiscard]] KitchenRoom& kitchen() const { return *kitchen_; }
+  [[nodiscard]] TodayRoom& today() const { return *today_; }
   [[nodiscard]] Finder& finder() const { return *finder_; }
 
  protected:
@@ -65,6 +69,7 @@ class MainWindow : public QWidget {
   [[nodiscard]] Room& current() const;
   void openFinder();
   void wireCollection();
+  void wireToday();
   void showState();
 
   Preferences preferences_;
@@ -75,9 +80,11 @@ class MainWindow : public QWidget {
   StatusLine* status_;
   Finder* finder_;
   CollectionMenu* menu_;
+  TodayRoom* today_;
   FoodsRoom* foods_;
   AnimalsRoom* animals_;
   DietsRoom* diets_;
+  KitchenRoom* kitchen_;
   std::vector<Place> rooms_;
 };
 

@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/collection/open_collection.h"
+#include "ui/kitchen/kitchen_sheet.h"
+
+#include <QObject>
+#include <QString>
+
+#include <functional>
+#include <optional>
+#include <string>
+
+namespace tarebowl::ui {
+
+/// The kitchen of one section on one day: the sheet, the line that is on the scale, and what becomes of a
+/// weight. No widget, and nothing here waits for the disk.
+class KitchenDesk : public QObject {
+  Q_OBJECT
+ public:
+  using Clock = std::function<quantity::Date()>;
+  KitchenDesk(OpenCollection& collection, Clock today, QObject* parent = nullptr);
+
+  [[nodiscard]] OpenCollection& collection() const { return collection_; }
+  [[nodiscard]] quantity::Date today() const { return today_(); }
+  [[nodiscard]] quantity::Date day() const { return day_; }
+  [[nodiscard]] const std::optional<KitchenSheet>& sheet() const { return sheet_; }
+  [[nodiscard]] bool isReading() const { return reading_; }
+
+  void showSection(const QString& section);
+  void showDay(quantity::Date day);
+  void refresh();
+
+  /// The line on the scale; nothing where the sheet has none.
+  [[nodiscard]] const std::optional<SheetLine>& place() const { return place_; }
+  [[nodiscard]] const intake::PrepBowl* bowl() const;
+  [[nodiscard]] const intake::BowlItem* item() const;
+  [[nodiscard]] quantity::Grams tolerance() const;  ///< of the line on the scale
+  void goTo(SheetLine place);
+  /// Steps through the lines of the sheet, or bowl by bowl.
+  void step(int lines);
+  void stepBowl(int bowls);
+  /// To the next line that is not weighed in, after this one and then from the beginning.
+  void goOn();
+
+  /// What is to be asked about a weight before it is kept.
+  [[nodiscard]] std::vector<intake::WeighingDoubt> doubtsAbout(quantity::Grams actual) const;
+  /// Writes the weight of the line on the scale, opening the sheet where it is not, and goes on.
+  void weigh(quantity::Grams actual);
+  /// Puts a weight right that is written already.
+  void correct(quantity::Grams actual, const QString& reason);
+
+ signals:
+  void opened();
+  void sheetChanged();
+  void placeChanged();
+  /// Something was written: where a first entry of somebody else was there, that is told.
+  void weighed(bool second);
+
+ private:
+  void startAnew();
+  void read();
+  void take(KitchenSheet sheet);
+  [[nodiscard]] std::optional<intake::WeightBefore> weightBefore() const;
+  void write(std::function<store::Kept(store::Collection&, const store::Author&)> work);
+
+  OpenCollection& collection_;
+  Clock today_;
+  quantity::Date day_;
+  std::string section_;
+  std::optional<KitchenSheet> sheet_;
+  std::optional<SheetLine> place_;
+  bool reading_ = false;
+};
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,180 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/kitchen/kitchen_room.h"
+
+#include "ui/collection/collection_state.h"
+#include "ui/collection/conflict_text.h"
+#include "ui/kitchen/bowl_list.h"
+#include "ui/kitchen/bowl_pane.h"
+#include "ui/kitchen/kitchen_text.h"
+#include "ui/kitchen/sheet_side.h"
+#include "ui/kitchen/weigh_pane.h"
+#include "ui/shared/banner.h"
+#include "ui/shared/paths.h"
+#include "ui/shared/reason_bar.h"
+#include "ui/shared/room_actions.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+constexpr int kListWidth = 290;
+constexpr int kSideWidth = 310;
+
+}  // namespace
+
+KitchenRoom::KitchenRoom(OpenCollection& collection, Dialogs dialogs, KitchenDesk::Clock today,
+                         QWidget* parent)
+    : Room(parent),
+      collection_(collection),
+      dialogs_(std::move(dialogs)),
+      desk_(new KitchenDesk(collection, std::move(today), this)),
+      reason_(new ReasonBar),
+      list_(new BowlList(*desk_)),
+      bowl_(new BowlPane(*desk_)),
+      weigh_(new WeighPane(*desk_, *reason_)),
+      side_(new SheetSide(*desk_)),
+      right_(new QStackedWidget),
+      banner_(makeBanner()),
+      buttons_(new QWidget) {
+  build();
+  wire();
+  addActions();
+}
+
+void KitchenRoom::build() {
+  list_->setFixedWidth(kListWidth);
+  right_->setFixedWidth(kSideWidth);
+  right_->addWidget(side_);
+  auto* middle = new QVBoxLayout;
+  middle->setSpacing(10);
+  middle->addWidget(banner_);
+  middle->addWidget(bowl_, 1);
+  middle->addWidget(reason_);
+  middle->addWidget(weigh_);
+  auto* sideOf = new QVBoxLayout;
+  sideOf->addWidget(buttons_);
+  sideOf->addWidget(right_, 1);
+  auto* layout = new QHBoxLayout(this);
+  layout->setContentsMargins(0, 0, 12, 10);
+  layout->setSpacing(12);
+  layout->addWidget(list_);
+  auto* page = new QHBoxLayout;
+  page->setContentsMargins(0, 12, 0, 0);
+  page->setSpacing(12);
+  page->addLayout(middle, 1);
+  page->addLayout(sideOf);
+  layout->addLayout(page, 1);
+  setFocusProxy(&weigh_->field());
+}
+
+void KitchenRoom::addActions() {
+  auto* actions = new RoomActions(*this);
+  QAction* sheet = actions->add(tr("Sheet…"), QKeySequence::Print);
+  QAction* labels = actions->add(tr("Labels…"), QKeySequence(tr("Ctrl+L")));
+  auto* row = new QHBoxLayout(buttons_);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addStretch(1);
+  for (QAction* action : {sheet, labels}) {
+    auto* button = new QPushButton(action->text());
+    button->setToolTip(action->shortcut().toString(QKeySequence::NativeText));
+    connect(button, &QPushButton::clicked, action, &QAction::trigger);
+    row->addWidget(button);
+  }
+  connect(sheet, &QAction::triggered, this, [this] { write(KitchenPage::Sheet); });
+  connect(labels, &QAction::triggered, this, [this] { write(KitchenPage::Labels); });
+}
+
+void KitchenRoom::wire() {
+  connect(desk_, &KitchenDesk::opened, this, [this] {
+    if (collection_.file()) banner_->hide();
+    reason_->dismiss();
+    note_.clear();
+  });
+  connect(desk_, &KitchenDesk::placeChanged, this, [this] { reason_->dismiss(); });
+  connect(desk_, &KitchenDesk::sheetChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
+  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
+    complain(readOnlyText());
+    desk_->refresh();
+  });
+  connect(&collection_, &OpenCollection::refused, this,
+          [this](const Refusal& refusal) { complain(refusalText(refusal)); });
+}
+
+void KitchenRoom::complain(const QString& text) {
+  banner_->setText(text);
+  banner_->show();
+}
+
+void KitchenRoom::write(KitchenPage page) {
+  if (!desk_->sheet() || !dialogs_.sheetToSave) return;
+  const QString name = QStringLiteral("%1 %2%3.pdf")
+                           .arg(QString::fromStdString(desk_->sheet()->sheet.section),
+                                QString::fromStdString(quantity::isoDate(desk_->day())),
+                                page == KitchenPage::Labels ? tr(" labels") : QString());
+  const auto file = dialogs_.sheetToSave(this, toPath(name));
+  if (!file) return;
+  if (const auto why = writeKitchenPage(*desk_->sheet(), page, *file)) return complain(*why);
+  note_ = tr("%1 is written").arg(toText(file->filename()));
+  emit stateChanged();
+}
+
+void KitchenRoom::takeWeight(quantity::Grams actual) {
+  weigh_->takeWeight(actual);
+}
+
+void KitchenRoom::setSwapPane(QWidget* pane) {
+  swap_ = pane;
+  right_->addWidget(pane);
+}
+
+void KitchenRoom::showSwapPane(bool shown) {
+  right_->setCurrentWidget(shown && swap_ != nullptr ? swap_ : side_);
+}
+
+void KitchenRoom::showSheet(const QString& section, quantity::Date day) {
+  desk_->showDay(day);
+  desk_->showSection(section);
+}
+
+RoomState KitchenRoom::state() const {
+  RoomState state = stateOf(collection_);
+  state.units = tr("g as fed, of the whole bowl");
+  state.note = desk_->isReading() ? tr("reading the sheet…") : note_;
+  return state;
+}
+
+std::vector<FinderHit> KitchenRoom::find(const QString& partOfName, int most) const {
+  std::vector<FinderHit> hits;
+  if (partOfName.trimmed().isEmpty() || !desk_->sheet()) return hits;
+  const auto& bowls = desk_->sheet()->sheet.bowls;
+  for (std::size_t bowl = 0; bowl < bowls.size() && hits.size() < static_cast<std::size_t>(most); ++bowl) {
+    const QString label = QString::fromStdString(bowls[bowl].bowl.label);
+    if (label.contains(partOfName.trimmed(), Qt::CaseInsensitive))
+      hits.push_back({label, soFarText(weighedSoFar(bowls[bowl])), static_cast<qint64>(bowl)});
+  }
+  return hits;
+}
+
+void KitchenRoom::goTo(qint64 id) {
+  if (!desk_->sheet()) return;
+  for (const SheetLine& line : linesToWeigh(desk_->sheet()->sheet))
+    if (static_cast<qint64>(line.bowl) == id) {
+      desk_->goTo(line);
+      weigh_->field().setFocus();
+      return;
+    }
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/kitchen/kitchen_desk.h"
+#include "ui/kitchen/kitchen_export.h"
+#include "ui/shared/dialogs.h"
+#include "ui/shared/room.h"
+
+class QLabel;
+class QStackedWidget;
+
+namespace tarebowl::ui {
+
+class BowlList;
+class BowlPane;
+class CollectionFiles;
+class ReasonBar;
+class SheetSide;
+class WeighPane;
+
+/// The kitchen: the sheet of a section and day, a card a bowl, the weigh-in. It only wires.
+class KitchenRoom : public Room {
+  Q_OBJECT
+ public:
+  KitchenRoom(OpenCollection& collection, Dialogs dialogs, KitchenDesk::Clock today,
+              QWidget* parent = nullptr);
+
+  [[nodiscard]] RoomState state() const override;
+  [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
+  void goTo(qint64 id) override;
+  void showSheet(const QString& section, quantity::Date day);
+
+  /// What a scale has read: it stands in the field until a person keeps it.
+  void takeWeight(quantity::Grams actual);
+  /// A pane that takes the place of the sheet's side while a food of the bowl is swapped.
+  void setSwapPane(QWidget* pane);
+  void showSwapPane(bool shown);
+
+  [[nodiscard]] KitchenDesk& desk() const { return *desk_; }
+  [[nodiscard]] WeighPane& weighPane() const { return *weigh_; }
+  [[nodiscard]] BowlList& bowlList() const { return *list_; }
+  [[nodiscard]] BowlPane& bowlPane() const { return *bowl_; }
+  [[nodiscard]] SheetSide& side() const { return *side_; }
+  [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
+
+ private:
+  void build();
+  void wire();
+  void addActions();
+  void write(KitchenPage page);
+  void complain(const QString& text);
+
+  OpenCollection& collection_;
+  Dialogs dialogs_;
+  KitchenDesk* desk_;
+  ReasonBar* reason_;
+  BowlList* list_;
+  BowlPane* bowl_;
+  WeighPane* weigh_;
+  SheetSide* side_;
+  QStackedWidget* right_;
+  QWidget* swap_ = nullptr;
+  QLabel* banner_;
+  QWidget* buttons_;
+  QString note_;
+};
+
+}  // namespace tarebowl::ui

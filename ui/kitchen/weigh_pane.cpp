@@ -1,0 +1,202 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/kitchen/weigh_pane.h"
+
+#include "ui/kitchen/kitchen_text.h"
+#include "ui/kitchen/tolerance_bar.h"
+#include "ui/shared/banner.h"
+#include "ui/shared/format.h"
+#include "ui/shared/reason_bar.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QVBoxLayout>
+
+namespace tarebowl::ui {
+namespace {
+
+constexpr int kFoodPoints = 20;
+constexpr int kFieldPoints = 34;
+constexpr int kWordPoints = 16;
+
+void setPoints(QWidget* widget, int points, bool bold = false) {
+  QFont font = widget->font();
+  font.setPointSize(points);
+  font.setBold(bold);
+  widget->setFont(font);
+}
+
+}  // namespace
+
+WeighPane::WeighPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent)
+    : QFrame(parent),
+      desk_(desk),
+      reason_(reason),
+      food_(new QLabel),
+      planned_(new QLabel),
+      entries_(new QLabel),
+      field_(new QLineEdit),
+      bar_(new ToleranceBar),
+      question_(makeBanner()) {
+  build();
+  connect(&desk_, &KitchenDesk::placeChanged, this, &WeighPane::showPlace);
+  connect(&desk_, &KitchenDesk::sheetChanged, this, &WeighPane::showPlace);
+  connect(&desk_, &KitchenDesk::weighed, this, [this](bool second) {
+    startAnew();
+    showPlace();
+    if (second)
+      say(
+          tr("Somebody weighed this in before: both weights are kept, and the first one counts until it is "
+             "corrected."));
+  });
+  connect(field_, &QLineEdit::textEdited, this, &WeighPane::showTyped);
+  connect(field_, &QLineEdit::returnPressed, this, &WeighPane::finish);
+  field_->installEventFilter(this);
+  showPlace();
+}
+
+void WeighPane::build() {
+  setProperty("card", true);
+  setAccessibleName(tr("On the scale"));
+  setPoints(food_, kFoodPoints, true);
+  setPoints(planned_, kWordPoints);
+  setPoints(field_, kFieldPoints, true);
+  setPoints(bar_, kWordPoints);
+  setPoints(question_, kWordPoints);
+  food_->setWordWrap(true);
+  entries_->setWordWrap(true);
+  entries_->setProperty("soft", true);
+  field_->setAccessibleName(tr("Weight in g"));
+  field_->setAlignment(Qt::AlignRight);
+  field_->setMaximumWidth(260);
+  auto* unit = new QLabel(tr("g"));
+  setPoints(unit, kFieldPoints);
+  auto* weight = new QHBoxLayout;
+  weight->addWidget(field_);
+  weight->addWidget(unit);
+  weight->addSpacing(18);
+  weight->addWidget(bar_, 1);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(16, 12, 16, 12);
+  for (QWidget* line : std::initializer_list<QWidget*>{food_, planned_}) layout->addWidget(line);
+  layout->addLayout(weight);
+  layout->addWidget(entries_);
+  layout->addWidget(question_);
+}
+
+void WeighPane::showPlace() {
+  const intake::BowlItem* item = desk_.item();
+  field_->setEnabled(item != nullptr && !desk_.collection().isReadOnly());
+  const std::optional<intake::ItemKey> now =
+      item != nullptr ? std::optional(intake::ItemKey{desk_.bowl()->bowl.key, item->item}) : std::nullopt;
+  if (now != shown_) startAnew();
+  shown_ = now;
+  if (item == nullptr) {
+    food_->setText(desk_.isReading() ? tr("Reading the sheet…") : tr("Nothing to weigh on this sheet."));
+    planned_->clear();
+    entries_->clear();
+    return;
+  }
+  const intake::KitchenFood food = desk_.sheet()->foodOf(item->food);
+  const quantity::Grams tolerance = desk_.tolerance();
+  food_->setText(foodText(food));
+  planned_->setText(tr("%1 ± %2 g%3")
+                        .arg(portionText(item->planned, food), toleranceText(tolerance),
+                             item->preparation.empty()
+                                 ? QString()
+                                 : QStringLiteral(" · ") + QString::fromStdString(item->preparation)));
+  entries_->setText(entriesText(*item, food));
+  entries_->setVisible(!item->weighings.empty());
+  bar_->setPlan(item->planned, tolerance);
+  const auto weighed = intake::entryThatCounts(item->weighings);
+  field_->setPlaceholderText(weighed ? grams(weighed->actual, food.step) : QString());
+  if (field_->text().isEmpty()) bar_->setWeight(weighed ? std::optional(weighed->actual) : std::nullopt);
+}
+
+/// What was typed stays while others change the sheet, but not on another food.
+void WeighPane::startAnew() {
+  field_->clear();
+  asked_.clear();
+  question_->hide();
+  bar_->setWeight(std::nullopt);
+}
+
+std::optional<quantity::Grams> WeighPane::typed() const {
+  const QString text = field_->text().trimmed();
+  bool isNumber = false;
+  double value = QLocale().toDouble(text, &isNumber);
+  if (!isNumber) value = QLocale::c().toDouble(text, &isNumber);
+  return isNumber ? std::optional(quantity::Grams(value)) : std::nullopt;
+}
+
+void WeighPane::showTyped() {
+  asked_.clear();
+  question_->hide();
+  bar_->setWeight(typed());
+}
+
+void WeighPane::takeWeight(quantity::Grams actual) {
+  if (desk_.item() == nullptr) return;
+  field_->setText(grams(actual, desk_.sheet()->foodOf(desk_.item()->food).step));
+  showTyped();
+}
+
+void WeighPane::say(const QString& text) {
+  question_->setText(text);
+  question_->show();
+}
+
+void WeighPane::finish() {
+  if (desk_.item() == nullptr) return;
+  if (field_->text().trimmed().isEmpty()) return desk_.goOn();
+  const auto actual = typed();
+  if (!actual) return say(tr("“%1” is no weight: type grams, such as 20.5.").arg(field_->text()));
+  const auto doubts = desk_.doubtsAbout(*actual);
+  const bool impossible = !doubts.empty() && doubts.front() == intake::WeighingDoubt::BelowNothing;
+  if (!doubts.empty() && (impossible || asked_ != field_->text())) {
+    asked_ = field_->text();
+    return say(questionText(doubts));
+  }
+  keep(*actual);
+}
+
+void WeighPane::keep(quantity::Grams actual) {
+  if (isWeighed(*desk_.item())) return askWhy(actual);
+  desk_.weigh(actual);
+}
+
+void WeighPane::askWhy(quantity::Grams actual) {
+  const intake::KitchenFood food = desk_.sheet()->foodOf(desk_.item()->food);
+  const auto before = intake::entryThatCounts(desk_.item()->weighings);
+  reason_.ask(tr("%1 g instead of %2 g: why? Both are kept.")
+                  .arg(grams(actual, food.step), grams(before->actual, food.step)),
+              {}, tr("Correct"), [this, actual](const ReasonBar::Answer& answer) {
+                desk_.correct(actual, answer.reason);
+                field_->setFocus();
+              });
+}
+
+bool WeighPane::eventFilter(QObject* watched, QEvent* event) {
+  if (watched != field_ || event->type() != QEvent::KeyPress) return QFrame::eventFilter(watched, event);
+  switch (static_cast<QKeyEvent*>(event)->key()) {
+    case Qt::Key_Down:
+      desk_.step(1);
+      return true;
+    case Qt::Key_Up:
+      desk_.step(-1);
+      return true;
+    case Qt::Key_PageDown:
+      desk_.stepBowl(1);
+      return true;
+    case Qt::Key_PageUp:
+      desk_.stepBowl(-1);
+      return true;
+    default:
+      return QFrame::eventFilter(watched, event);
+  }
+}
+
+}  // namespace tarebowl::ui
