@@ -28,8 +28,9 @@ struct KeptNutrient {
 /// each loosened by what the approved diet misses of it already, and below them one row per kept nutrient.
 class SwapFrame {
  public:
-  /// Throws std::invalid_argument as rankSwaps() says.
+  /// The request must outlive it. Throws std::invalid_argument as rankSwaps() says.
   explicit SwapFrame(const SwapRequest& request);
+  explicit SwapFrame(SwapRequest&& request) = delete;
 
   [[nodiscard]] const SwapRequest& request() const { return request_; }
   [[nodiscard]] const BalanceProblem& problem() const {
