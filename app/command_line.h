@@ -29,6 +29,7 @@ struct Command {
     Diets,          ///< of the collection at file, or one version
     Compare,        ///< two versions of a diet
     Sheet,          ///< of a version of a diet, into tableFile
+    Swap,           ///< what to give instead of the foods in without
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -52,6 +53,10 @@ struct Command {
   std::string diet{};                    ///< code of a diet of the collection
   int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
   int otherVersion = 0;                  ///< compared with; 0: the newest
+  std::string without{};                 ///< codes of missing foods, parted by commas
+  std::string among{};                   ///< codes of the only candidates; empty: all that is on hand
+  double move = 0.0;                     ///< share by which other lines may move
+  bool pairs = false;                    ///< seek pairs though one food would do
   std::string text;
 };
 

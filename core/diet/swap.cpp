@@ -185,6 +185,13 @@ SwapRanking rankSwaps(const SwapRequest& request, const SwapOptions& options) {
   return Ranker(request, options).run();
 }
 
+void leaveOutMissing(SwapRequest& request) {
+  std::erase_if(request.candidates, [&](const DietFood& food) {
+    return std::ranges::any_of(request.missing,
+                               [&](std::size_t line) { return request.problem.foods[line].id == food.id; });
+  });
+}
+
 bool oneWillDo(const SwapRanking& ranking) {
   return !ranking.singles.empty() && ranking.singles.front().shortfall <= kNothingWorse;
 }

@@ -101,6 +101,9 @@ struct SwapOptions {
 /// that cannot be solved as it is written.
 [[nodiscard]] SwapRanking rankSwaps(const SwapRequest& request, const SwapOptions& options = {});
 
+/// Leaves out candidates that are what is missing.
+void leaveOutMissing(SwapRequest& request);
+
 /// One will do: nothing gets worse with the nearest single swap.
 [[nodiscard]] bool oneWillDo(const SwapRanking& ranking);
 
