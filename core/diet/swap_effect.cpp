@@ -132,16 +132,16 @@ SwapEffect effectOf(const SwapRequest& request, const Swap& swap) {
 }
 
 std::optional<Swap> swapOf(const SwapRequest& request, std::size_t candidate, Grams grams) {
-  const SwapFrame frame(request);
+  SwapRequest alone{request.problem, request.approved, request.missing, {request.candidates.at(candidate)}};
+  const SwapFrame frame(alone);
   const SwapColumns columns(frame);
-  if (!(grams > Grams(0)) || refusalOf(frame, columns, candidate) ||
-      brokenStructure(frame, columns, std::array{candidate}))
+  if (!(grams > Grams(0)) || refusalOf(frame, columns, 0) || brokenStructure(frame, columns, std::array<std::size_t, 1>{0}))
     return std::nullopt;
-  const SwapRange range = rangeOf(frame, columns, candidate);
+  const SwapRange range = rangeOf(frame, columns, 0);
   const double total = range.held + grams.value();
   const double slack = 1e-9 * std::max(1.0, total);
   if (total < range.least - slack || total > range.most + slack) return std::nullopt;
-  const SwapStanding standing = SingleSwaps(frame, columns).at(candidate, total);
+  const SwapStanding standing = SingleSwaps(frame, columns).at(0, total);
   if (standing.hard > kHardSlack) return std::nullopt;
   Swap swap;
   swap.parts = {{candidate, grams}};
