@@ -42,6 +42,11 @@ struct Words {
   bool confirm = false;
   std::string outOfStock;
   std::string backInStock;
+  std::string without;
+  std::string among;
+  double movePercent = 0.0;
+  bool pairs = false;
+  std::size_t mostSwaps = 10;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -191,6 +196,30 @@ void defineKitchenCommands(CLI::App& app, Words& words) {
   for (CLI::App* command : {&prep, &stock}) addTableOrJson(*command, words);
 }
 
+void defineSwap(CLI::App& app, Words& words) {
+  CLI::App& swap =
+      *app.add_subcommand("swap", "What to give instead of a food that is missing, and how many grams");
+  swap.add_option("FILE", words.file,
+                  "With --diet a collection; else a problem file whose \"reference\" is the approved diet")
+      ->required();
+  addDiet(swap, words);
+  swap.get_option("--version")
+      ->description("Which version of it (default: the one that is fed, or the newest)");
+  swap.add_option("--day", words.day, "The day it is about, YYYY-MM-DD (default: today)");
+  swap.add_option("--without", words.without, "Codes of the missing foods, parted by commas")->required();
+  swap.add_option("--among", words.among, "Look only at these foods: codes parted by commas");
+  swap.add_option("--larder", words.larder, "With a problem file: the foods on hand (tarebowl-larder/1)")
+      ->excludes("--diet");
+  addCollection(swap, words);
+  swap.get_option("--collection")->excludes("--diet");
+  swap.add_option("--move", words.movePercent,
+                  "Let every other line move by so many percent of its grams (default: held)")
+      ->check(CLI::Range(0.0, 100.0));
+  swap.add_flag("--pairs", words.pairs, "Seek pairs of foods even where one food would do");
+  swap.add_option("--most", words.mostSwaps, "How many swaps to show")->capture_default_str();
+  addTableOrJson(swap, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -252,6 +281,7 @@ void define(CLI::App& app, Words& words) {
   defineAnimalCommands(app, words);
   defineDietCommands(app, words);
   defineKitchenCommands(app, words);
+  defineSwap(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -272,6 +302,7 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("weigh-in")) return Command::Kind::WeighIn;
   if (app.got_subcommand("leftovers")) return Command::Kind::Leftovers;
   if (app.got_subcommand("stock")) return Command::Kind::Stock;
+  if (app.got_subcommand("swap")) return Command::Kind::Swap;
   return Command::Kind::OpenWindow;
 }
 
@@ -334,6 +365,11 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.confirm = words.confirm;
   command.outOfStock = words.outOfStock;
   command.backInStock = words.backInStock;
+  command.without = words.without;
+  command.among = words.among;
+  command.move = words.movePercent / 100.0;
+  command.pairs = words.pairs;
+  if (command.kind == Command::Kind::Swap) command.most = words.mostSwaps;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

@@ -33,6 +33,7 @@ struct Command {
     WeighIn,        ///< tableFile into the sheets of a day
     Leftovers,      ///< the same
     Stock,          ///< of the collection at file
+    Swap,           ///< what to give instead of the foods in without
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -61,6 +62,10 @@ struct Command {
   bool confirm = false;                  ///< keep what would be asked about
   std::string outOfStock{};              ///< codes of foods parted by commas
   std::string backInStock{};
+  std::string without{};  ///< codes of missing foods, parted by commas
+  std::string among{};    ///< codes of the only candidates; empty: all that is on hand
+  double move = 0.0;      ///< share by which other lines may move
+  bool pairs = false;     ///< seek pairs though one food would do
   std::string text;
 };
 

@@ -7,7 +7,9 @@
 #include "app/diet_commands.h"
 #include "app/kitchen_commands.h"
 #include "app/not_counted.h"
+#include "app/problem_input.h"
 #include "app/result_table.h"
+#include "app/swap_command.h"
 #include "app/table_commands.h"
 #include "core/diet/food_safety.h"
 #include "core/diet/judged.h"
@@ -29,13 +31,6 @@ namespace tarebowl::app {
 
 namespace {
 
-diet::BalanceProblem read(const Command& command, const Streams& streams) {
-  const std::string& file = command.file.value();
-  const exchange::FoodSource collection = foodSourceOf(command);
-  if (file == "-") return exchange::readProblem(streams.in, "standard input", collection);
-  return exchange::readProblem(std::filesystem::path(file), collection);
-}
-
 /// Whether an empty bowl falls short of anything.
 bool asksForFood(const diet::BalanceProblem& problem) {
   using quantity::Basis;
@@ -51,7 +46,7 @@ bool asksForFood(const diet::BalanceProblem& problem) {
 /// result.
 diet::BalanceProblem problemOf(const Command& command, const Streams& streams) {
   if (!command.diet.empty()) return dietProblemOf(command, streams);
-  if (command.group.empty()) return read(command, streams);
+  if (command.group.empty()) return readProblemFile(command, streams);
   diet::ProblemOfProfile made = groupProblemOf(command);
   tellNotCounted(made.notCounted, streams.err);
   if (!asksForFood(made.problem))
@@ -111,7 +106,7 @@ int solveFile(const Command& command, const Streams& streams) {
 }
 
 int balanceFile(const Command& command, const Streams& streams) {
-  const diet::BalanceProblem problem = read(command, streams);
+  const diet::BalanceProblem problem = readProblemFile(command, streams);
   const diet::DietSolution judged = diet::judged(problem, diet::referenceDiet(problem));
   streams.out << (command.table ? judgementTable(problem, judged) : exchange::writeResult(problem, judged));
   return kDone;
@@ -163,6 +158,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return takeLeftovers(command, streams);
     case Command::Kind::Stock:
       return showStock(command, streams);
+    case Command::Kind::Swap:
+      return rankSwaps(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/animal_commands.h"
 #include "app/author.h"
+#include "app/food_codes.h"
 #include "app/open_collection.h"
 #include "app/text_table.h"
 #include "core/animal/animal_words.h"
@@ -112,30 +113,8 @@ std::string headText(const store::KnownGroup& known, quantity::Date day) {
   return text + '\n';
 }
 
-std::string trimmed(const std::string& text) {
-  const auto first = text.find_first_not_of(" \t\r\n");
-  if (first == std::string::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
-}
-
-/// A file with a code on each line, where there is one of this name; or else codes parted by commas.
-std::vector<std::string> codesOf(const std::string& foods) {
-  std::error_code ignored;
-  const bool isFile = std::filesystem::is_regular_file(foods, ignored);
-  std::ostringstream text;
-  if (isFile)
-    text << std::ifstream(foods, std::ios::binary).rdbuf();
-  else
-    text << foods;
-  std::istringstream parts(text.str());
-  std::vector<std::string> codes;
-  for (std::string part; std::getline(parts, part, isFile ? '\n' : ',');)
-    if (std::string code = trimmed(part); !code.empty()) codes.push_back(std::move(code));
-  return codes;
-}
-
 std::vector<diet::DietFood> foodsOf(const Command& command, const store::Collection& collection) {
-  const std::vector<std::string> codes = codesOf(command.foods);
+  const std::vector<std::string> codes = foodCodes(command.foods);
   if (codes.empty()) throw UsageError("--foods: expected codes of foods, found none");
   std::vector<diet::DietFood> foods;
   std::set<std::string> named;

@@ -51,7 +51,15 @@ void addCautions(std::vector<FoodFinding>& findings, const BalanceProblem& probl
                           .lifted = reasonToLift(problem, caution->id, food)});
 }
 
-std::vector<FoodFinding> findingsOf(const BalanceProblem& problem, const DietFood& food) {
+bool isBannedBut(const BalanceProblem& problem, const DietFood& food, const std::set<std::string>& released) {
+  return std::ranges::any_of(findingsOn(problem, food), [&](const FoodFinding& finding) {
+    return finding.forbids() && !released.contains(finding.ban);
+  });
+}
+
+}  // namespace
+
+std::vector<FoodFinding> findingsOn(const BalanceProblem& problem, const DietFood& food) {
   std::vector<FoodFinding> findings;
   addExclusions(findings, problem, food);
   addCautions(findings, problem, food);
@@ -59,18 +67,10 @@ std::vector<FoodFinding> findingsOf(const BalanceProblem& problem, const DietFoo
   return findings;
 }
 
-bool isBannedBut(const BalanceProblem& problem, const DietFood& food, const std::set<std::string>& released) {
-  return std::ranges::any_of(findingsOf(problem, food), [&](const FoodFinding& finding) {
-    return finding.forbids() && !released.contains(finding.ban);
-  });
-}
-
-}  // namespace
-
 std::vector<FoodFinding> findingsOn(const BalanceProblem& problem) {
   std::vector<FoodFinding> all;
   for (std::size_t j = 0; j < problem.foods.size(); ++j)
-    for (FoodFinding& finding : findingsOf(problem, problem.foods[j])) {
+    for (FoodFinding& finding : findingsOn(problem, problem.foods[j])) {
       finding.food = j;
       all.push_back(std::move(finding));
     }

@@ -33,6 +33,9 @@ struct FoodFinding {
 /// house, those that come with the program. Cautions are in force where the eater's taxa are known.
 [[nodiscard]] std::vector<FoodFinding> findingsOn(const BalanceProblem& problem);
 
+/// The same of one food, be it of the problem or not.
+[[nodiscard]] std::vector<FoodFinding> findingsOn(const BalanceProblem& problem, const DietFood& food);
+
 /// The findings that a keeper must see beside a bowl: of foods that are in it, and of those that may not be.
 [[nodiscard]] std::vector<FoodFinding> findingsOn(const BalanceProblem& problem, const Diet& diet);
 

@@ -4,20 +4,7 @@
 
 #include "core/diet/scale_step.h"
 
-#include <algorithm>
-#include <cmath>
-
 namespace tarebowl::diet {
-
-namespace {
-
-/// Up to what rounding makes of a decimal number.
-bool isOnScale(quantity::Grams mass, quantity::Grams step) {
-  const double away = std::abs((nearestOnScale(mass, step) - mass).value());
-  return away <= 1e-9 * std::max(1.0, mass.value());
-}
-
-}  // namespace
 
 BalanceProblem withLocked(BalanceProblem problem, const Diet& grams, const std::vector<bool>& locked) {
   for (std::size_t i = 0; i < problem.foods.size(); ++i) {

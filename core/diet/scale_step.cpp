@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/scale_step.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tarebowl::diet {
@@ -21,6 +22,11 @@ quantity::Grams nearestOnScale(quantity::Grams amount, quantity::Grams step) {
   if (!isDecimal || std::abs(steps * parts) > kLargestExact) return quantity::Grams(steps * step.value());
   return quantity::Grams(steps * parts /
                          kPartsPerGram);  // whole numbers divided once: the nearest number to the decimal
+}
+
+bool isOnScale(quantity::Grams amount, quantity::Grams step) {
+  const double away = std::abs((nearestOnScale(amount, step) - amount).value());
+  return away <= 1e-9 * std::max(1.0, amount.value());
 }
 
 }  // namespace tarebowl::diet

@@ -11,4 +11,7 @@ namespace tarebowl::diet {
 /// weighed and it is returned as it is.
 [[nodiscard]] quantity::Grams nearestOnScale(quantity::Grams amount, quantity::Grams step);
 
+/// Whether it is a whole number of steps, up to what rounding makes of a decimal number.
+[[nodiscard]] bool isOnScale(quantity::Grams amount, quantity::Grams step);
+
 }  // namespace tarebowl::diet

@@ -169,24 +169,26 @@ std::optional<KnownFood> knowFood(const Collection& collection, FoodId food,
                  [&] { return know(collection.inner(), static_cast<long long>(food), rule, 0); });
 }
 
-std::optional<diet::DietFood> dietFood(const Collection& collection, const std::string& code,
-                                       const food::DerivationRule& rule) {
-  const auto stored = findFood(collection, code);
-  if (!stored) return std::nullopt;
-  const auto known = knowFood(collection, stored->id, rule);
-  if (!known) return std::nullopt;
-  const food::Food& food = known->food.record.food;
+diet::DietFood asDietFood(const KnownFood& known) {
+  const food::Food& food = known.food.record.food;
   diet::DietFood made;
   made.id = food.code;
   made.name = food.name;
   made.form = food.form;
   made.group = food.group;
-  made.composition = known->composition;
+  made.composition = known.composition;
   made.scaleStep = food.unitMass.value_or(food.scaleStep);
   made.costPerKg = food.pricePerKg;
   made.invented = food.invented;
   made.cautions = food.cautions;
   return made;
+}
+
+std::optional<diet::DietFood> dietFood(const Collection& collection, const std::string& code,
+                                       const food::DerivationRule& rule) {
+  const auto stored = findFood(collection, code);
+  const auto known = stored ? knowFood(collection, stored->id, rule) : std::nullopt;
+  return known ? std::optional(asDietFood(*known)) : std::nullopt;
 }
 
 }  // namespace tarebowl::store

@@ -53,8 +53,9 @@ struct KnownFood {
 [[nodiscard]] std::optional<KnownFood> knowFood(const Collection& collection, FoodId food,
                                                 const food::DerivationRule& rule = {});
 
-/// A food of the collection as a diet takes it: one piece is a scale step of its own mass. Nothing where
-/// there is no food with this code.
+/// A food of the collection as a diet takes it: one piece is a scale step of its own mass.
+[[nodiscard]] diet::DietFood asDietFood(const KnownFood& known);
+/// The same by its code; nothing where there is no such food.
 [[nodiscard]] std::optional<diet::DietFood> dietFood(const Collection& collection, const std::string& code,
                                                      const food::DerivationRule& rule = {});
 

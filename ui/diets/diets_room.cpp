@@ -25,6 +25,8 @@
 #include "ui/diets/standing_bar.h"
 #include "ui/diets/target_names.h"
 #include "ui/diets/version_bar.h"
+#include "ui/kitchen/swap_entry.h"
+#include "ui/kitchen/swap_pane.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
@@ -32,6 +34,7 @@
 #include <QAction>
 #include <QLabel>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -65,10 +68,14 @@ DietsRoom::DietsRoom(LiveSolver::Function solve, OpenCollection& collection, Dia
       standing_(new StandingBar(*version_)),
       rules_(new RulesPane(*desk_)),
       compare_(new ComparePane),
+      swap_(new SwapPane),
+      swapEntry_(new SwapEntry(*desk_, collection, *swap_, this)),
+      pages_(new QStackedWidget),
       banner_(makeBanner()) {
   build();
   wire();
   wireCollection();
+  wireSwap();
   addActions();
 }
 
@@ -101,7 +108,9 @@ void DietsRoom::build() {
   panes->setSizes({200, 600, 490});
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(panes);
+  layout->addWidget(pages_);
+  pages_->addWidget(panes);
+  pages_->addWidget(swap_);
   setFocusProxy(&deskPane_->table());
 }
 
@@ -172,6 +181,22 @@ void DietsRoom::wireCollection() {
   connect(versionBar_, &VersionBar::compareWanted, this, &DietsRoom::compareWith);
   connect(desk_, &DietDesk::settled, this, &DietsRoom::showComparison);
   connect(versionBar_, &VersionBar::sheetWanted, this, &DietsRoom::writeSheet);
+}
+
+void DietsRoom::wireSwap() {
+  const auto backToTheDesk = [this] {
+    if (pages_->currentWidget() != swap_) return;
+    pages_->setCurrentIndex(0);
+    deskPane_->table().setFocus();
+  };
+  connect(swapEntry_, &SwapEntry::opened, this, [this] {
+    pages_->setCurrentWidget(swap_);
+    swap_->setFocus();
+  });
+  connect(swapEntry_, &SwapEntry::told, this, &DietsRoom::tell);
+  connect(swap_, &SwapPane::used, this, backToTheDesk);
+  connect(swap_, &SwapPane::dismissed, this, backToTheDesk);
+  connect(desk_, &DietDesk::opened, this, backToTheDesk);
 }
 
 /// What stands on the desk, written or not: a sheet of it, or the problem that the command line solves.
@@ -323,6 +348,13 @@ void DietsRoom::addActions() {
       document_->saveAs();
   });
   QAction* insert = actions->add(tr("Add a food"), QKeySequence(tr("Ctrl+I")));
+  QAction* gone = actions->add(tr("Not available…"), QKeySequence(tr("Ctrl+Shift+N")));
+  deskPane_->table().QWidget::addAction(gone);
+  connect(gone, &QAction::triggered, this, [this] {
+    const QModelIndex line = deskPane_->table().currentIndex();
+    if (!line.isValid()) return complain(tr("Put the hand on the food that is not available first."));
+    swapEntry_->notAvailable(static_cast<std::size_t>(line.row()));
+  });
   QAction* next = actions->add(tr("New version"), QKeySequence::New);
   QAction* sheet = actions->add(tr("Diet sheet"), QKeySequence::Print);
   connect(insert, &QAction::triggered, picker_, qOverload<>(&QWidget::setFocus));

@@ -12,6 +12,7 @@
 #include <filesystem>
 
 class QLabel;
+class QStackedWidget;
 
 namespace tarebowl::ui {
 
@@ -27,6 +28,8 @@ class ProblemDocument;
 class ReasonBar;
 class RulesPane;
 class StandingBar;
+class SwapEntry;
+class SwapPane;
 class VersionBar;
 
 /// The design desk: diets at the left, the one on the desk in the middle, its balance at the right. It only
@@ -59,12 +62,14 @@ class DietsRoom : public Room {
   [[nodiscard]] DeskPane& deskPane() const { return *deskPane_; }
   [[nodiscard]] BalancePane& balancePane() const { return *balancePane_; }
   [[nodiscard]] DietList& list() const { return *list_; }
+  [[nodiscard]] SwapPane& swapPane() const { return *swap_; }
 
  private:
   void build();
   void wire();
   void addActions();
   void wireCollection();
+  void wireSwap();
   void openListed(DietListEntry::Kind kind, const QString& key);
   void openFirstDiet();
   void addFood(const QString& code);
@@ -93,6 +98,9 @@ class DietsRoom : public Room {
   StandingBar* standing_;
   RulesPane* rules_;
   ComparePane* compare_;
+  SwapPane* swap_;
+  SwapEntry* swapEntry_;
+  QStackedWidget* pages_;  // the desk, or what to give instead of a food
   std::optional<ComparedVersion> compared_;  // what the version on the desk is compared with
   QLabel* banner_;
   QString told_;

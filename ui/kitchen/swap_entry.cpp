@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/kitchen/swap_entry.h"
+
+#include "core/transfer/swap_on_desk.h"
+#include "ui/collection/open_collection.h"
+#include "ui/diets/diet_desk.h"
+#include "ui/kitchen/swap_pane.h"
+#include "ui/kitchen/swap_sentences.h"
+
+#include <utility>
+
+namespace tarebowl::ui {
+
+SwapEntry::SwapEntry(DietDesk& desk, OpenCollection& collection, SwapPane& pane, QObject* parent)
+    : QObject(parent), desk_(desk), collection_(collection), pane_(pane) {
+  connect(&pane_, &SwapPane::used, this, [this](const SwapOffers& offers, const diet::Swap& swap) {
+    emit told(tr("instead of %1: %2 %3 (the diet itself is as it was)")
+                  .arg(missingText(*offers.request), swapGramsText(*offers.request, swap),
+                       swapFoodsText(*offers.request, swap)));
+  });
+}
+
+void SwapEntry::notAvailable(std::size_t food) {
+  if (food >= desk_.problem().foods.size()) return;
+  emit opened();
+  if (!(desk_.draft().grams[food] > quantity::Grams(0)))
+    return pane_.say(tr("This diet gives nothing of it: nothing is missing."));
+  if (!collection_.file()) return pane_.say(tr("Open a collection first: its foods are what there is."));
+  pane_.say(tr("Reading what is on hand…"));
+  const std::string group = desk_.problem().foods[food].group;
+  const std::string id = desk_.problem().foods[food].id;
+  collection_.ask(
+      [group](store::Collection& collection) { return transfer::foodsOnHand(collection, {group}); },
+      [this, food, id](std::vector<diet::DietFood> candidates) {
+        const auto& foods = desk_.problem().foods;
+        if (food < foods.size() && foods[food].id == id) seekAmong(food, std::move(candidates));
+      });
+}
+
+void SwapEntry::seekAmong(std::size_t food, std::vector<diet::DietFood> candidates) {
+  const DietDraft& draft = desk_.draft();
+  diet::SwapRequest request;
+  request.problem = problemToSolve(draft);
+  request.approved = draft.grams;
+  request.missing = {food};
+  request.candidates = std::move(candidates);
+  std::erase_if(request.candidates,
+                [&](const diet::DietFood& candidate) { return candidate.id == draft.places[food].food; });
+  pane_.seek(std::move(request));
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/kitchen/swap_offers.h"
+
+#include <QObject>
+#include <QString>
+
+namespace tarebowl::ui {
+
+class DietDesk;
+class OpenCollection;
+class SwapPane;
+
+/// From a line of the diet on the design desk to the pane of swaps: asks the collection for what is on hand.
+class SwapEntry : public QObject {
+  Q_OBJECT
+ public:
+  SwapEntry(DietDesk& desk, OpenCollection& collection, SwapPane& pane, QObject* parent = nullptr);
+
+  /// This food of the desk's problem is not available.
+  void notAvailable(std::size_t food);
+
+ signals:
+  /// There is something to show.
+  void opened();
+  /// What was chosen, as a sentence.
+  void told(const QString& what);
+
+ private:
+  void seekAmong(std::size_t food, std::vector<diet::DietFood> candidates);
+
+  DietDesk& desk_;
+  OpenCollection& collection_;
+  SwapPane& pane_;
+};
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,199 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/kitchen/swap_pane.h"
+
+#include "ui/kitchen/swap_delegate.h"
+#include "ui/kitchen/swap_model.h"
+#include "ui/kitchen/swap_seeker.h"
+#include "ui/kitchen/swap_sentences.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QListView>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace tarebowl::ui {
+namespace {
+
+constexpr int kTitlePoints = 22;
+constexpr int kWordPoints = 14;
+constexpr int kButtonPoints = 18;
+
+QLabel* label(int points, bool isBold, bool isSoft) {
+  auto* made = new QLabel;
+  QFont font = made->font();
+  font.setPointSize(points);
+  font.setBold(isBold);
+  made->setFont(font);
+  made->setWordWrap(true);
+  made->setProperty("soft", isSoft);
+  return made;
+}
+
+QPushButton* button(const QString& text) {
+  auto* made = new QPushButton(text);
+  QFont font = made->font();
+  font.setPointSize(kButtonPoints);
+  made->setFont(font);
+  made->setMinimumHeight(54);
+  made->setFocusPolicy(Qt::TabFocus);
+  return made;
+}
+
+}  // namespace
+
+SwapPane::SwapPane(QWidget* parent)
+    : QWidget(parent),
+      seeker_(new SwapSeeker(this)),
+      model_(new SwapModel(this)),
+      title_(label(kTitlePoints, true, false)),
+      missing_(label(kButtonPoints, false, false)),
+      state_(label(kWordPoints, false, true)),
+      list_(new QListView),
+      equal_(label(kWordPoints, false, false)),
+      others_(label(kWordPoints, false, true)),
+      use_(button(tr("Use this  (Enter)"))),
+      back_(button(tr("Back  (Esc)"))) {
+  build();
+  connect(seeker_, &SwapSeeker::offersChanged, this, &SwapPane::showOffers);
+  connect(seeker_, &SwapSeeker::failed, this, &SwapPane::say);
+  connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &SwapPane::showChosen);
+  connect(list_, &QListView::doubleClicked, this, &SwapPane::useChosen);
+  connect(use_, &QPushButton::clicked, this, &SwapPane::useChosen);
+  connect(back_, &QPushButton::clicked, this, &SwapPane::dismissed);
+}
+
+void SwapPane::build() {
+  title_->setText(tr("Not available"));
+  use_->setObjectName(QStringLiteral("primary"));
+  list_->setModel(model_);
+  list_->setItemDelegate(new SwapDelegate(list_));
+  list_->setAccessibleName(tr("What to give instead"));
+  list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  list_->setResizeMode(QListView::Adjust);  // rows wrap their words
+  list_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  list_->installEventFilter(this);
+  missing_->setAccessibleName(tr("What is missing"));
+  state_->setAccessibleName(tr("How far the search is"));
+  auto* card = new QFrame;
+  card->setProperty("card", true);
+  auto* inCard = new QVBoxLayout(card);
+  inCard->setContentsMargins(2, 2, 2, 2);
+  inCard->addWidget(list_);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(use_, 2);
+  buttons->addWidget(back_, 1);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(18, 12, 18, 14);
+  layout->setSpacing(8);
+  auto* head = new QHBoxLayout;
+  head->addWidget(title_);
+  head->addSpacing(14);
+  head->addWidget(missing_, 1);
+  layout->addLayout(head);
+  layout->addWidget(state_);
+  layout->addWidget(card, 1);
+  layout->addWidget(equal_);
+  layout->addWidget(others_);
+  layout->addLayout(buttons);
+  setFocusProxy(list_);
+}
+
+bool SwapPane::isSeeking() const {
+  return seeker_->isBusy();
+}
+
+void SwapPane::seek(diet::SwapRequest request) {
+  missing_->setText(missingText(request));
+  seeker_->seek(std::move(request));
+  list_->setFocus();
+}
+
+void SwapPane::say(const QString& why) {
+  seeker_->cancel();
+  model_->show({});
+  state_->setText(why);
+  showChosen();
+}
+
+void SwapPane::showOffers() {
+  const SwapOffers& offers = seeker_->offers();
+  const SwapOffer* before = chosen();
+  const std::optional<std::vector<diet::SwapPart>> kept =
+      before != nullptr && list_->currentIndex().row() > 0 ? std::optional(before->swap.parts) : std::nullopt;
+  model_->show(offers);
+  const auto found = std::ranges::find_if(
+      offers.offers, [&](const SwapOffer& offer) { return kept && offer.swap.parts == *kept; });
+  choose(found == offers.offers.end() ? 0 : static_cast<int>(found - offers.offers.begin()));
+  if (!offers.isComplete)
+    state_->setText(tr("Looking at what is on hand…"));
+  else if (offers.offers.empty())
+    state_->setText(tr("Nothing on hand will do. Ask the nutritionist."));
+  else
+    state_->setText(tr("The nearest first. Choose by arrows or number."));
+  others_->setText(othersText(offers));
+  showChosen();
+}
+
+const SwapOffer* SwapPane::chosen() const {
+  const QModelIndex index = list_->currentIndex();
+  return index.isValid() ? &model_->offers().offers.at(static_cast<std::size_t>(index.row())) : nullptr;
+}
+
+void SwapPane::showChosen() {
+  const SwapOffer* offer = chosen();
+  use_->setEnabled(offer != nullptr);
+  equal_->setText(offer != nullptr ? equalText(*model_->offers().request, *offer) : QString());
+  equal_->setVisible(!equal_->text().isEmpty());
+}
+
+void SwapPane::choose(int row) {
+  if (row < model_->rowCount()) list_->setCurrentIndex(model_->index(row));
+}
+
+void SwapPane::use(const std::optional<diet::Swap>& swap) {
+  if (swap) emit used(model_->offers(), *swap);
+}
+
+void SwapPane::useChosen() {
+  if (const SwapOffer* offer = chosen()) use(offer->swap);
+}
+
+bool SwapPane::take(const QKeyEvent& key) {
+  if (key.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) return false;
+  const SwapOffer* offer = chosen();
+  switch (key.key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      useChosen();
+      return true;
+    case Qt::Key_Escape:
+      seeker_->cancel();
+      emit dismissed();
+      return true;
+    case Qt::Key_D:
+      if (offer != nullptr) use(offer->equalDryMatter);
+      return true;
+    case Qt::Key_E:
+      if (offer != nullptr) use(offer->equalEnergy);
+      return true;
+    default:
+      break;
+  }
+  if (key.key() < Qt::Key_1 || key.key() > Qt::Key_9) return false;
+  choose(key.key() - Qt::Key_1);
+  return true;
+}
+
+bool SwapPane::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == list_ && event->type() == QEvent::KeyPress && take(*static_cast<QKeyEvent*>(event)))
+    return true;
+  return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace tarebowl::ui
