@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/intake/scale_stream.h"
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+
+#include <chrono>
+#include <memory>
+#include <optional>
+
+class QSerialPort;
+
+namespace tarebowl::ui {
+
+/// Where a scale is plugged in and how it talks. Eight data bits, no parity, one stop bit (common practice,
+/// no source).
+struct ScaleSettings {
+  QString port{};  ///< "ttyUSB0", "COM3", or a path
+  int speed = 9600;
+  std::optional<intake::ScaleUnit> unit{};  ///< of a scale that sends none
+  bool operator==(const ScaleSettings&) const = default;
+};
+
+/// How long to wait: shorter ones keep tests short.
+struct ScalePatience {
+  std::chrono::milliseconds silence{1000};  ///< after which a line that stands alone is a weight
+  std::chrono::milliseconds retry{2000};    ///< after which an unplugged scale is looked for again
+};
+
+/// A scale on a serial port. It announces weights and never writes them down: a person confirms. A scale that
+/// is unplugged is told once and looked for until it is back.
+class ScalePort : public QObject {
+  Q_OBJECT
+ public:
+  explicit ScalePort(QObject* parent = nullptr, ScalePatience patience = {});
+  ~ScalePort() override;
+
+  void open(const ScaleSettings& settings);
+  void close();
+  [[nodiscard]] bool isConnected() const { return connected_; }
+  [[nodiscard]] const ScaleSettings& settings() const { return settings_; }
+
+ signals:
+  void connectedChanged(bool connected);
+  /// grams: below 0 where the pan is lighter than what was tared.
+  void weightRead(double grams, bool settled);
+  /// What a line that is no weight means for the person at the bench, or why there is no scale.
+  void troubled(const QString& sentence);
+
+ private:
+  void connectAgain();
+  void read();
+  void tell(const intake::ScaleEvent& event);
+  void lose(const QString& why);
+
+  ScalePatience patience_;
+  ScaleSettings settings_{};
+  std::unique_ptr<QSerialPort> port_;
+  intake::ScaleStream stream_{};
+  QTimer silence_;
+  QTimer retry_;
+  bool connected_ = false;
+  QString told_{};  ///< the last trouble, told once until something else happens
+};
+
+}  // namespace tarebowl::ui
