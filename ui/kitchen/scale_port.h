@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/intake/scale_stream.h"
+#include "ui/shared/scale_settings.h"
 
 #include <QObject>
 #include <QString>
@@ -10,20 +11,10 @@
 
 #include <chrono>
 #include <memory>
-#include <optional>
 
 class QSerialPort;
 
 namespace tarebowl::ui {
-
-/// Where a scale is plugged in and how it talks. Eight data bits, no parity, one stop bit (common practice,
-/// no source).
-struct ScaleSettings {
-  QString port{};  ///< "ttyUSB0", "COM3", or a path
-  int speed = 9600;
-  std::optional<intake::ScaleUnit> unit{};  ///< of a scale that sends none
-  bool operator==(const ScaleSettings&) const = default;
-};
 
 /// How long to wait: shorter ones keep tests short.
 struct ScalePatience {
@@ -42,7 +33,8 @@ class ScalePort : public QObject {
   void open(const ScaleSettings& settings);
   void close();
   [[nodiscard]] bool isConnected() const { return connected_; }
-  [[nodiscard]] const ScaleSettings& settings() const { return settings_; }
+  /// Opened, perhaps to a scale that is gone at the moment.
+  [[nodiscard]] bool isInUse() const { return connected_ || retry_.isActive(); }
 
  signals:
   void connectedChanged(bool connected);

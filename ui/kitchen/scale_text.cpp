@@ -36,6 +36,20 @@ QString scaleFault(intake::ScaleFault fault, const QString& line) {
   return {};
 }
 
+QString scaleUnit(intake::ScaleUnit unit) {
+  switch (unit) {
+    case intake::ScaleUnit::Gram:
+      return Scale::tr("g");
+    case intake::ScaleUnit::Kilogram:
+      return Scale::tr("kg");
+    case intake::ScaleUnit::Ounce:
+      return Scale::tr("oz");
+    case intake::ScaleUnit::Pound:
+      return Scale::tr("lb");
+  }
+  return {};
+}
+
 QString scaleGone(const QString& port) {
   return Scale::tr("The scale at %1 is gone: check its cable. Weights can be typed meanwhile.").arg(port);
 }
