@@ -7,6 +7,7 @@
 #include "ui/shared/theme.h"
 
 #include <QApplication>
+#include <QScreen>
 #include <QStringList>
 
 namespace tarebowl::ui {
@@ -28,6 +29,16 @@ ThemeChoice themeChoice(const QStringList& arguments) {
   return themeNamed(qEnvironmentVariable("TAREBOWL_THEME"));
 }
 
+/// All of a screen that is hardly larger than the window: its frame takes room too.
+void showOnScreen(QWidget& window) {
+  constexpr QSize kFrame{16, 40};
+  const QSize room = window.screen()->availableSize() - kFrame;
+  if (room.width() < window.width() || room.height() < window.height())
+    window.showMaximized();
+  else
+    window.show();
+}
+
 }  // namespace
 
 int run(int argc, char** argv, const std::optional<std::filesystem::path>& file) {
@@ -38,7 +49,7 @@ int run(int argc, char** argv, const std::optional<std::filesystem::path>& file)
   applyTheme(application, theme);
   MainWindow window(&diet::solve, systemDialogs());
   window.open(file);
-  window.show();
+  showOnScreen(window);
   return QApplication::exec();
 }
 

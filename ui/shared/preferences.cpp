@@ -7,6 +7,7 @@
 #include <QSettings>
 #include <QStandardPaths>
 
+#include <array>
 #include <utility>
 
 namespace tarebowl::ui {
@@ -16,6 +17,16 @@ const QString kPerson = QStringLiteral("person");
 const QString kLastCollection = QStringLiteral("lastCollection");
 const QString kEnergy = QStringLiteral("energy");
 const QString kTheme = QStringLiteral("theme");
+const QString kScalePort = QStringLiteral("scale/port");
+const QString kScaleSpeed = QStringLiteral("scale/speed");
+const QString kScaleUnit = QStringLiteral("scale/unit");
+
+/// As they stand in the file.
+constexpr std::array<std::pair<const char*, intake::ScaleUnit>, 4> kScaleUnits{
+    {{"g", intake::ScaleUnit::Gram},
+     {"kg", intake::ScaleUnit::Kilogram},
+     {"oz", intake::ScaleUnit::Ounce},
+     {"lb", intake::ScaleUnit::Pound}}};
 
 QString ownFile() {
   return QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) +
@@ -72,6 +83,24 @@ void Preferences::setTheme(ThemeChoice choice) const {
                        : choice == ThemeChoice::Dark ? QStringLiteral("dark")
                                                      : QString();
   QSettings(file_, QSettings::IniFormat).setValue(kTheme, name);
+}
+
+ScaleSettings Preferences::scale() const {
+  const QSettings file(file_, QSettings::IniFormat);
+  ScaleSettings scale{.port = file.value(kScalePort).toString()};
+  if (const int speed = file.value(kScaleSpeed).toInt(); speed > 0) scale.speed = speed;
+  for (const auto& [word, unit] : kScaleUnits)
+    if (file.value(kScaleUnit).toString() == QLatin1String(word)) scale.unit = unit;
+  return scale;
+}
+
+void Preferences::setScale(const ScaleSettings& scale) const {
+  QSettings file(file_, QSettings::IniFormat);
+  file.setValue(kScalePort, scale.port);
+  file.setValue(kScaleSpeed, scale.speed);
+  file.remove(kScaleUnit);
+  for (const auto& [word, unit] : kScaleUnits)
+    if (scale.unit == unit) file.setValue(kScaleUnit, QLatin1String(word));
 }
 
 }  // namespace tarebowl::ui

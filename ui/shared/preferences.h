@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/shared/energy_unit.h"
+#include "ui/shared/scale_settings.h"
 #include "ui/shared/theme.h"
 
 #include <QString>
@@ -32,6 +33,9 @@ class Preferences {
   void setEnergy(EnergyUnit energy) const;
   [[nodiscard]] ThemeChoice theme() const;
   void setTheme(ThemeChoice choice) const;
+  /// The scale of this bench; without a port where there is none.
+  [[nodiscard]] ScaleSettings scale() const;
+  void setScale(const ScaleSettings& scale) const;
 
  private:
   QString file_;
