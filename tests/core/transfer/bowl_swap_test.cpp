@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/bowl_swap.h"
+
+#include "core/diet/swap_effect.h"
+#include "core/store/feeding_verbs.h"
+#include "core/store/swap_verbs.h"
+#include "core/transfer/eaten_before.h"
+#include "core/transfer/kitchen_day.h"
+#include "tests/core/transfer/brackenmere.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace tarebowl::transfer {
+namespace {
+
+using intake::PrepBowl;
+using quantity::Grams;
+
+class SwapInABowl : public testing::Test {
+ protected:
+  SwapInABowl() {
+    openDay(collection, readPrepSheet(collection, "Small Mammals", kSampleDay), author);
+    sheet = readPrepSheet(collection, "Small Mammals", kSampleDay);
+  }
+  PrepBowl& foxes() {
+    return *std::ranges::find(sheet.bowls, "fennecs", [](const PrepBowl& b) { return b.bowl.key.group; });
+  }
+  intake::BowlItem& carrots() {
+    return *std::ranges::find(foxes().bowl.items, "carrot-boiled", &intake::BowlItem::food);
+  }
+  diet::SwapRequest request() {
+    auto asked = swapRequestOn(collection, foxes(), carrots());
+    return std::get<diet::SwapRequest>(asked);
+  }
+
+  OwnSample sample;
+  store::Collection& collection = sample.collection;
+  store::Author author{.who = "Keeper A", .at = "2026-11-20T07:30:00Z"};
+  intake::PrepSheet sheet;
+};
+
+TEST_F(SwapInABowl, IsSoughtByTheDietThatTheBowlIsFedBy) {
+  const diet::SwapRequest asked = request();
+  ASSERT_EQ(asked.missing.size(), 1U);
+  EXPECT_EQ(asked.problem.foods[asked.missing[0]].id, "carrot-boiled");
+  EXPECT_EQ(asked.approved[asked.missing[0]], Grams(8)) << "24 g for three, per animal";
+  EXPECT_TRUE(
+      std::ranges::none_of(asked.candidates, [](const auto& food) { return food.id == "carrot-boiled"; }));
+}
+
+TEST_F(SwapInABowl, KnowsHowWellTheGroupAteEachFood) {
+  // The foxes of the invented sample leave their vegetables and clear their pellet.
+  const auto eaten = request().eatenBefore;
+  ASSERT_TRUE(eaten.contains("insect-eater-pellet"));
+  ASSERT_TRUE(eaten.contains("carrot-boiled"));
+  EXPECT_GT(eaten.at("insect-eater-pellet").fraction, eaten.at("carrot-boiled").fraction);
+  EXPECT_GT(eaten.at("carrot-boiled").bowls, 20);
+}
+
+TEST_F(SwapInABowl, OffersOnlyWhatIsInTheHouse) {
+  const auto all = request().candidates.size();
+  auto food = store::findFood(collection, request().candidates.front().id).value();
+  food.record.food.inStock = false;
+  store::editFood(collection, food.id, food.revision, food.record, author);
+  EXPECT_EQ(request().candidates.size(), all - 1);
+}
+
+TEST_F(SwapInABowl, IsWrittenInGramsOfTheBowlAndStandsOnTheSheet) {
+  const diet::SwapRequest asked = request();
+  const auto ranking = diet::rankSwaps(asked);
+  ASSERT_FALSE(ranking.singles.empty());
+  const diet::Swap& best = ranking.singles.front();
+  const intake::SwapMade made = swapMade(foxes().bowl, carrots(), asked, best, "not delivered");
+  ASSERT_EQ(made.given.size(), 1U);
+  EXPECT_EQ(made.given[0].amount, best.parts[0].grams * 3.0);
+  const bool keeperMay = diet::effectOf(asked, best).approval.keeperMay();
+  EXPECT_EQ(made.approval, keeperMay ? intake::SwapApproval::KeeperDecides : intake::SwapApproval::Waiting);
+  store::addSwap(collection, made, author);
+  sheet = readPrepSheet(collection, "Small Mammals", kSampleDay);
+  EXPECT_EQ(carrots().swappedOut, keeperMay);
+}
+
+TEST_F(SwapInABowl, IsNotSoughtForWhatIsWeighedInOrIsNotOfTheDiet) {
+  const store::WeightRead weight{{foxes().bowl.key, carrots().item}, Grams(24)};
+  store::weighIn(collection, {&weight, 1}, author);
+  sheet = readPrepSheet(collection, "Small Mammals", kSampleDay);
+  EXPECT_EQ(std::get<NoSwap>(swapRequestOn(collection, foxes(), carrots())), NoSwap::Weighed);
+  intake::BowlItem stranger{.item = 9, .food = "kale-raw", .planned = Grams(3)};
+  EXPECT_EQ(std::get<NoSwap>(swapRequestOn(collection, foxes(), stranger)), NoSwap::NotInDiet);
+  foxes().bowl.diet.clear();
+  EXPECT_EQ(std::get<NoSwap>(swapRequestOn(collection, foxes(), stranger)), NoSwap::NoDiet);
+}
+
+}  // namespace
+}  // namespace tarebowl::transfer
