@@ -11,6 +11,7 @@
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
 #include "ui/kitchen/kitchen_room.h"
+#include "ui/kitchen/scale_bar.h"
 #include "ui/shared/days.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
@@ -91,6 +92,9 @@ void MainWindow::build() {
     preferences_.setPerson(name);
     collection_->setPerson(name);
   });
+  kitchen_->scaleBar().use(preferences_.scale());
+  connect(&kitchen_->scaleBar(), &ScaleBar::chosen, this,
+          [this](const ScaleSettings& scale) { preferences_.setScale(scale); });
   foods_->desk().setEnergy(preferences_.energy());
   connect(status_, &StatusLine::energyChosen, this, [this](EnergyUnit energy) {
     preferences_.setEnergy(energy);

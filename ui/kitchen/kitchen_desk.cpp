@@ -3,6 +3,7 @@
 #include "ui/kitchen/kitchen_desk.h"
 
 #include "core/store/feeding_verbs.h"
+#include "core/store/swap_verbs.h"
 
 #include <algorithm>
 #include <utility>
@@ -10,6 +11,16 @@
 namespace tarebowl::ui {
 
 using quantity::Grams;
+
+namespace {
+
+void openWhereItIsNot(store::Collection& collection, const intake::PrepSheet& sheet,
+                      const store::Author& author) {
+  if (std::ranges::any_of(sheet.bowls, [](const intake::PrepBowl& bowl) { return !bowl.opened; }))
+    transfer::openDay(collection, sheet, author);
+}
+
+}  // namespace
 
 KitchenDesk::KitchenDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)), day_(today_()) {
@@ -163,9 +174,18 @@ void KitchenDesk::weigh(Grams actual) {
   if (item() == nullptr) return;
   const store::WeightRead weight{{bowl()->bowl.key, item()->item}, actual};
   write([weight, sheet = sheet_->sheet](store::Collection& collection, const store::Author& author) {
-    if (std::ranges::any_of(sheet.bowls, [](const intake::PrepBowl& b) { return !b.opened; }))
-      transfer::openDay(collection, sheet, author);
+    openWhereItIsNot(collection, sheet, author);
     return store::weighIn(collection, {&weight, 1}, author).at(0);
+  });
+}
+
+void KitchenDesk::swapFood(intake::SwapMade made) {
+  if (!sheet_) return;
+  write([made = std::move(made), sheet = sheet_->sheet](store::Collection& collection,
+                                                        const store::Author& author) {
+    openWhereItIsNot(collection, sheet, author);
+    (void)store::addSwap(collection, made, author);
+    return store::Kept::First;
   });
 }
 

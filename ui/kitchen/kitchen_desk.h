@@ -48,6 +48,8 @@ class KitchenDesk : public QObject {
   [[nodiscard]] std::vector<intake::WeighingDoubt> doubtsAbout(quantity::Grams actual) const;
   /// Writes the weight of the line on the scale, opening the sheet where it is not, and goes on.
   void weigh(quantity::Grams actual);
+  /// Writes that others are given instead of a food, opening the sheet where it is not.
+  void swapFood(intake::SwapMade made);
   /// Puts a weight right that is written already.
   void correct(quantity::Grams actual, const QString& reason);
 

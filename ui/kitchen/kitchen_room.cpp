@@ -6,8 +6,11 @@
 #include "ui/collection/conflict_text.h"
 #include "ui/kitchen/bowl_list.h"
 #include "ui/kitchen/bowl_pane.h"
+#include "ui/kitchen/kitchen_swap.h"
 #include "ui/kitchen/kitchen_text.h"
+#include "ui/kitchen/scale_bar.h"
 #include "ui/kitchen/sheet_side.h"
+#include "ui/kitchen/swap_pane.h"
 #include "ui/kitchen/weigh_pane.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/paths.h"
@@ -44,27 +47,38 @@ KitchenRoom::KitchenRoom(OpenCollection& collection, Dialogs dialogs, KitchenDes
       bowl_(new BowlPane(*desk_)),
       weigh_(new WeighPane(*desk_, *reason_)),
       side_(new SheetSide(*desk_)),
-      right_(new QStackedWidget),
+      scale_(new ScaleBar),
+      swap_(new SwapPane),
+      swapOfLine_(new KitchenSwap(*desk_, *swap_, this)),
+      middle_(new QStackedWidget),
       banner_(makeBanner()),
       buttons_(new QWidget) {
   build();
   wire();
+  wireSwap();
   addActions();
 }
 
 void KitchenRoom::build() {
   list_->setFixedWidth(kListWidth);
-  right_->setFixedWidth(kSideWidth);
-  right_->addWidget(side_);
+  auto* weighing = new QWidget;
+  auto* bowl = new QVBoxLayout(weighing);
+  bowl->setContentsMargins(0, 0, 0, 0);
+  bowl->setSpacing(10);
+  bowl->addWidget(bowl_, 1);
+  bowl->addWidget(reason_);
+  bowl->addWidget(weigh_);
+  bowl->addWidget(scale_);
+  middle_->addWidget(weighing);
+  middle_->addWidget(swap_);
   auto* middle = new QVBoxLayout;
   middle->setSpacing(10);
   middle->addWidget(banner_);
-  middle->addWidget(bowl_, 1);
-  middle->addWidget(reason_);
-  middle->addWidget(weigh_);
+  middle->addWidget(middle_, 1);
+  side_->setFixedWidth(kSideWidth);
   auto* sideOf = new QVBoxLayout;
   sideOf->addWidget(buttons_);
-  sideOf->addWidget(right_, 1);
+  sideOf->addWidget(side_, 1);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 0, 12, 10);
   layout->setSpacing(12);
@@ -101,6 +115,8 @@ void KitchenRoom::wire() {
     reason_->dismiss();
     note_.clear();
   });
+  connect(scale_, &ScaleBar::weightRead, this,
+          [this](double grams) { weigh_->takeWeight(quantity::Grams(grams)); });
   connect(desk_, &KitchenDesk::placeChanged, this, [this] { reason_->dismiss(); });
   connect(desk_, &KitchenDesk::sheetChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
@@ -130,17 +146,27 @@ void KitchenRoom::write(KitchenPage page) {
   emit stateChanged();
 }
 
-void KitchenRoom::takeWeight(quantity::Grams actual) {
-  weigh_->takeWeight(actual);
+void KitchenRoom::wireSwap() {
+  const auto backToTheBowl = [this] {
+    middle_->setCurrentIndex(0);
+    weigh_->field().setFocus();
+  };
+  connect(weigh_, &WeighPane::notAvailable, swapOfLine_, &KitchenSwap::notAvailable);
+  connect(swapOfLine_, &KitchenSwap::opened, this, [this] {
+    middle_->setCurrentWidget(swap_);
+    swap_->setFocus();
+  });
+  connect(swapOfLine_, &KitchenSwap::taken, this, [this, backToTheBowl](const QString& what) {
+    note_ = what;
+    backToTheBowl();
+    emit stateChanged();
+  });
+  connect(swap_, &SwapPane::dismissed, this, backToTheBowl);
+  connect(desk_, &KitchenDesk::opened, this, [this] { middle_->setCurrentIndex(0); });
 }
 
-void KitchenRoom::setSwapPane(QWidget* pane) {
-  swap_ = pane;
-  right_->addWidget(pane);
-}
-
-void KitchenRoom::showSwapPane(bool shown) {
-  right_->setCurrentWidget(shown && swap_ != nullptr ? swap_ : side_);
+bool KitchenRoom::isSwapping() const {
+  return middle_->currentWidget() == swap_;
 }
 
 void KitchenRoom::showSheet(const QString& section, quantity::Date day) {

@@ -15,8 +15,11 @@ namespace tarebowl::ui {
 class BowlList;
 class BowlPane;
 class CollectionFiles;
+class KitchenSwap;
 class ReasonBar;
+class ScaleBar;
 class SheetSide;
+class SwapPane;
 class WeighPane;
 
 /// The kitchen: the sheet of a section and day, a card a bowl, the weigh-in. It only wires.
@@ -31,22 +34,20 @@ class KitchenRoom : public Room {
   void goTo(qint64 id) override;
   void showSheet(const QString& section, quantity::Date day);
 
-  /// What a scale has read: it stands in the field until a person keeps it.
-  void takeWeight(quantity::Grams actual);
-  /// A pane that takes the place of the sheet's side while a food of the bowl is swapped.
-  void setSwapPane(QWidget* pane);
-  void showSwapPane(bool shown);
-
   [[nodiscard]] KitchenDesk& desk() const { return *desk_; }
   [[nodiscard]] WeighPane& weighPane() const { return *weigh_; }
   [[nodiscard]] BowlList& bowlList() const { return *list_; }
   [[nodiscard]] BowlPane& bowlPane() const { return *bowl_; }
   [[nodiscard]] SheetSide& side() const { return *side_; }
   [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
+  [[nodiscard]] ScaleBar& scaleBar() const { return *scale_; }
+  [[nodiscard]] SwapPane& swapPane() const { return *swap_; }
+  [[nodiscard]] bool isSwapping() const;
 
  private:
   void build();
   void wire();
+  void wireSwap();
   void addActions();
   void write(KitchenPage page);
   void complain(const QString& text);
@@ -59,8 +60,10 @@ class KitchenRoom : public Room {
   BowlPane* bowl_;
   WeighPane* weigh_;
   SheetSide* side_;
-  QStackedWidget* right_;
-  QWidget* swap_ = nullptr;
+  ScaleBar* scale_;
+  SwapPane* swap_;
+  KitchenSwap* swapOfLine_;
+  QStackedWidget* middle_;  ///< the bowl on the scale, or what to give instead of a food of it
   QLabel* banner_;
   QWidget* buttons_;
   QString note_;

@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace tarebowl::ui {
@@ -40,7 +41,8 @@ WeighPane::WeighPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent)
       entries_(new QLabel),
       field_(new QLineEdit),
       bar_(new ToleranceBar),
-      question_(makeBanner()) {
+      question_(makeBanner()),
+      missing_(new QPushButton) {
   build();
   connect(&desk_, &KitchenDesk::placeChanged, this, &WeighPane::showPlace);
   connect(&desk_, &KitchenDesk::sheetChanged, this, &WeighPane::showPlace);
@@ -72,6 +74,11 @@ void WeighPane::build() {
   field_->setAccessibleName(tr("Weight in g"));
   field_->setAlignment(Qt::AlignRight);
   field_->setMaximumWidth(260);
+  missing_->setText(tr("Not available  *"));
+  missing_->setAccessibleName(tr("Not available: what to give instead"));
+  missing_->setToolTip(tr("What to give instead (key *)"));
+  missing_->setFocusPolicy(Qt::NoFocus);
+  connect(missing_, &QPushButton::clicked, this, &WeighPane::notAvailable);
   auto* unit = new QLabel(tr("g"));
   setPoints(unit, kFieldPoints);
   auto* weight = new QHBoxLayout;
@@ -81,7 +88,11 @@ void WeighPane::build() {
   weight->addWidget(bar_, 1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 12, 16, 12);
-  for (QWidget* line : std::initializer_list<QWidget*>{food_, planned_}) layout->addWidget(line);
+  auto* name = new QHBoxLayout;
+  name->addWidget(food_, 1);
+  name->addWidget(missing_, 0, Qt::AlignTop);
+  layout->addLayout(name);
+  layout->addWidget(planned_);
   layout->addLayout(weight);
   layout->addWidget(entries_);
   layout->addWidget(question_);
@@ -90,6 +101,7 @@ void WeighPane::build() {
 void WeighPane::showPlace() {
   const intake::BowlItem* item = desk_.item();
   field_->setEnabled(item != nullptr && !desk_.collection().isReadOnly());
+  missing_->setEnabled(field_->isEnabled());
   const std::optional<intake::ItemKey> now =
       item != nullptr ? std::optional(intake::ItemKey{desk_.bowl()->bowl.key, item->item}) : std::nullopt;
   if (now != shown_) startAnew();
@@ -193,6 +205,9 @@ bool WeighPane::eventFilter(QObject* watched, QEvent* event) {
       return true;
     case Qt::Key_PageUp:
       desk_.stepBowl(-1);
+      return true;
+    case Qt::Key_Asterisk:
+      emit notAvailable();
       return true;
     default:
       return QFrame::eventFilter(watched, event);

@@ -8,6 +8,7 @@
 
 class QLabel;
 class QLineEdit;
+class QPushButton;
 
 namespace tarebowl::ui {
 
@@ -16,7 +17,8 @@ class ToleranceBar;
 
 /// What is on the scale, in big type. Number keys and Enter do everything: Enter keeps the weight and goes
 /// on, an empty Enter goes on to the next food that is not weighed; a weight that is doubtful is asked about,
-/// and Enter again keeps it. Up and down, page up and page down move through foods and bowls.
+/// and Enter again keeps it. Up and down, page up and page down move through foods and bowls;
+/// the asterisk says that the food is not there.
 class WeighPane : public QFrame {
   Q_OBJECT
  public:
@@ -27,6 +29,10 @@ class WeighPane : public QFrame {
   [[nodiscard]] QLineEdit& field() const { return *field_; }
   [[nodiscard]] const ToleranceBar& bar() const { return *bar_; }
   [[nodiscard]] QLabel& question() const { return *question_; }
+
+ signals:
+  /// What is to be weighed is not there.
+  void notAvailable();
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -50,6 +56,7 @@ class WeighPane : public QFrame {
   QLineEdit* field_;
   ToleranceBar* bar_;
   QLabel* question_;
+  QPushButton* missing_;
   std::optional<intake::ItemKey> shown_;
   QString asked_;  ///< the text that was asked about: Enter again keeps it
 };
