@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace tarebowl::app {
@@ -32,10 +33,10 @@ std::string joined(const std::vector<std::string>& texts, std::string_view separ
 }
 
 /// "iron, zinc, copper and 4 more".
-std::string fewOf(const std::vector<std::string>& names) {
-  if (names.size() <= kMostNamed) return joined(names, ", ");
+std::string fewOf(const std::vector<std::string>& names, std::string_view separator = ", ") {
+  if (names.size() <= kMostNamed) return joined(names, separator);
   const std::vector<std::string> first(names.begin(), names.begin() + kMostNamed);
-  return fmt::format("{} and {} more", joined(first, ", "), names.size() - kMostNamed);
+  return fmt::format("{} and {} more", joined(first, separator), names.size() - kMostNamed);
 }
 
 std::string twoDigits(std::optional<double> ratio) {
@@ -69,7 +70,7 @@ std::string energyText(const diet::BeforeAfter& energy) {
 }
 
 /// Rungs that change their state, Ca:P left out, what is lost first.
-std::vector<std::string> changesOf(const SwapEffect& effect) {
+std::string changesText(const SwapEffect& effect) {
   std::vector<std::string> lost;
   std::vector<std::string> others;
   for (std::size_t i = 0; i < effect.rungs.size(); ++i) {
@@ -81,7 +82,7 @@ std::vector<std::string> changesOf(const SwapEffect& effect) {
                                stateText(rung.before.state), stateText(rung.after.state)));
   }
   lost.insert(lost.end(), others.begin(), others.end());
-  return lost;
+  return fewOf(lost, "; ");
 }
 
 std::string movesText(const SwapRequest& request, const diet::Swap& swap) {
@@ -179,7 +180,7 @@ std::string effectText(const SwapEffect& effect) {
   std::vector<std::string> texts;
   if (std::string calcium = calciumText(effect); !calcium.empty()) texts.push_back(std::move(calcium));
   texts.push_back(energyText(effect.energy));
-  for (std::string& change : changesOf(effect)) texts.push_back(std::move(change));
+  if (std::string changes = changesText(effect); !changes.empty()) texts.push_back(std::move(changes));
   if (!effect.unknown.empty()) {
     std::vector<std::string> names;
     for (const food::NutrientId nutrient : effect.unknown) names.push_back(food::describe(nutrient).name);

@@ -47,8 +47,8 @@ class SwapFrame {
   [[nodiscard]] bool isMissing(std::size_t food) const;
   [[nodiscard]] double weightOfKept() const { return weightOfKept_; }
 
-  /// No swap is more than so many times the whole approved bowl.
-  static constexpr double kMostBowls = 4.0;
+  /// No swap is more than so many times the whole approved bowl: a choice of ours, nobody would eat it.
+  static constexpr double kMostBowls = 2.0;
   [[nodiscard]] double mostGrams() const { return kMostBowls * approved_.sum(); }
 
  private:

@@ -100,7 +100,7 @@ class DietsRoom : public Room {
   ComparePane* compare_;
   SwapPane* swap_;
   SwapEntry* swapEntry_;
-  QStackedWidget* pages_;  // the desk, or what to give instead of a food
+  QStackedWidget* pages_;                    // the desk, or what to give instead of a food
   std::optional<ComparedVersion> compared_;  // what the version on the desk is compared with
   QLabel* banner_;
   QString told_;

@@ -27,10 +27,10 @@ QString dotted(const QStringList& parts) {
   return parts.join(QStringLiteral(" · "));
 }
 
-QString fewOf(const QStringList& names) {
-  if (names.size() <= kMostNamed) return names.join(QStringLiteral(", "));
+QString fewOf(const QStringList& names, const QString& separator = QStringLiteral(", ")) {
+  if (names.size() <= kMostNamed) return names.join(separator);
   return Swaps::tr("%1 and %n more", nullptr, static_cast<int>(names.size()) - kMostNamed)
-      .arg(names.mid(0, kMostNamed).join(QStringLiteral(", ")));
+      .arg(names.mid(0, kMostNamed).join(separator));
 }
 
 QString nameOf(const diet::DietFood& food) {
@@ -47,8 +47,10 @@ QString bowlGrams(const diet::SwapRequest& request, quantity::Grams each, quanti
   return Swaps::tr("%1 g").arg(grams(each * countOf(request), step));
 }
 
-QString within(const QString& name) {
-  const bool isWord = name.size() > 1 && name[1].isLower();
+/// Within a sentence: "calcium", but "Ca : P".
+QString rungWithin(const diet::SwapEffect& effect, const diet::TargetBalance& line) {
+  const QString name = rungName(effect.problem, refOf(line));
+  const bool isWord = line.kind != diet::TargetKind::Ratio && name.size() > 1 && name[1].isLower();
   return isWord ? name[0].toLower() + name.mid(1) : name;
 }
 
@@ -87,7 +89,7 @@ QString stateWord(TargetState state) {
 }
 
 /// What is lost first; Ca:P is told before.
-QStringList changesOf(const diet::SwapEffect& effect) {
+QString changesText(const diet::SwapEffect& effect) {
   QStringList lost;
   QStringList others;
   for (std::size_t i = 0; i < effect.rungs.size(); ++i) {
@@ -96,10 +98,10 @@ QStringList changesOf(const diet::SwapEffect& effect) {
     if (stateWord(rung.before.state) == stateWord(rung.after.state)) continue;
     const bool isLost = isIn(rung.before.state) && !isIn(rung.after.state);
     (isLost ? lost : others) << Swaps::tr("%1: %2 → %3")
-                                    .arg(within(rungName(effect.problem, refOf(rung.before))),
-                                         stateWord(rung.before.state), stateWord(rung.after.state));
+                                    .arg(rungWithin(effect, rung.before), stateWord(rung.before.state),
+                                         stateWord(rung.after.state));
   }
-  return lost + others;
+  return fewOf(lost + others, QStringLiteral(" · "));
 }
 
 QString movesText(const diet::SwapRequest& request, const diet::Swap& swap) {
@@ -131,8 +133,7 @@ QString unknownText(const diet::SwapEffect& effect) {
 
 QString rungNames(const diet::SwapEffect& effect, const std::vector<std::size_t>& rungs) {
   QStringList names;
-  for (const std::size_t rung : rungs)
-    names << within(rungName(effect.problem, refOf(effect.rungs[rung].before)));
+  for (const std::size_t rung : rungs) names << rungWithin(effect, effect.rungs[rung].before);
   return fewOf(names);
 }
 
@@ -170,7 +171,7 @@ QString swapFoodsText(const diet::SwapRequest& request, const diet::Swap& swap) 
 
 QString effectLine(const diet::SwapRequest& request, const SwapOffer& offer) {
   QStringList parts{calciumText(offer.effect), energyText(offer.effect.energy)};
-  parts << changesOf(offer.effect) << movesText(request, offer.swap) << eatenText(offer.effect)
+  parts << changesText(offer.effect) << movesText(request, offer.swap) << eatenText(offer.effect)
         << unknownText(offer.effect);
   parts.removeAll(QString());
   return dotted(parts);
