@@ -9,7 +9,7 @@
 
 namespace tarebowl::exchange {
 
-/// "tarebowl-swap/1" (core/README.md): the nearest `most` swaps and all pairs with what each does, and every
+/// "tarebowl-swap/1" (sample-data/README.md): the nearest `most` swaps and all pairs with what each does, and every
 /// refusal.
 [[nodiscard]] std::string writeSwaps(const diet::SwapRequest& request, const diet::SwapRanking& ranking,
                                      std::size_t most);
