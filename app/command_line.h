@@ -34,6 +34,7 @@ struct Command {
     Leftovers,      ///< the same
     Stock,          ///< of the collection at file
     Swap,           ///< what to give instead of the foods in without
+    Intake,         ///< of a group of the collection at file, from a day to a day
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -62,10 +63,13 @@ struct Command {
   bool confirm = false;                  ///< keep what would be asked about
   std::string outOfStock{};              ///< codes of foods parted by commas
   std::string backInStock{};
-  std::string without{};  ///< codes of missing foods, parted by commas
-  std::string among{};    ///< codes of the only candidates; empty: all that is on hand
-  double move = 0.0;      ///< share by which other lines may move
-  bool pairs = false;     ///< seek pairs though one food would do
+  std::string without{};                 ///< codes of missing foods, parted by commas
+  std::string among{};                   ///< codes of the only candidates; empty: all that is on hand
+  double move = 0.0;                     ///< share by which other lines may move
+  bool pairs = false;                    ///< seek pairs though one food would do
+  std::optional<quantity::Date> from{};  ///< nothing: four weeks
+  std::string nutrients{};               ///< tagnames parted by commas
+  bool csv = false;                      ///< for a spreadsheet
   std::string text;
 };
 

@@ -5,6 +5,7 @@
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
 #include "app/diet_commands.h"
+#include "app/intake_commands.h"
 #include "app/kitchen_commands.h"
 #include "app/not_counted.h"
 #include "app/problem_input.h"
@@ -160,6 +161,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return showStock(command, streams);
     case Command::Kind::Swap:
       return rankSwaps(command, streams);
+    case Command::Kind::Intake:
+      return showIntake(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;
