@@ -5,6 +5,7 @@
 #include "core/diet/swap_effect.h"
 #include "core/store/feeding_verbs.h"
 #include "core/store/swap_verbs.h"
+#include "core/store/verbs.h"
 #include "core/transfer/eaten_before.h"
 #include "core/transfer/kitchen_day.h"
 #include "tests/core/transfer/brackenmere.h"
