@@ -7,12 +7,14 @@
 #include "ui/kitchen/bowl_list.h"
 #include "ui/kitchen/bowl_pane.h"
 #include "ui/kitchen/kitchen_text.h"
+#include "ui/kitchen/leftover_pane.h"
 #include "ui/kitchen/sheet_side.h"
 #include "ui/kitchen/weigh_pane.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
+#include "ui/shared/segmented_switch.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -28,8 +30,8 @@
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kListWidth = 290;
-constexpr int kSideWidth = 310;
+constexpr int kListWidth = 256;
+constexpr int kSideWidth = 286;
 
 }  // namespace
 
@@ -43,6 +45,9 @@ KitchenRoom::KitchenRoom(OpenCollection& collection, Dialogs dialogs, KitchenDes
       list_(new BowlList(*desk_)),
       bowl_(new BowlPane(*desk_)),
       weigh_(new WeighPane(*desk_, *reason_)),
+      leftover_(new LeftoverPane(*desk_, *reason_)),
+      scale_(new QStackedWidget),
+      task_(new SegmentedSwitch(tr("What is weighed"), {tr("Weigh in"), tr("Leftovers")})),
       side_(new SheetSide(*desk_)),
       right_(new QStackedWidget),
       banner_(makeBanner()),
@@ -56,12 +61,15 @@ void KitchenRoom::build() {
   list_->setFixedWidth(kListWidth);
   right_->setFixedWidth(kSideWidth);
   right_->addWidget(side_);
+  scale_->addWidget(weigh_);
+  scale_->addWidget(leftover_);
+  scale_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
   auto* middle = new QVBoxLayout;
   middle->setSpacing(10);
   middle->addWidget(banner_);
   middle->addWidget(bowl_, 1);
   middle->addWidget(reason_);
-  middle->addWidget(weigh_);
+  middle->addWidget(scale_);
   auto* sideOf = new QVBoxLayout;
   sideOf->addWidget(buttons_);
   sideOf->addWidget(right_, 1);
@@ -75,7 +83,7 @@ void KitchenRoom::build() {
   page->addLayout(middle, 1);
   page->addLayout(sideOf);
   layout->addLayout(page, 1);
-  setFocusProxy(&weigh_->field());
+  showTask();
 }
 
 void KitchenRoom::addActions() {
@@ -84,6 +92,7 @@ void KitchenRoom::addActions() {
   QAction* labels = actions->add(tr("Labels…"), QKeySequence(tr("Ctrl+L")));
   auto* row = new QHBoxLayout(buttons_);
   row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(task_);
   row->addStretch(1);
   for (QAction* action : {sheet, labels}) {
     auto* button = new QPushButton(action->text());
@@ -102,6 +111,11 @@ void KitchenRoom::wire() {
     note_.clear();
   });
   connect(desk_, &KitchenDesk::placeChanged, this, [this] { reason_->dismiss(); });
+  connect(desk_, &KitchenDesk::taskChanged, this, &KitchenRoom::showTask);
+  connect(task_, &SegmentedSwitch::chosen, this, [this](int task) {
+    desk_->setTask(static_cast<KitchenDesk::Task>(task));
+    focusProxy()->setFocus();
+  });
   connect(desk_, &KitchenDesk::sheetChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
@@ -130,8 +144,18 @@ void KitchenRoom::write(KitchenPage page) {
   emit stateChanged();
 }
 
+void KitchenRoom::showTask() {
+  const bool weighsIn = desk_->task() == KitchenDesk::Task::WeighIn;
+  task_->setCurrent(weighsIn ? 0 : 1);
+  scale_->setCurrentIndex(weighsIn ? 0 : 1);
+  setFocusProxy(weighsIn ? &weigh_->field() : &leftover_->field());
+}
+
 void KitchenRoom::takeWeight(quantity::Grams actual) {
-  weigh_->takeWeight(actual);
+  if (desk_->task() == KitchenDesk::Task::WeighIn)
+    weigh_->takeWeight(actual);
+  else
+    leftover_->takeWeight(actual);
 }
 
 void KitchenRoom::setSwapPane(QWidget* pane) {
@@ -143,7 +167,8 @@ void KitchenRoom::showSwapPane(bool shown) {
   right_->setCurrentWidget(shown && swap_ != nullptr ? swap_ : side_);
 }
 
-void KitchenRoom::showSheet(const QString& section, quantity::Date day) {
+void KitchenRoom::showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task) {
+  desk_->setTask(task);
   desk_->showDay(day);
   desk_->showSection(section);
 }
@@ -151,7 +176,11 @@ void KitchenRoom::showSheet(const QString& section, quantity::Date day) {
 RoomState KitchenRoom::state() const {
   RoomState state = stateOf(collection_);
   state.units = tr("g as fed, of the whole bowl");
-  state.note = desk_->isReading() ? tr("reading the sheet…") : note_;
+  const bool isUnnamed = collection_.file() && collection_.author().who.empty();
+  state.note = desk_->isReading() ? tr("reading the sheet…")
+               : note_.isEmpty() && isUnnamed
+                   ? tr("weights stand without a name until you say who you are, at the right")
+                   : note_;
   return state;
 }
 
@@ -172,7 +201,7 @@ void KitchenRoom::goTo(qint64 id) {
   for (const SheetLine& line : linesToWeigh(desk_->sheet()->sheet))
     if (static_cast<qint64>(line.bowl) == id) {
       desk_->goTo(line);
-      weigh_->field().setFocus();
+      setFocus();
       return;
     }
 }

@@ -14,8 +14,9 @@ namespace tarebowl::ui {
 
 class BowlList;
 class BowlPane;
-class CollectionFiles;
+class LeftoverPane;
 class ReasonBar;
+class SegmentedSwitch;
 class SheetSide;
 class WeighPane;
 
@@ -29,7 +30,7 @@ class KitchenRoom : public Room {
   [[nodiscard]] RoomState state() const override;
   [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
   void goTo(qint64 id) override;
-  void showSheet(const QString& section, quantity::Date day);
+  void showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task);
 
   /// What a scale has read: it stands in the field until a person keeps it.
   void takeWeight(quantity::Grams actual);
@@ -39,6 +40,7 @@ class KitchenRoom : public Room {
 
   [[nodiscard]] KitchenDesk& desk() const { return *desk_; }
   [[nodiscard]] WeighPane& weighPane() const { return *weigh_; }
+  [[nodiscard]] LeftoverPane& leftoverPane() const { return *leftover_; }
   [[nodiscard]] BowlList& bowlList() const { return *list_; }
   [[nodiscard]] BowlPane& bowlPane() const { return *bowl_; }
   [[nodiscard]] SheetSide& side() const { return *side_; }
@@ -48,6 +50,7 @@ class KitchenRoom : public Room {
   void build();
   void wire();
   void addActions();
+  void showTask();
   void write(KitchenPage page);
   void complain(const QString& text);
 
@@ -58,6 +61,9 @@ class KitchenRoom : public Room {
   BowlList* list_;
   BowlPane* bowl_;
   WeighPane* weigh_;
+  LeftoverPane* leftover_;
+  QStackedWidget* scale_;
+  SegmentedSwitch* task_;
   SheetSide* side_;
   QStackedWidget* right_;
   QWidget* swap_ = nullptr;
