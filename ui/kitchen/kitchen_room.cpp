@@ -30,7 +30,7 @@
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kListWidth = 256;
+constexpr int kListWidth = 276;
 constexpr int kSideWidth = 286;
 
 }  // namespace
@@ -59,6 +59,7 @@ KitchenRoom::KitchenRoom(OpenCollection& collection, Dialogs dialogs, KitchenDes
 
 void KitchenRoom::build() {
   list_->setFixedWidth(kListWidth);
+  list_->addAtTop(task_);
   right_->setFixedWidth(kSideWidth);
   right_->addWidget(side_);
   scale_->addWidget(weigh_);
@@ -92,7 +93,6 @@ void KitchenRoom::addActions() {
   QAction* labels = actions->add(tr("Labels…"), QKeySequence(tr("Ctrl+L")));
   auto* row = new QHBoxLayout(buttons_);
   row->setContentsMargins(0, 0, 0, 0);
-  row->addWidget(task_);
   row->addStretch(1);
   for (QAction* action : {sheet, labels}) {
     auto* button = new QPushButton(action->text());
