@@ -16,30 +16,20 @@ constexpr double kLongestSeconds = 86'400.0;
 
 /// Where CLI11 puts what it reads.
 struct Words {
-  std::string file;
-  bool table = false;
-  bool json = false;
   double seconds = 10.0;
+  std::size_t most = 50;
+  std::string file;
   std::string collection;
   std::string sought;
-  std::size_t most = 50;
   std::string tableFile;
   std::string mapping;
-  bool dryRun = false;
-  bool wide = false;
   std::string larder;
-  bool explain = false;
   std::string group;
   std::string day;
   std::string foods;
   std::string profile;
   std::string diet;
-  int version = 0;
-  int otherVersion = 0;
-  bool asProblem = false;
   std::string section;
-  bool labels = false;
-  bool confirm = false;
   std::string outOfStock;
   std::string backInStock;
   std::string without;
@@ -51,6 +41,16 @@ struct Words {
   std::string nutrients;
   bool csv = false;
   std::string theme;  // checked here, read by the window itself
+  int version = 0;
+  int otherVersion = 0;
+  bool table = false;
+  bool json = false;
+  bool dryRun = false;
+  bool wide = false;
+  bool explain = false;
+  bool asProblem = false;
+  bool labels = false;
+  bool confirm = false;
 };
 
 void addFile(CLI::App& command, Words& words) {

@@ -50,6 +50,8 @@ struct Command {
   bool wide = false;                        ///< export a row a food
   bool explain = false;
   bool asProblem = false;                ///< export the problem of a version, not the diet
+  bool labels = false;                   ///< the labels of bowls instead of the sheet
+  bool confirm = false;                  ///< keep what would be asked about
   std::optional<std::string> larder{};   ///< foods on hand, for remedies
   std::string group{};                   ///< of animals
   std::optional<quantity::Date> day{};   ///< nothing: today
@@ -59,8 +61,6 @@ struct Command {
   int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
   int otherVersion = 0;                  ///< compared with; 0: the newest
   std::string section{};                 ///< whose kitchen
-  bool labels = false;                   ///< the labels of bowls instead of the sheet
-  bool confirm = false;                  ///< keep what would be asked about
   std::string outOfStock{};              ///< codes of foods parted by commas
   std::string backInStock{};
   std::string without{};                 ///< codes of missing foods, parted by commas

@@ -93,7 +93,7 @@ void takeOpened(const std::vector<intake::Bowl>& opened, const GroupOfDay& group
     place.bodyMass = group.bodyMass;
     place.opened = true;
   }
-  std::ranges::stable_partition(bowls, &PrepBowl::opened);
+  std::stable_partition(bowls.begin(), bowls.end(), [](const PrepBowl& bowl) { return bowl.opened; });
   int number = 0;
   for (PrepBowl& bowl : bowls) {
     if (!bowl.opened) bowl.bowl.key.bowl = number + 1;

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Ten years of a zoo's feeding: 300 groups of 10 foods each, about 11 million lines, generated with a seed.
-// TAREBOWL_FEEDING_DAYS makes it smaller. Beside each reading, the sqlite3 shell sums the same rows, where it
-// is installed.
+// TAREBOWL_FEEDING_DAYS and TAREBOWL_FEEDING_GROUPS make it smaller. Beside each reading, the sqlite3 shell
+// sums the same rows, where it is installed.
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_verbs.h"
 #include "core/store/feeding_reading.h"
@@ -13,6 +13,7 @@
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <random>
 #include <vector>
 
@@ -22,15 +23,23 @@ namespace {
 namespace fs = std::filesystem;
 using quantity::Grams;
 
-constexpr int kGroups = 300;
 constexpr int kItems = 10;
 constexpr int kFoods = 200;
 constexpr int kFirstDay = 17'000;  // 2016-07-18
 
+int numberFrom(const char* variable, int otherwise) {
+  const char* const told = std::getenv(variable);
+  return told != nullptr ? std::atoi(told) : otherwise;
+}
+
 int days() {
   constexpr int kTenYears = 3652;
-  const char* const fewer = std::getenv("TAREBOWL_FEEDING_DAYS");
-  return fewer != nullptr ? std::atoi(fewer) : kTenYears;
+  return numberFrom("TAREBOWL_FEEDING_DAYS", kTenYears);
+}
+
+int groups() {
+  constexpr int kZoo = 300;
+  return numberFrom("TAREBOWL_FEEDING_GROUPS", kZoo);
 }
 
 std::string groupCode(int group) {
@@ -39,7 +48,7 @@ std::string groupCode(int group) {
 
 std::vector<intake::Bowl> sheetOf(int day, std::mt19937& random) {
   std::vector<intake::Bowl> bowls;
-  for (int group = 0; group < kGroups; ++group) {
+  for (int group = 0; group < groups(); ++group) {
     intake::Bowl bowl{.key = {groupCode(group), intake::dayOfNumber(day), 1},
                       .meal = "morning",
                       .label = groupCode(group) + ", morning",
@@ -80,7 +89,7 @@ void writeDay(store::Collection& collection, int day, std::mt19937& random) {
 store::Collection made(const fs::path& file) {
   store::Collection collection = newCollection(file);
   store::addSpecies(collection, {.code = "made", .name = "Made up", .invented = true}, kBench);
-  for (int group = 0; group < kGroups; ++group)
+  for (int group = 0; group < groups(); ++group)
     store::addGroup(
         collection,
         {.code = groupCode(group), .name = groupCode(group), .species = "made", .section = "made"}, kBench);
@@ -93,7 +102,7 @@ store::Collection made(const fs::path& file) {
 /// Made once, and kept for the next run.
 const fs::path& tenYears() {
   static const fs::path file = [] {
-    const fs::path name = workFile(fmt::format("fed-{}.tarebowl", days()));
+    const fs::path name = workFile(fmt::format("fed-{}-{}.tarebowl", groups(), days()));
     if (fs::exists(name)) return name;
     const fs::path growing = workFile("feeding.tarebowl");
     {
@@ -108,7 +117,7 @@ const fs::path& tenYears() {
 }
 
 double lines() {
-  return static_cast<double>(kGroups) * kItems * days();
+  return static_cast<double>(groups()) * kItems * days();
 }
 
 quantity::Date dayAt(int number) {
@@ -127,7 +136,8 @@ double eatenOf(const store::Collection& collection, const std::optional<std::str
 
 void groupsTenYears(benchmark::State& state) {
   const auto collection = store::Collection::open(tenYears(), kBench.at);
-  for (auto step : state) benchmark::DoNotOptimize(eatenOf(collection, groupCode(137), 0, days() - 1));
+  for (auto step : state)
+    benchmark::DoNotOptimize(eatenOf(collection, groupCode(groups() / 2), 0, days() - 1));
   state.counters["bytes_a_line"] = megabytes(tenYears()) * 1e6 / lines();
 }
 
@@ -144,7 +154,8 @@ std::string shell(const std::string& where) {
 }
 
 void shellSumsGroup(benchmark::State& state) {
-  const std::string command = shell("group_id = (SELECT id FROM animal_group WHERE code = 'g137')");
+  const std::string command = shell(
+      fmt::format("group_id = (SELECT id FROM animal_group WHERE code = '{}')", groupCode(groups() / 2)));
   if (!runs("command -v sqlite3 > /dev/null")) return state.SkipWithError("sqlite3 is not installed");
   for (auto step : state) runs(command);
 }
@@ -165,7 +176,7 @@ void writeSheet(benchmark::State& state) {
   for (auto step : state) {
     state.PauseTiming();
     auto bowls = sheetOf(++day, random);
-    bowls.resize(30);
+    bowls.resize(std::min<std::size_t>(30, bowls.size()));
     std::vector<store::WeightRead> weights;
     for (const intake::Bowl& bowl : bowls)
       for (const intake::BowlItem& item : bowl.items)

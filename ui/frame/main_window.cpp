@@ -135,10 +135,14 @@ void MainWindow::wireCollection() {
 }
 
 void MainWindow::wireToday() {
-  connect(today_, &TodayRoom::kitchenWanted, this, [this](const QString& section, int day) {
-    goToRoom(kKitchenNumber);
-    kitchen_->showSheet(section, intake::dayOfNumber(day));
-  });
+  const auto showKitchen = [this](KitchenDesk::Task task) {
+    return [this, task](const QString& section, int day) {
+      goToRoom(kKitchenNumber);
+      kitchen_->showSheet(section, intake::dayOfNumber(day), task);
+    };
+  };
+  connect(today_, &TodayRoom::kitchenWanted, this, showKitchen(KitchenDesk::Task::WeighIn));
+  connect(today_, &TodayRoom::leftoversWanted, this, showKitchen(KitchenDesk::Task::Leftovers));
   connect(today_, &TodayRoom::dietWanted, this, [this](const QString& name) {
     goToRoom(kDietsNumber);
     const std::vector<FinderHit> hits = diets_->find(name, 1);

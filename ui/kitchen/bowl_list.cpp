@@ -31,7 +31,12 @@ QIcon markIcon(Mark mark) {
 }  // namespace
 
 BowlList::BowlList(KitchenDesk& desk, QWidget* parent)
-    : QWidget(parent), desk_(desk), sections_(new QComboBox), days_(new QDateEdit), bowls_(new QListWidget) {
+    : QWidget(parent),
+      desk_(desk),
+      layout_(new QVBoxLayout(this)),
+      sections_(new QComboBox),
+      days_(new QDateEdit),
+      bowls_(new QListWidget) {
   build();
   connect(sections_, &QComboBox::textActivated, &desk_, &KitchenDesk::showSection);
   connect(days_, &QDateEdit::dateChanged, this, [this](QDate day) { desk_.showDay(toDate(day)); });
@@ -59,14 +64,19 @@ void BowlList::build() {
   bowls_->setWordWrap(true);
   bowls_->setIconSize({kMarkSide, kMarkSide});
   bowls_->setSpacing(3);
+  bowls_->setResizeMode(QListView::Adjust);
+  bowls_->setTextElideMode(Qt::ElideNone);
   bowls_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   bowls_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   QFont big = bowls_->font();
   big.setPointSize(12);
   bowls_->setFont(big);
-  auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(12, 12, 12, 8);
-  for (QWidget* part : std::initializer_list<QWidget*>{sections_, days_, bowls_}) layout->addWidget(part);
+  layout_->setContentsMargins(12, 12, 12, 8);
+  for (QWidget* part : std::initializer_list<QWidget*>{sections_, days_, bowls_}) layout_->addWidget(part);
+}
+
+void BowlList::addAtTop(QWidget* widget) {
+  layout_->insertWidget(0, widget);
 }
 
 void BowlList::showSheet() {

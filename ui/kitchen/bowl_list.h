@@ -9,6 +9,7 @@
 class QComboBox;
 class QDateEdit;
 class QListWidget;
+class QVBoxLayout;
 
 namespace tarebowl::ui {
 
@@ -17,6 +18,9 @@ class BowlList : public QWidget {
   Q_OBJECT
  public:
   explicit BowlList(KitchenDesk& desk, QWidget* parent = nullptr);
+
+  /// Above the section.
+  void addAtTop(QWidget* widget);
 
   [[nodiscard]] QComboBox& sections() const { return *sections_; }
   [[nodiscard]] QDateEdit& days() const { return *days_; }
@@ -28,6 +32,7 @@ class BowlList : public QWidget {
   void showPlace();
 
   KitchenDesk& desk_;
+  QVBoxLayout* layout_;
   QComboBox* sections_;
   QDateEdit* days_;
   QListWidget* bowls_;

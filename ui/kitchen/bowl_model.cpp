@@ -62,6 +62,7 @@ QString BowlModel::text(const intake::BowlItem& item, int column) const {
     default:
       break;
   }
+  if (desk_.task() == KitchenDesk::Task::Leftovers) return leftText(item, food);
   const auto state = stateOf(item);
   if (!state) return {};
   constexpr const char* kShapes[] = {"●", "▼", "▲"};
@@ -86,7 +87,8 @@ QVariant BowlModel::data(const QModelIndex& index, int role) const {
                                                 : Qt::AlignLeft | Qt::AlignVCenter);
     case Qt::ForegroundRole: {
       if (item.swappedOut) return currentTheme().soft;
-      const auto state = index.column() == Weighed ? stateOf(item) : std::nullopt;
+      const bool isJudged = index.column() == Weighed && desk_.task() == KitchenDesk::Task::WeighIn;
+      const auto state = isJudged ? stateOf(item) : std::nullopt;
       return state ? QVariant(colorOf(markOf(*state), currentTheme())) : QVariant(currentTheme().ink);
     }
     default:
@@ -104,7 +106,7 @@ QVariant BowlModel::headerData(int section, Qt::Orientation orientation, int rol
     case Preparation:
       return tr("preparation");
     default:
-      return tr("weighed");
+      return desk_.task() == KitchenDesk::Task::Leftovers ? tr("left") : tr("weighed");
   }
 }
 

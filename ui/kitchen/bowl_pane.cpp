@@ -43,7 +43,7 @@ BowlPane::BowlPane(KitchenDesk& desk, QWidget* parent)
   given_->setFont(sized(given_->font(), kFactsPoints, false));
   given_->setWordWrap(true);
   table_->setModel(model_);
-  table_->setWideColumn(BowlModel::Food);
+  table_->setWideColumn(BowlModel::Preparation);  // cut first: it stands whole beside the weight
   table_->verticalHeader()->setDefaultSectionSize(kRowHeight);
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   auto* layout = new QVBoxLayout(this);

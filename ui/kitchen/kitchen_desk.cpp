@@ -34,11 +34,13 @@ KitchenDesk::KitchenDesk(OpenCollection& collection, Clock today, QObject* paren
 
 void KitchenDesk::startAnew() {
   day_ = today_();
+  task_ = Task::WeighIn;
   section_.clear();
   sheet_.reset();
   place_.reset();
   if (collection_.file()) read();
   emit opened();
+  emit taskChanged();
   emit sheetChanged();
 }
 
@@ -116,13 +118,45 @@ void KitchenDesk::stepBowl(int bowls) {
     if (static_cast<std::ptrdiff_t>(line.bowl) == wanted) return goTo(line);
 }
 
+bool KitchenDesk::moveBy(int key) {
+  switch (key) {
+    case Qt::Key_Down:
+      step(1);
+      return true;
+    case Qt::Key_Up:
+      step(-1);
+      return true;
+    case Qt::Key_PageDown:
+      stepBowl(1);
+      return true;
+    case Qt::Key_PageUp:
+      stepBowl(-1);
+      return true;
+    default:
+      return false;
+  }
+}
+
+bool KitchenDesk::isDone(const SheetLine& line) const {
+  const intake::Bowl& bowl = sheet_->sheet.bowls[line.bowl].bowl;
+  if (task_ == Task::WeighIn) return isWeighed(bowl.items[line.item]);
+  return !bowl.remainders.empty() || !bowl.items[line.item].leftovers.empty();
+}
+
+void KitchenDesk::setTask(Task task) {
+  if (task == task_) return;
+  task_ = task;
+  emit taskChanged();
+  place_.reset();
+  goOn();
+  emit placeChanged();
+}
+
 void KitchenDesk::goOn() {
   if (!sheet_) return;
   const auto all = linesToWeigh(sheet_->sheet);
   if (all.empty()) return place_.reset();
-  const auto isOpen = [&](const SheetLine& line) {
-    return !isWeighed(sheet_->sheet.bowls[line.bowl].bowl.items[line.item]);
-  };
+  const auto isOpen = [&](const SheetLine& line) { return !isDone(line); };
   const auto here = place_ ? std::ranges::upper_bound(all, *place_) : all.begin();
   auto next = std::find_if(here, all.end(), isOpen);
   if (next == all.end()) next = std::find_if(all.begin(), here, isOpen);
@@ -195,6 +229,30 @@ void KitchenDesk::correct(Grams actual, const QString& reason) {
   write([weight, reason = reason.toStdString()](store::Collection& collection, const store::Author& author) {
     (void)store::correctWeight(collection, weight, reason, author);
     return store::Kept::First;
+  });
+}
+
+void KitchenDesk::noteLeft(intake::LeftoverKind kind, std::optional<Grams> left) {
+  if (item() == nullptr) return;
+  const store::LeftoverFound found{{bowl()->bowl.key, item()->item}, kind, left, {}};
+  write([found](store::Collection& collection, const store::Author& author) {
+    return store::noteLeftovers(collection, {&found, 1}, author).at(0);
+  });
+}
+
+void KitchenDesk::correctLeft(intake::LeftoverKind kind, std::optional<Grams> left, const QString& reason) {
+  if (item() == nullptr) return;
+  const store::LeftoverFound found{{bowl()->bowl.key, item()->item}, kind, left, {}};
+  write([found, reason = reason.toStdString()](store::Collection& collection, const store::Author& author) {
+    (void)store::correctLeftover(collection, found, reason, author);
+    return store::Kept::First;
+  });
+}
+
+void KitchenDesk::noteRemainder(Grams left) {
+  if (bowl() == nullptr) return;
+  write([key = bowl()->bowl.key, left](store::Collection& collection, const store::Author& author) {
+    return store::noteRemainder(collection, key, left, author);
   });
 }
 

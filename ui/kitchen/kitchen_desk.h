@@ -28,6 +28,11 @@ class KitchenDesk : public QObject {
   [[nodiscard]] const std::optional<KitchenSheet>& sheet() const { return sheet_; }
   [[nodiscard]] bool isReading() const { return reading_; }
 
+  /// What is weighed: what goes into the bowls, or what came back in them.
+  enum class Task { WeighIn, Leftovers };
+  [[nodiscard]] Task task() const { return task_; }
+  void setTask(Task task);
+
   void showSection(const QString& section);
   void showDay(quantity::Date day);
   void refresh();
@@ -41,7 +46,9 @@ class KitchenDesk : public QObject {
   /// Steps through the lines of the sheet, or bowl by bowl.
   void step(int lines);
   void stepBowl(int bowls);
-  /// To the next line that is not weighed in, after this one and then from the beginning.
+  /// Up, down, page up and page down do the same; false for any other key (Qt::Key).
+  bool moveBy(int key);
+  /// To the next line that is not done, after this one and then from the beginning.
   void goOn();
 
   /// What is to be asked about a weight before it is kept.
@@ -53,10 +60,17 @@ class KitchenDesk : public QObject {
   /// Puts a weight right that is written already.
   void correct(quantity::Grams actual, const QString& reason);
 
+  /// Writes what was left of the line on the scale, and goes on.
+  void noteLeft(intake::LeftoverKind kind, std::optional<quantity::Grams> left);
+  void correctLeft(intake::LeftoverKind kind, std::optional<quantity::Grams> left, const QString& reason);
+  /// What is left of all foods of the bowl together.
+  void noteRemainder(quantity::Grams left);
+
  signals:
   void opened();
   void sheetChanged();
   void placeChanged();
+  void taskChanged();
   /// Something was written: where a first entry of somebody else was there, that is told.
   void weighed(bool second);
 
@@ -64,12 +78,14 @@ class KitchenDesk : public QObject {
   void startAnew();
   void read();
   void take(KitchenSheet sheet);
+  [[nodiscard]] bool isDone(const SheetLine& line) const;
   [[nodiscard]] std::optional<intake::WeightBefore> weightBefore() const;
   void write(std::function<store::Kept(store::Collection&, const store::Author&)> work);
 
   OpenCollection& collection_;
   Clock today_;
   quantity::Date day_;
+  Task task_ = Task::WeighIn;
   std::string section_;
   std::optional<KitchenSheet> sheet_;
   std::optional<SheetLine> place_;

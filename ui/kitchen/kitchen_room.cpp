@@ -8,6 +8,7 @@
 #include "ui/kitchen/bowl_pane.h"
 #include "ui/kitchen/kitchen_swap.h"
 #include "ui/kitchen/kitchen_text.h"
+#include "ui/kitchen/leftover_pane.h"
 #include "ui/kitchen/scale_bar.h"
 #include "ui/kitchen/sheet_side.h"
 #include "ui/kitchen/swap_pane.h"
@@ -16,6 +17,7 @@
 #include "ui/shared/paths.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
+#include "ui/shared/segmented_switch.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -31,8 +33,8 @@
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kListWidth = 290;
-constexpr int kSideWidth = 310;
+constexpr int kListWidth = 276;
+constexpr int kSideWidth = 286;
 
 }  // namespace
 
@@ -46,6 +48,9 @@ KitchenRoom::KitchenRoom(OpenCollection& collection, Dialogs dialogs, KitchenDes
       list_(new BowlList(*desk_)),
       bowl_(new BowlPane(*desk_)),
       weigh_(new WeighPane(*desk_, *reason_)),
+      leftover_(new LeftoverPane(*desk_, *reason_)),
+      onScale_(new QStackedWidget),
+      task_(new SegmentedSwitch(tr("What is weighed"), {tr("Weigh in"), tr("Leftovers")})),
       side_(new SheetSide(*desk_)),
       scale_(new ScaleBar),
       swap_(new SwapPane),
@@ -67,7 +72,10 @@ void KitchenRoom::build() {
   bowl->setSpacing(10);
   bowl->addWidget(bowl_, 1);
   bowl->addWidget(reason_);
-  bowl->addWidget(weigh_);
+  onScale_->addWidget(weigh_);
+  onScale_->addWidget(leftover_);
+  onScale_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+  bowl->addWidget(onScale_);
   bowl->addWidget(scale_);
   middle_->addWidget(weighing);
   middle_->addWidget(swap_);
@@ -76,6 +84,7 @@ void KitchenRoom::build() {
   middle->addWidget(banner_);
   middle->addWidget(middle_, 1);
   side_->setFixedWidth(kSideWidth);
+  list_->addAtTop(task_);
   auto* sideOf = new QVBoxLayout;
   sideOf->addWidget(buttons_);
   sideOf->addWidget(side_, 1);
@@ -89,7 +98,7 @@ void KitchenRoom::build() {
   page->addLayout(middle, 1);
   page->addLayout(sideOf);
   layout->addLayout(page, 1);
-  setFocusProxy(&weigh_->field());
+  showTask();
 }
 
 void KitchenRoom::addActions() {
@@ -115,9 +124,13 @@ void KitchenRoom::wire() {
     reason_->dismiss();
     note_.clear();
   });
-  connect(scale_, &ScaleBar::weightRead, this,
-          [this](double grams) { weigh_->takeWeight(quantity::Grams(grams)); });
+  connect(scale_, &ScaleBar::weightRead, this, [this](double grams) { takeWeight(quantity::Grams(grams)); });
   connect(desk_, &KitchenDesk::placeChanged, this, [this] { reason_->dismiss(); });
+  connect(desk_, &KitchenDesk::taskChanged, this, &KitchenRoom::showTask);
+  connect(task_, &SegmentedSwitch::chosen, this, [this](int task) {
+    desk_->setTask(static_cast<KitchenDesk::Task>(task));
+    focusProxy()->setFocus();
+  });
   connect(desk_, &KitchenDesk::sheetChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
@@ -165,11 +178,26 @@ void KitchenRoom::wireSwap() {
   connect(desk_, &KitchenDesk::opened, this, [this] { middle_->setCurrentIndex(0); });
 }
 
+void KitchenRoom::showTask() {
+  const bool weighsIn = desk_->task() == KitchenDesk::Task::WeighIn;
+  task_->setCurrent(weighsIn ? 0 : 1);
+  onScale_->setCurrentIndex(weighsIn ? 0 : 1);
+  setFocusProxy(weighsIn ? &weigh_->field() : &leftover_->field());
+}
+
+void KitchenRoom::takeWeight(quantity::Grams actual) {
+  if (desk_->task() == KitchenDesk::Task::WeighIn)
+    weigh_->takeWeight(actual);
+  else
+    leftover_->takeWeight(actual);
+}
+
 bool KitchenRoom::isSwapping() const {
   return middle_->currentWidget() == swap_;
 }
 
-void KitchenRoom::showSheet(const QString& section, quantity::Date day) {
+void KitchenRoom::showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task) {
+  desk_->setTask(task);
   desk_->showDay(day);
   desk_->showSection(section);
 }
@@ -177,7 +205,11 @@ void KitchenRoom::showSheet(const QString& section, quantity::Date day) {
 RoomState KitchenRoom::state() const {
   RoomState state = stateOf(collection_);
   state.units = tr("g as fed, of the whole bowl");
-  state.note = desk_->isReading() ? tr("reading the sheet…") : note_;
+  const bool isUnnamed = collection_.file() && collection_.author().who.empty();
+  state.note = desk_->isReading() ? tr("reading the sheet…")
+               : note_.isEmpty() && isUnnamed
+                   ? tr("weights stand without a name until you say who you are, at the right")
+                   : note_;
   return state;
 }
 
@@ -198,7 +230,7 @@ void KitchenRoom::goTo(qint64 id) {
   for (const SheetLine& line : linesToWeigh(desk_->sheet()->sheet))
     if (static_cast<qint64>(line.bowl) == id) {
       desk_->goTo(line);
-      weigh_->field().setFocus();
+      setFocus();
       return;
     }
 }

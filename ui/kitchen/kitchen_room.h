@@ -14,10 +14,11 @@ namespace tarebowl::ui {
 
 class BowlList;
 class BowlPane;
-class CollectionFiles;
 class KitchenSwap;
+class LeftoverPane;
 class ReasonBar;
 class ScaleBar;
+class SegmentedSwitch;
 class SheetSide;
 class SwapPane;
 class WeighPane;
@@ -32,10 +33,11 @@ class KitchenRoom : public Room {
   [[nodiscard]] RoomState state() const override;
   [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
   void goTo(qint64 id) override;
-  void showSheet(const QString& section, quantity::Date day);
+  void showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task);
 
   [[nodiscard]] KitchenDesk& desk() const { return *desk_; }
   [[nodiscard]] WeighPane& weighPane() const { return *weigh_; }
+  [[nodiscard]] LeftoverPane& leftoverPane() const { return *leftover_; }
   [[nodiscard]] BowlList& bowlList() const { return *list_; }
   [[nodiscard]] BowlPane& bowlPane() const { return *bowl_; }
   [[nodiscard]] SheetSide& side() const { return *side_; }
@@ -49,6 +51,8 @@ class KitchenRoom : public Room {
   void wire();
   void wireSwap();
   void addActions();
+  void showTask();
+  void takeWeight(quantity::Grams actual);
   void write(KitchenPage page);
   void complain(const QString& text);
 
@@ -59,6 +63,9 @@ class KitchenRoom : public Room {
   BowlList* list_;
   BowlPane* bowl_;
   WeighPane* weigh_;
+  LeftoverPane* leftover_;
+  QStackedWidget* onScale_;  ///< what is weighed in, or what came back
+  SegmentedSwitch* task_;
   SheetSide* side_;
   ScaleBar* scale_;
   SwapPane* swap_;

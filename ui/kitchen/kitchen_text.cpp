@@ -143,6 +143,32 @@ QString entriesText(const intake::BowlItem& item, const intake::KitchenFood& foo
   return entries.join(Kitchen::tr("; before that "));
 }
 
+QString leftText(const intake::BowlItem& item, const intake::KitchenFood& food) {
+  using intake::LeftoverKind;
+  const auto counts = intake::entryThatCounts(item.leftovers);
+  if (!counts) return {};
+  const QString left =
+      counts->left ? Kitchen::tr("%1 left").arg(inGrams(*counts->left, food.step)) : QString();
+  const auto with = [&](const QString& word) {
+    return left.isEmpty() ? word : word + Kitchen::tr(", ") + left;
+  };
+  switch (counts->kind) {
+    case LeftoverKind::Weighed:
+      return left;
+    case LeftoverKind::AllEaten:
+      return Kitchen::tr("all eaten");
+    case LeftoverKind::NotWeighed:
+      return Kitchen::tr("not weighed");
+    case LeftoverKind::Estimated:
+      return with(Kitchen::tr("estimated"));
+    case LeftoverKind::Spilled:
+      return with(Kitchen::tr("spilled"));
+    case LeftoverKind::Stolen:
+      break;
+  }
+  return with(Kitchen::tr("stolen"));
+}
+
 QString withoutBowlText(const intake::GroupWithoutBowl& group) {
   const QString name = QString::fromStdString(group.name);
   switch (group.why) {

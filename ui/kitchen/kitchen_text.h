@@ -34,6 +34,8 @@ namespace tarebowl::ui {
 /// "120 g by Keeper A at 07:31; before that 200 g (typed wrongly)": every entry of a line, also a second one.
 [[nodiscard]] QString entriesText(const intake::BowlItem& item, const intake::KitchenFood& food);
 
+/// "12 g left", "all eaten", "not weighed", "stolen, 3 g left"; empty where nobody said anything.
+[[nodiscard]] QString leftText(const intake::BowlItem& item, const intake::KitchenFood& food);
 [[nodiscard]] QString withoutBowlText(const intake::GroupWithoutBowl& group);
 /// What is given without weighing.
 [[nodiscard]] QString allowanceText(const diet::Allowance& allowance, const intake::KitchenFood& food);

@@ -66,6 +66,7 @@ QLabel* SheetSide::addCard(QVBoxLayout& layout, const QString& heading) {
   label->setWordWrap(true);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   layOutCard(*card, heading)->addWidget(label);
+  card->findChild<QLabel*>(QStringLiteral("heading"))->setWordWrap(true);
   layout.addWidget(card);
   return label;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/kitchen/weigh_pane.h"
 
+#include "ui/kitchen/big_type.h"
 #include "ui/kitchen/kitchen_text.h"
 #include "ui/kitchen/tolerance_bar.h"
 #include "ui/shared/banner.h"
@@ -17,20 +18,6 @@
 #include <QVBoxLayout>
 
 namespace tarebowl::ui {
-namespace {
-
-constexpr int kFoodPoints = 20;
-constexpr int kFieldPoints = 34;
-constexpr int kWordPoints = 16;
-
-void setPoints(QWidget* widget, int points, bool bold = false) {
-  QFont font = widget->font();
-  font.setPointSize(points);
-  font.setBold(bold);
-  widget->setFont(font);
-}
-
-}  // namespace
 
 WeighPane::WeighPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent)
     : QFrame(parent),
@@ -39,7 +26,7 @@ WeighPane::WeighPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent)
       food_(new QLabel),
       planned_(new QLabel),
       entries_(new QLabel),
-      field_(new QLineEdit),
+      field_(makeWeightField()),
       bar_(new ToleranceBar),
       question_(makeBanner()),
       missing_(new QPushButton) {
@@ -65,7 +52,6 @@ void WeighPane::build() {
   setAccessibleName(tr("On the scale"));
   setPoints(food_, kFoodPoints, true);
   setPoints(planned_, kWordPoints);
-  setPoints(field_, kFieldPoints, true);
   setPoints(bar_, kWordPoints);
   setPoints(question_, kWordPoints);
   food_->setWordWrap(true);
@@ -136,18 +122,10 @@ void WeighPane::startAnew() {
   bar_->setWeight(std::nullopt);
 }
 
-std::optional<quantity::Grams> WeighPane::typed() const {
-  const QString text = field_->text().trimmed();
-  bool isNumber = false;
-  double value = QLocale().toDouble(text, &isNumber);
-  if (!isNumber) value = QLocale::c().toDouble(text, &isNumber);
-  return isNumber ? std::optional(quantity::Grams(value)) : std::nullopt;
-}
-
 void WeighPane::showTyped() {
   asked_.clear();
   question_->hide();
-  bar_->setWeight(typed());
+  bar_->setWeight(typedGrams(field_->text()));
 }
 
 void WeighPane::takeWeight(quantity::Grams actual) {
@@ -164,7 +142,7 @@ void WeighPane::say(const QString& text) {
 void WeighPane::finish() {
   if (desk_.item() == nullptr) return;
   if (field_->text().trimmed().isEmpty()) return desk_.goOn();
-  const auto actual = typed();
+  const auto actual = typedGrams(field_->text());
   if (!actual) return say(tr("“%1” is no weight: type grams, such as 20.5.").arg(field_->text()));
   const auto doubts = desk_.doubtsAbout(*actual);
   const bool impossible = !doubts.empty() && doubts.front() == intake::WeighingDoubt::BelowNothing;
@@ -193,25 +171,12 @@ void WeighPane::askWhy(quantity::Grams actual) {
 
 bool WeighPane::eventFilter(QObject* watched, QEvent* event) {
   if (watched != field_ || event->type() != QEvent::KeyPress) return QFrame::eventFilter(watched, event);
-  switch (static_cast<QKeyEvent*>(event)->key()) {
-    case Qt::Key_Down:
-      desk_.step(1);
-      return true;
-    case Qt::Key_Up:
-      desk_.step(-1);
-      return true;
-    case Qt::Key_PageDown:
-      desk_.stepBowl(1);
-      return true;
-    case Qt::Key_PageUp:
-      desk_.stepBowl(-1);
-      return true;
-    case Qt::Key_Asterisk:
-      emit notAvailable();
-      return true;
-    default:
-      return QFrame::eventFilter(watched, event);
+  const int key = static_cast<QKeyEvent*>(event)->key();
+  if (key == Qt::Key_Asterisk) {
+    emit notAvailable();
+    return true;
   }
+  return desk_.moveBy(key) || QFrame::eventFilter(watched, event);
 }
 
 }  // namespace tarebowl::ui

@@ -45,7 +45,6 @@ class WeighPane : public QFrame {
   void finish();
   void keep(quantity::Grams actual);
   void askWhy(quantity::Grams actual);
-  [[nodiscard]] std::optional<quantity::Grams> typed() const;
   void say(const QString& text);
 
   KitchenDesk& desk_;

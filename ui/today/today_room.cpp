@@ -101,6 +101,7 @@ void TodayRoom::showOverview() {
   if (overview_)
     for (const TodayCard& card : todayCards(*overview_)) addCard(card);
   cards_->addStretch(1);
+  if (!rows_.empty()) setFocusProxy(rows_.front());
   emit stateChanged();
 }
 
@@ -115,8 +116,10 @@ void TodayRoom::addCard(const TodayCard& card) {
     button->setStyleSheet(QStringLiteral("text-align: left; padding: 7px 10px;"));
     button->setAccessibleName(QStringLiteral("%1: %2, %3").arg(card.heading, row.text, wordOf(row.mark)));
     connect(button, &QPushButton::clicked, this, [this, row] { follow(row); });
+    auto* mark = new MarkWidget(row.mark);
+    mark->setFont(font);
     auto* line = new QHBoxLayout;
-    line->addWidget(new MarkWidget(row.mark));
+    line->addWidget(mark);
     line->addWidget(button, 1);
     layout->addLayout(line);
     rows_.push_back(button);
@@ -130,7 +133,7 @@ void TodayRoom::follow(const TodayRow& row) {
     case TodayPlace::Kitchen:
       return emit kitchenWanted(row.section, today);
     case TodayPlace::Leftovers:
-      return emit kitchenWanted(row.section, today - 1);
+      return emit leftoversWanted(row.section, today - 1);
     case TodayPlace::Swap: {
       const auto& key = overview_->swapsMade.at(row.index).record.instead.bowl;
       return emit kitchenWanted({}, intake::dayNumber(key.day));

@@ -37,6 +37,7 @@ class TodayRoom : public Room {
  signals:
   /// day: days since 1970-01-01.
   void kitchenWanted(const QString& section, int day);
+  void leftoversWanted(const QString& section, int day);
   /// Part of the name by which the diets' own finder knows it.
   void dietWanted(const QString& name);
 

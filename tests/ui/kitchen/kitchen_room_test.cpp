@@ -10,6 +10,7 @@
 #include "ui/kitchen/bowl_list.h"
 #include "ui/kitchen/bowl_model.h"
 #include "ui/kitchen/bowl_pane.h"
+#include "ui/kitchen/leftover_pane.h"
 #include "ui/kitchen/sheet_side.h"
 #include "ui/kitchen/tolerance_bar.h"
 #include "ui/kitchen/weigh_pane.h"
@@ -205,6 +206,67 @@ TEST_F(KitchenRoomTest, AnotherMachineThatWasFasterIsToldAndBothWeightsAreKept) 
   EXPECT_THAT(question(), HasSubstr("both weights are kept"));
   EXPECT_EQ(example.bowl("mice").items.at(0).weighings.size(), 2U);
   EXPECT_EQ(weighed("mice", 0), 9.9);
+}
+
+/// The next morning: the sheet is weighed in, and its bowls come back.
+class LeftoversTest : public KitchenRoomTest {
+ protected:
+  LeftoversTest() {
+    type("10");
+    type("20");
+    type("6");
+    room.desk().setTask(KitchenDesk::Task::Leftovers);
+    left().setFocus();
+  }
+  QLineEdit& left() { return room.leftoverPane().field(); }
+  void typeLeft(const char* keys, Qt::Key key) {
+    QTest::keyClicks(&left(), QString::fromUtf8(keys));
+    QTest::keyClick(&left(), key);
+    settle();
+  }
+  [[nodiscard]] std::vector<intake::Leftover> leftovers(const char* group, std::size_t item) const {
+    return example.bowl(group).items.at(item).leftovers;
+  }
+};
+
+TEST_F(LeftoversTest, GramsAndEnterOrOneLetterSayWhatWasLeftOfEachFood) {
+  EXPECT_EQ(onScale(), "mice kale");
+  typeLeft("2.5", Qt::Key_Return);
+  EXPECT_EQ(onScale(), "tenrecs kale");
+  typeLeft("", Qt::Key_A);
+  EXPECT_EQ(onScale(), "tenrecs crickets");
+  typeLeft("1", Qt::Key_T);
+  EXPECT_EQ(leftovers("mice", 0).at(0).left, Grams(2.5));
+  EXPECT_EQ(leftovers("tenrecs", 0).at(0).kind, intake::LeftoverKind::AllEaten);
+  EXPECT_EQ(leftovers("tenrecs", 1).at(0).kind, intake::LeftoverKind::Stolen);
+  EXPECT_EQ(leftovers("tenrecs", 1).at(0).left, Grams(1));
+}
+
+TEST_F(LeftoversTest, WhatCannotBeToldApartIsWeighedTogether) {
+  QTest::keyClick(&left(), Qt::Key_PageDown);
+  EXPECT_EQ(onScale(), "tenrecs kale");
+  typeLeft("4", Qt::Key_M);
+  EXPECT_EQ(example.bowl("tenrecs").remainders.at(0).left, Grams(4));
+  EXPECT_EQ(onScale(), "mice kale");  // of that bowl nothing is left to say
+}
+
+TEST_F(LeftoversTest, ACorrectionAsksWhyAndKeepsTheFirstEntry) {
+  typeLeft("2.5", Qt::Key_Return);
+  QTest::keyClick(&left(), Qt::Key_Up);
+  typeLeft("", Qt::Key_A);
+  QWidget* reason = QApplication::focusWidget();
+  QTest::keyClicks(reason, QStringLiteral("the bowl was on the scale"));
+  QTest::keyClick(reason, Qt::Key_Return);
+  settle();
+  ASSERT_EQ(leftovers("mice", 0).size(), 2U);
+  EXPECT_EQ(entryThatCounts(leftovers("mice", 0))->kind, intake::LeftoverKind::AllEaten);
+}
+
+TEST_F(LeftoversTest, WhatIsNoWeightIsToldAndStays) {
+  typeLeft("-2", Qt::Key_Return);
+  EXPECT_TRUE(room.leftoverPane().message().isVisible());
+  EXPECT_EQ(left().text(), QStringLiteral("-2"));
+  EXPECT_TRUE(leftovers("mice", 0).empty());
 }
 
 TEST_F(KitchenRoomTest, AnotherSectionSaysWhoHasNoBowl) {

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/kitchen/big_type.h"
+
+#include <QCoreApplication>
+#include <QFont>
+#include <QLineEdit>
+#include <QLocale>
+
+namespace tarebowl::ui {
+
+void setPoints(QWidget* widget, int points, bool bold) {
+  QFont font = widget->font();
+  font.setPointSize(points);
+  font.setBold(bold);
+  widget->setFont(font);
+}
+
+QLineEdit* makeWeightField() {
+  constexpr int kWidth = 260;
+  auto* field = new QLineEdit;
+  setPoints(field, kFieldPoints, true);
+  field->setAccessibleName(QCoreApplication::translate("Kitchen", "Weight in g"));
+  field->setAlignment(Qt::AlignRight);
+  field->setMaximumWidth(kWidth);
+  return field;
+}
+
+std::optional<quantity::Grams> typedGrams(const QString& text) {
+  bool isNumber = false;
+  double value = QLocale().toDouble(text.trimmed(), &isNumber);
+  if (!isNumber) value = QLocale::c().toDouble(text.trimmed(), &isNumber);
+  return isNumber ? std::optional(quantity::Grams(value)) : std::nullopt;
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,189 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/kitchen/leftover_pane.h"
+
+#include "ui/kitchen/big_type.h"
+#include "ui/kitchen/kitchen_text.h"
+#include "ui/shared/banner.h"
+#include "ui/shared/format.h"
+#include "ui/shared/reason_bar.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <utility>
+
+namespace tarebowl::ui {
+
+using intake::LeftoverKind;
+using quantity::Grams;
+
+LeftoverPane::LeftoverPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent)
+    : QFrame(parent),
+      desk_(desk),
+      reason_(reason),
+      food_(new QLabel),
+      offered_(new QLabel),
+      field_(makeWeightField()),
+      message_(makeBanner()) {
+  build();
+  connect(&desk_, &KitchenDesk::placeChanged, this, &LeftoverPane::showPlace);
+  connect(&desk_, &KitchenDesk::sheetChanged, this, &LeftoverPane::showPlace);
+  connect(&desk_, &KitchenDesk::weighed, this, [this](bool second) {
+    field_->clear();
+    message_->hide();
+    if (second && desk_.task() == KitchenDesk::Task::Leftovers)
+      say(
+          tr("Somebody wrote this down before: both entries are kept, and the first one counts until it is "
+             "corrected."));
+  });
+  connect(field_, &QLineEdit::textEdited, message_, &QWidget::hide);
+  connect(field_, &QLineEdit::returnPressed, this, &LeftoverPane::finish);
+  field_->installEventFilter(this);
+  showPlace();
+}
+
+void LeftoverPane::build() {
+  setProperty("card", true);
+  setAccessibleName(tr("What was left"));
+  setPoints(food_, kFoodPoints, true);
+  setPoints(offered_, kWordPoints);
+  setPoints(message_, kWordPoints);
+  food_->setWordWrap(true);
+  auto* unit = new QLabel(tr("g left"));
+  setPoints(unit, kFoodPoints);
+  auto* row = new QHBoxLayout;
+  row->addWidget(field_);
+  row->addWidget(unit);
+  row->addStretch(1);
+  auto* words = new QHBoxLayout;
+  addWord(*words, tr("A  all eaten"), [this] { note(LeftoverKind::AllEaten, {}); });
+  addWord(*words, tr("N  not weighed"), [this] { note(LeftoverKind::NotWeighed, {}); });
+  addWord(*words, tr("S  spilled"), [this] { note(LeftoverKind::Spilled, typed()); });
+  addWord(*words, tr("T  stolen"), [this] { note(LeftoverKind::Stolen, typed()); });
+  addWord(*words, tr("M  all together"), [this] { noteTogether(); });
+  words->addStretch(1);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(16, 12, 16, 12);
+  for (QWidget* line : std::initializer_list<QWidget*>{food_, offered_}) layout->addWidget(line);
+  layout->addLayout(row);
+  layout->addLayout(words);
+  layout->addWidget(message_);
+}
+
+void LeftoverPane::addWord(QHBoxLayout& row, const QString& word, std::function<void()> does) {
+  constexpr int kButtonPoints = 13;
+  auto* button = new QPushButton(word);
+  setPoints(button, kButtonPoints);
+  button->setFocusPolicy(Qt::NoFocus);  // its letter does the same, and the field keeps the focus
+  connect(button, &QPushButton::clicked, this, std::move(does));
+  row.addWidget(button);
+}
+
+void LeftoverPane::showPlace() {
+  const intake::BowlItem* item = desk_.item();
+  const bool isOpened = item != nullptr && desk_.bowl()->opened;
+  field_->setEnabled(isOpened && !desk_.collection().isReadOnly());
+  const std::optional<intake::ItemKey> now =
+      item != nullptr ? std::optional(intake::ItemKey{desk_.bowl()->bowl.key, item->item}) : std::nullopt;
+  if (now != shown_) {
+    field_->clear();
+    message_->hide();
+  }
+  shown_ = now;
+  food_->setText(item != nullptr ? foodText(desk_.sheet()->foodOf(item->food))
+                                 : tr("No bowl on this sheet."));
+  offered_->clear();
+  if (item == nullptr) return;
+  const intake::KitchenFood food = desk_.sheet()->foodOf(item->food);
+  const auto offered = intake::entryThatCounts(item->weighings);
+  if (!isOpened)
+    offered_->setText(tr("This bowl was never put on a sheet: nothing can have been left."));
+  else
+    offered_->setText(
+        offered ? tr("%1 g went in").arg(grams(offered->actual, food.step))
+                : tr("%1 were planned, and nobody weighed it in").arg(portionText(item->planned, food)));
+  if (const auto rest = intake::entryThatCounts(desk_.bowl()->bowl.remainders))
+    offered_->setText(offered_->text() +
+                      tr(" · of all together %1 g were left").arg(stated(rest->left.value())));
+}
+
+std::optional<Grams> LeftoverPane::typed() const {
+  const auto grams = typedGrams(field_->text());
+  return grams && *grams >= Grams(0) ? grams : std::nullopt;
+}
+
+void LeftoverPane::takeWeight(Grams left) {
+  if (desk_.item() == nullptr) return;
+  field_->setText(grams(left, desk_.sheet()->foodOf(desk_.item()->food).step));
+}
+
+void LeftoverPane::say(const QString& text) {
+  message_->setText(text);
+  message_->show();
+}
+
+void LeftoverPane::finish() {
+  if (field_->text().trimmed().isEmpty()) return desk_.goOn();
+  const auto left = typed();
+  if (!left)
+    return say(
+        tr("“%1” is no weight: type grams, such as 20.5; tare the empty bowl where it is below nothing.")
+            .arg(field_->text()));
+  note(LeftoverKind::Weighed, left);
+}
+
+void LeftoverPane::note(LeftoverKind kind, std::optional<Grams> left) {
+  if (desk_.item() == nullptr || !field_->isEnabled()) return;
+  if (desk_.item()->leftovers.empty()) return desk_.noteLeft(kind, left);
+  reason_.ask(tr("%1 is written already. Why is it put right? Both are kept.")
+                  .arg(leftText(*desk_.item(), desk_.sheet()->foodOf(desk_.item()->food))),
+              {}, tr("Correct"), [this, kind, left](const ReasonBar::Answer& answer) {
+                desk_.correctLeft(kind, left, answer.reason);
+                field_->setFocus();
+              });
+}
+
+void LeftoverPane::noteTogether() {
+  if (desk_.item() == nullptr || !field_->isEnabled()) return;
+  const auto left = typed();
+  if (!left) return say(tr("Type the grams of all foods together, then M."));
+  desk_.noteRemainder(*left);
+}
+
+bool LeftoverPane::sayByLetter(int key) {
+  switch (key) {
+    case Qt::Key_A:
+      note(LeftoverKind::AllEaten, {});
+      return true;
+    case Qt::Key_N:
+      note(LeftoverKind::NotWeighed, {});
+      return true;
+    case Qt::Key_S:
+      note(LeftoverKind::Spilled, typed());
+      return true;
+    case Qt::Key_T:
+      note(LeftoverKind::Stolen, typed());
+      return true;
+    case Qt::Key_M:
+      noteTogether();
+      return true;
+    default:
+      return false;
+  }
+}
+
+bool LeftoverPane::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == field_ && event->type() == QEvent::KeyPress) {
+    const auto* pressed = static_cast<QKeyEvent*>(event);
+    const bool plain = (pressed->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+    if (desk_.moveBy(pressed->key()) || (plain && sayByLetter(pressed->key()))) return true;
+  }
+  return QFrame::eventFilter(watched, event);
+}
+
+}  // namespace tarebowl::ui
