@@ -70,7 +70,7 @@ class Ranker {
   [[nodiscard]] std::vector<std::size_t> ownGroupFirst() const {
     std::vector<std::size_t> order(request_.candidates.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_partition(order, [&](std::size_t candidate) {
+    std::stable_partition(order.begin(), order.end(), [&](std::size_t candidate) {
       return std::ranges::any_of(request_.missing, [&](std::size_t food) {
         return request_.problem.foods[food].group == request_.candidates[candidate].group;
       });

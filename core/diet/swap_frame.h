@@ -14,7 +14,7 @@ namespace tarebowl::diet {
 
 /// A nutrient whose amount a swap is to keep.
 struct KeptNutrient {
-  food::NutrientId nutrient;
+  food::NutrientId nutrient{0};
   double weight = 1.0;  ///< the largest of its targets'
   double unit = 1.0;    ///< u_k of Swap, in the nutrient's own unit per animal and day
 };

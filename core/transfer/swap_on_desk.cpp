@@ -17,7 +17,7 @@ std::vector<diet::DietFood> foodsOnHand(const store::Collection& collection,
                                         const std::vector<std::string>& firstGroups,
                                         const std::stop_token& stop) {
   std::vector<food::FoodLine> lines = store::listFoods(collection);
-  std::ranges::stable_partition(lines, [&](const food::FoodLine& line) {
+  std::stable_partition(lines.begin(), lines.end(), [&](const food::FoodLine& line) {
     return std::ranges::find(firstGroups, line.group) != firstGroups.end();
   });
   std::vector<diet::DietFood> foods;

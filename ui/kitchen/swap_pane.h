@@ -29,7 +29,7 @@ class SwapPane : public QWidget {
   void seek(diet::SwapRequest request);
   /// Why nothing can be sought: in the place of the offers.
   void say(const QString& why);
-  [[nodiscard]] const SwapModel& model() const { return *model_; }
+  [[nodiscard]] SwapModel& model() const { return *model_; }
   [[nodiscard]] QListView& list() const { return *list_; }
   [[nodiscard]] bool isSeeking() const;
 

@@ -40,7 +40,7 @@ TEST(SwapSentences, SayInOneLineWhatItDoes) {
   // 10 g pellets: 100 mg calcium and 50 mg phosphorus beside the insects' 20 and 150.
   EXPECT_EQ(
       effectLine(request, offer(request, 1, 10)).toStdString(),
-      "Ca:P 1.10 → 0.60, now short · energy 140 → 130 kcal · calcium: met → short · eaten 90 % in 12 bowls");
+      "Ca:P 1.10 → 0.60, now short · energy 140 → 130 kcal · calcium: met → short · eaten 90\u00a0% in 12 bowls");
 }
 
 TEST(SwapSentences, SayWhoMustBeAskedAndWhy) {
