@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/numbers.h"
 #include "core/exchange/prep_sheet_page.h"
 
 #include <nlohmann/json.hpp>
@@ -12,10 +13,15 @@ using intake::KitchenTotal;
 
 namespace {
 
+/// Sums of grams of several scales are told as finely as the collection keeps them.
+constexpr quantity::Grams kMilligram{0.001};
+
 Json itemJson(const intake::BowlItem& item, const FoodLookup& foodOf) {
   const intake::KitchenFood food = foodOf(item.food);
-  Json json{
-      {"item", item.item}, {"food", item.food}, {"name", food.name}, {"planned_g", item.planned.value()}};
+  Json json{{"item", item.item},
+            {"food", item.food},
+            {"name", food.name},
+            {"planned_g", onScale(item.planned, food.step).value()}};
   if (!item.preparation.empty()) json["preparation"] = item.preparation;
   if (item.swappedOut) json["swapped_out"] = true;
   if (!food.inStock) json["in_stock"] = false;
@@ -29,9 +35,11 @@ Json itemJson(const intake::BowlItem& item, const FoodLookup& foodOf) {
 
 Json bowlJson(const intake::PrepBowl& bowl, const FoodLookup& foodOf) {
   const intake::Bowl& sheet = bowl.bowl;
-  Json json{{"group", sheet.key.group}, {"bowl", sheet.key.bowl},          {"label", sheet.label},
-            {"meal", sheet.meal},       {"animals", sheet.animals},        {"diet", sheet.diet},
-            {"version", sheet.version}, {"total_g", bowl.total().value()}, {"opened", bowl.opened}};
+  Json json{{"group", sheet.key.group}, {"bowl", sheet.key.bowl},
+            {"label", sheet.label},     {"meal", sheet.meal},
+            {"animals", sheet.animals}, {"diet", sheet.diet},
+            {"version", sheet.version}, {"total_g", onScale(bowl.total(), kMilligram).value()},
+            {"opened", bowl.opened}};
   if (!bowl.purpose.empty()) json["purpose"] = bowl.purpose;
   if (bowl.phaseDay > 0) json["phase_in"] = {{"day", bowl.phaseDay}, {"of", bowl.phaseDays}};
   json["items"] = Json::array();
@@ -52,7 +60,7 @@ Json totalsJson(const std::vector<KitchenTotal>& totals) {
   for (const KitchenTotal& total : totals) {
     Json json{{"food", total.food.code},
               {"name", total.food.name},
-              {"g", total.amount.value()},
+              {"g", onScale(total.amount, kMilligram).value()},
               {"bowls", total.bowls}};
     if (!total.food.raw.empty()) {
       json["raw"] = total.food.raw;
