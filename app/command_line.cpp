@@ -37,6 +37,13 @@ struct Words {
   int version = 0;
   int otherVersion = 0;
   bool asProblem = false;
+  std::string rules;
+  int days = 0;
+  std::string from;
+  std::string replan;
+  std::string today;
+  std::uint64_t seed = 1;
+  double gapPercent = 0.0;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -57,6 +64,14 @@ void addCollection(CLI::App& command, Words& words) {
 void addTableOrJson(CLI::App& command, Words& words) {
   auto* table = command.add_flag("--table", words.table, "Print a table for people instead of JSON");
   command.add_flag("--json", words.json, "Print JSON (the default)")->excludes(table);
+}
+
+void addSeconds(CLI::App& command, Words& words) {
+  command
+      .add_option("--seconds", words.seconds,
+                  "Longest time to search; the best answer so far is printed with its gap")
+      ->check(CLI::Range(0.001, kLongestSeconds))
+      ->capture_default_str();
 }
 
 constexpr int kMostVersions = 1'000'000;
@@ -163,6 +178,38 @@ void defineDietCommands(CLI::App& app, Words& words) {
   for (CLI::App* command : {&diets, &compare}) addTableOrJson(*command, words);
 }
 
+void defineRotation(CLI::App& app, Words& words) {
+  CLI::App& rotate = *app.add_subcommand(
+      "rotate", "Plan days that vary and balance over the period; prints tarebowl-rotation/1");
+  rotate
+      .add_option("FILE", words.file,
+                  "A problem file (tarebowl-problem/1), - for standard input, or with --diet a collection")
+      ->required();
+  rotate.add_option("--rules", words.rules, "What holds from day to day (tarebowl-rotation-rules/1)")
+      ->required();
+  addDiet(rotate, words);
+  rotate.add_option("--day", words.day, "The day the diet is read on, YYYY-MM-DD (default: today)")
+      ->needs("--diet");
+  addCollection(rotate, words);
+  constexpr int kMostDays = 28;
+  rotate.add_option("--days", words.days, "How many days (default: as the rules say, or 7)")
+      ->check(CLI::Range(1, kMostDays));
+  rotate.add_option("--from", words.from, "The first day, YYYY-MM-DD (default: as the rules say)");
+  rotate.add_option("--replan", words.replan,
+                    "Days that are over stay as they were fed: an earlier plan, or a file with \"days\"");
+  rotate.add_option("--today", words.today, "With --replan: plan anew from this day on, YYYY-MM-DD")
+      ->needs("--replan");
+  rotate.add_option("--seed", words.seed, "Where the search starts: the same seed, the same plan")
+      ->capture_default_str();
+  rotate
+      .add_option("--gap", words.gapPercent,
+                  "End the search when a plan is proven to be within so many percent")
+      ->check(CLI::Range(0.0, 100.0))
+      ->capture_default_str();
+  addSeconds(rotate, words);
+  addTableOrJson(rotate, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -199,11 +246,7 @@ void define(CLI::App& app, Words& words) {
   solve.get_option("--diet")->excludes("--group");
   addCollection(solve, words);
   addTable(solve, words);
-  solve
-      .add_option("--seconds", words.seconds,
-                  "Longest time to search; the best answer so far is printed with its gap")
-      ->check(CLI::Range(0.001, kLongestSeconds))
-      ->capture_default_str();
+  addSeconds(solve, words);
 
   solve.add_option("--larder", words.larder,
                    "Foods on hand (tarebowl-larder/1): name those that would close the gap");
@@ -223,6 +266,7 @@ void define(CLI::App& app, Words& words) {
   defineTableCommands(app, words);
   defineAnimalCommands(app, words);
   defineDietCommands(app, words);
+  defineRotation(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -239,6 +283,7 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("diets")) return Command::Kind::Diets;
   if (app.got_subcommand("compare")) return Command::Kind::Compare;
   if (app.got_subcommand("sheet")) return Command::Kind::Sheet;
+  if (app.got_subcommand("rotate")) return Command::Kind::Rotate;
   return Command::Kind::OpenWindow;
 }
 
@@ -254,10 +299,10 @@ Command answerTo(const CLI::App& app, const CLI::ParseError& request) {
   return command;
 }
 
-std::optional<quantity::Date> dayFrom(const std::string& text) {
+std::optional<quantity::Date> dayFrom(const std::string& text, const char* option) {
   if (text.empty()) return std::nullopt;
   const auto day = quantity::parseDate(text);
-  if (!day) throw UsageError("--day: expected a day as YYYY-MM-DD, found \"" + text + "\"");
+  if (!day) throw UsageError(std::string(option) + ": expected a day as YYYY-MM-DD, found \"" + text + "\"");
   return day;
 }
 
@@ -289,13 +334,20 @@ Command parseCommandLine(int argc, const char* const* argv) {
   if (!words.larder.empty()) command.larder = words.larder;
   command.explain = words.explain;
   command.group = words.group;
-  command.day = dayFrom(words.day);
+  command.day = dayFrom(words.day, "--day");
   command.foods = words.foods;
   if (!words.profile.empty()) command.profile = words.profile;
   command.diet = words.diet;
   command.version = words.version;
   command.otherVersion = words.otherVersion;
   command.asProblem = words.asProblem;
+  command.rules = words.rules;
+  if (words.days > 0) command.days = words.days;
+  command.from = dayFrom(words.from, "--from");
+  if (!words.replan.empty()) command.replan = words.replan;
+  command.today = dayFrom(words.today, "--today");
+  command.seed = words.seed;
+  command.enoughGap = words.gapPercent / 100.0;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

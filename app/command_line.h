@@ -6,6 +6,7 @@
 
 #include <chrono>
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -29,6 +30,7 @@ struct Command {
     Diets,          ///< of the collection at file, or one version
     Compare,        ///< two versions of a diet
     Sheet,          ///< of a version of a diet, into tableFile
+    Rotate,         ///< days of a problem, or of a version of a diet
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -43,15 +45,22 @@ struct Command {
   bool dryRun = false;                      ///< say what an import would do, and do not do it
   bool wide = false;                        ///< export a row a food
   bool explain = false;
-  bool asProblem = false;                ///< export the problem of a version, not the diet
-  std::optional<std::string> larder{};   ///< foods on hand, for remedies
-  std::string group{};                   ///< of animals
-  std::optional<quantity::Date> day{};   ///< nothing: today
-  std::string foods{};                   ///< codes parted by commas, or a file with one a line
-  std::optional<std::string> profile{};  ///< "CODE" or "CODE:VERSION", instead of foods
-  std::string diet{};                    ///< code of a diet of the collection
-  int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
-  int otherVersion = 0;                  ///< compared with; 0: the newest
+  bool asProblem = false;                 ///< export the problem of a version, not the diet
+  std::optional<std::string> larder{};    ///< foods on hand, for remedies
+  std::string group{};                    ///< of animals
+  std::optional<quantity::Date> day{};    ///< nothing: today
+  std::string foods{};                    ///< codes parted by commas, or a file with one a line
+  std::optional<std::string> profile{};   ///< "CODE" or "CODE:VERSION", instead of foods
+  std::string diet{};                     ///< code of a diet of the collection
+  int version = 0;                        ///< of the diet; 0: the newest, on a sheet the one that is fed
+  int otherVersion = 0;                   ///< compared with; 0: the newest
+  std::string rules{};                    ///< of a rotation
+  std::optional<int> days{};              ///< of a rotation; nothing: as its rules say
+  std::optional<quantity::Date> from{};   ///< the first of them
+  std::optional<std::string> replan{};    ///< a plan, or what was fed
+  std::optional<quantity::Date> today{};  ///< the first day that is planned anew; nothing: after what was fed
+  std::uint64_t seed = 1;
+  double enoughGap = 0.0;  ///< a search ends at it
   std::string text;
 };
 

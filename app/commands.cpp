@@ -7,6 +7,7 @@
 #include "app/diet_commands.h"
 #include "app/not_counted.h"
 #include "app/result_table.h"
+#include "app/rotation_command.h"
 #include "app/table_commands.h"
 #include "core/diet/food_safety.h"
 #include "core/diet/judged.h"
@@ -154,6 +155,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return compareVersions(command, streams);
     case Command::Kind::Sheet:
       return writeSheet(command, streams);
+    case Command::Kind::Rotate:
+      return rotateDays(command, problemOf(command, streams), streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

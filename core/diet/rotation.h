@@ -105,6 +105,15 @@ struct KitchenRule {
   bool operator==(const KitchenRule&) const = default;
 };
 
+/// Between what is bought and what is offered: `edible` of it is left once it is trimmed, of which `waste`
+/// is lost.
+struct PurchaseLoss {
+  FoodSelection of;
+  double edible = 1.0;  ///< 0 < edible <= 1
+  double waste = 0.0;   ///< 0 <= waste < 1
+  bool operator==(const PurchaseLoss&) const = default;
+};
+
 struct LockedCell {
   int day = 0;
   std::string food;
@@ -131,6 +140,7 @@ struct RotationRules {
   std::vector<Stock> stock;
   std::vector<Portion> portions;  ///< a later one goes before an earlier one
   KitchenRule kitchen;
+  std::vector<PurchaseLoss> purchase;  ///< a later one goes before an earlier one
   std::vector<LockedCell> locked;
   std::vector<FedDay> fed;
   bool operator==(const RotationRules&) const = default;
