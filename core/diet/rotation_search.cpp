@@ -191,7 +191,9 @@ class RotationSearch {
         bound = std::max(bound, relaxed.value);
         if (thoroughly && reached[i] - bound > kClosed && !isOver()) raiseByWholeSteps(stage, budgets, bound);
       }
-      bound = std::min(bound, reached[i]);
+      // A bound above what was reached would be no bound: beyond rounding, nothing is claimed.
+      bound = bound <= reached[i] + kSpare * std::max(1.0, std::abs(reached[i])) ? std::min(bound, reached[i])
+                                                                                 : floor;
       if (stage < RotationStage::Objective) budgets[i] = reached[i] * (1.0 + kSpare);
     }
   }
