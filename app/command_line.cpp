@@ -51,6 +51,12 @@ struct Words {
   bool asProblem = false;
   bool labels = false;
   bool confirm = false;
+  std::string rules;
+  int days = 0;
+  std::string replan;
+  std::string today;
+  std::uint64_t seed = 1;
+  double gapPercent = 0.0;
 };
 
 void addFile(CLI::App& command, Words& words) {
@@ -70,6 +76,14 @@ void addCollection(CLI::App& command, Words& words) {
 void addTableOrJson(CLI::App& command, Words& words) {
   auto* table = command.add_flag("--table", words.table, "Print a table for people instead of JSON");
   command.add_flag("--json", words.json, "Print JSON (the default)")->excludes(table);
+}
+
+void addSeconds(CLI::App& command, Words& words) {
+  command
+      .add_option("--seconds", words.seconds,
+                  "Longest time to search; the best answer so far is printed with its gap")
+      ->check(CLI::Range(0.001, kLongestSeconds))
+      ->capture_default_str();
 }
 
 constexpr int kMostVersions = 1'000'000;
@@ -236,6 +250,38 @@ void defineIntakeCommand(CLI::App& app, Words& words) {
       ->excludes("--json");
 }
 
+void defineRotation(CLI::App& app, Words& words) {
+  CLI::App& rotate = *app.add_subcommand(
+      "rotate", "Plan days that vary and balance over the period; prints tarebowl-rotation/1");
+  rotate
+      .add_option("FILE", words.file,
+                  "A problem file (tarebowl-problem/1), - for standard input, or with --diet a collection")
+      ->required();
+  rotate.add_option("--rules", words.rules, "What holds from day to day (tarebowl-rotation-rules/1)")
+      ->required();
+  addDiet(rotate, words);
+  rotate.add_option("--day", words.day, "The day the diet is read on, YYYY-MM-DD (default: today)")
+      ->needs("--diet");
+  addCollection(rotate, words);
+  constexpr int kMostDays = 28;
+  rotate.add_option("--days", words.days, "How many days (default: as the rules say, or 7)")
+      ->check(CLI::Range(1, kMostDays));
+  rotate.add_option("--from", words.from, "The first day, YYYY-MM-DD (default: as the rules say)");
+  rotate.add_option("--replan", words.replan,
+                    "Days that are over stay as they were fed: an earlier plan, or a file with \"days\"");
+  rotate.add_option("--today", words.today, "With --replan: plan anew from this day on, YYYY-MM-DD")
+      ->needs("--replan");
+  rotate.add_option("--seed", words.seed, "Where the search starts: the same seed, the same plan")
+      ->capture_default_str();
+  rotate
+      .add_option("--gap", words.gapPercent,
+                  "End the search when a plan is proven to be within so many percent")
+      ->check(CLI::Range(0.0, 100.0))
+      ->capture_default_str();
+  addSeconds(rotate, words);
+  addTableOrJson(rotate, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -272,11 +318,7 @@ void define(CLI::App& app, Words& words) {
   solve.get_option("--diet")->excludes("--group");
   addCollection(solve, words);
   addTable(solve, words);
-  solve
-      .add_option("--seconds", words.seconds,
-                  "Longest time to search; the best answer so far is printed with its gap")
-      ->check(CLI::Range(0.001, kLongestSeconds))
-      ->capture_default_str();
+  addSeconds(solve, words);
 
   solve.add_option("--larder", words.larder,
                    "Foods on hand (tarebowl-larder/1): name those that would close the gap");
@@ -299,6 +341,7 @@ void define(CLI::App& app, Words& words) {
   defineKitchenCommands(app, words);
   defineSwap(app, words);
   defineIntakeCommand(app, words);
+  defineRotation(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -321,6 +364,7 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("stock")) return Command::Kind::Stock;
   if (app.got_subcommand("swap")) return Command::Kind::Swap;
   if (app.got_subcommand("intake")) return Command::Kind::Intake;
+  if (app.got_subcommand("rotate")) return Command::Kind::Rotate;
   return Command::Kind::OpenWindow;
 }
 
@@ -391,6 +435,12 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.move = words.movePercent / 100.0;
   command.pairs = words.pairs;
   if (command.kind == Command::Kind::Swap) command.most = words.mostSwaps;
+  command.rules = words.rules;
+  if (words.days > 0) command.days = words.days;
+  if (!words.replan.empty()) command.replan = words.replan;
+  command.today = dayFrom("--today", words.today);
+  command.seed = words.seed;
+  command.enoughGap = words.gapPercent / 100.0;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

@@ -6,6 +6,7 @@
 
 #include <chrono>
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -35,6 +36,7 @@ struct Command {
     Stock,          ///< of the collection at file
     Swap,           ///< what to give instead of the foods in without
     Intake,         ///< of a group of the collection at file, from a day to a day
+    Rotate,         ///< days of a problem, or of a version of a diet
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -63,13 +65,19 @@ struct Command {
   std::string section{};                 ///< whose kitchen
   std::string outOfStock{};              ///< codes of foods parted by commas
   std::string backInStock{};
-  std::string without{};                 ///< codes of missing foods, parted by commas
-  std::string among{};                   ///< codes of the only candidates; empty: all that is on hand
-  double move = 0.0;                     ///< share by which other lines may move
-  bool pairs = false;                    ///< seek pairs though one food would do
-  std::optional<quantity::Date> from{};  ///< nothing: four weeks
-  std::string nutrients{};               ///< tagnames parted by commas
-  bool csv = false;                      ///< for a spreadsheet
+  std::string without{};                  ///< codes of missing foods, parted by commas
+  std::string among{};                    ///< codes of the only candidates; empty: all that is on hand
+  double move = 0.0;                      ///< share by which other lines may move
+  bool pairs = false;                     ///< seek pairs though one food would do
+  std::optional<quantity::Date> from{};   ///< the first day
+  std::string nutrients{};                ///< tagnames parted by commas
+  bool csv = false;                       ///< for a spreadsheet
+  std::string rules{};                    ///< of a rotation
+  std::optional<int> days{};              ///< of a rotation; nothing: as its rules say
+  std::optional<std::string> replan{};    ///< a plan, or what was fed
+  std::optional<quantity::Date> today{};  ///< the first day that is planned anew; nothing: after what was fed
+  std::uint64_t seed = 1;
+  double enoughGap = 0.0;  ///< a search ends at it
   std::string text;
 };
 

@@ -11,6 +11,7 @@
 #include "app/problem_input.h"
 #include "app/result_table.h"
 #include "app/swap_command.h"
+#include "app/rotation_command.h"
 #include "app/table_commands.h"
 #include "core/diet/food_safety.h"
 #include "core/diet/judged.h"
@@ -163,6 +164,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return rankSwaps(command, streams);
     case Command::Kind::Intake:
       return showIntake(command, streams);
+    case Command::Kind::Rotate:
+      return rotateDays(command, problemOf(command, streams), streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -36,17 +36,6 @@ using diet::TargetBalance;
 using diet::TargetKind;
 using Align = TextTable::Align;
 
-std::string heading(const BalanceProblem& problem) {
-  const diet::Eater& eater = problem.eater;
-  std::string text = problem.title.empty() ? std::string() : problem.title + '\n';
-  text += fmt::format("{}: {} {}", eater.name.empty() ? "For" : eater.name, eater.count,
-                      eater.count == 1 ? "animal" : "animals");
-  if (eater.bodyMass) text += fmt::format(" of {} kg body mass", shortNumber(eater.bodyMass->value()));
-  text += fmt::format("; energy by the method {}\n", food::symbolOf(problem.energyMethod));
-  if (problem.invented) text += "INVENTED SAMPLE: names, masses and house rules are made up.\n";
-  return text;
-}
-
 std::string verdict(const DietSolution& solution) {
   switch (solution.status) {
     case DietStatus::Balanced:
@@ -115,28 +104,6 @@ std::string chanceText(const TargetBalance& line) {
   return isBare ? "≤ " + chance : "?";
 }
 
-std::string balanceTable(const BalanceProblem& problem, const diet::Balance& balance) {
-  TextTable table({{"Target", Align::Left},
-                   {"Of", Align::Left},
-                   {"Value", Align::Right},
-                   {"Zone", Align::Right},
-                   {"Unit and basis", Align::Left},
-                   {"State", Align::Left},
-                   {"By", Align::Right},
-                   {"Known", Align::Right},
-                   {"Chance", Align::Right}});
-  for (const TargetBalance& line : balance.targets) {
-    const LineWords words = wordsOf(problem, line);
-    const bool missed = line.state == diet::TargetState::Short || line.state == diet::TargetState::Over;
-    table.addRow({line.id + (isHard(problem, line) ? " (hard)" : ""), words.subject,
-                  valueText(line, words.scale),
-                  zoneText(scaled(line.min, words.scale), scaled(line.max, words.scale)), words.unit,
-                  std::string(stateText(line.state)), missed ? percentText(line.shortfall) : "",
-                  percentText(line.coverage), chanceText(line)});
-  }
-  return table.text();
-}
-
 std::string gapText(const DietSolution& solution) {
   if (solution.provenGap <= 0.0) return {};
   return fmt::format("Not proven the best: it may be off by up to {}; allow more time with --seconds.\n",
@@ -163,12 +130,12 @@ std::string originText(const BalanceProblem& problem) {
 
 std::string wholeTable(const BalanceProblem& problem, const DietSolution& solution,
                        const std::string& verdict) {
-  std::string text = heading(problem) + verdict + '\n';
+  std::string text = problemHeading(problem) + verdict + '\n';
   if (!solution.grams.empty()) {
     text += gramsTable(problem, solution.grams) + unused(problem, solution.grams) + '\n';
   }
   if (!solution.balance.targets.empty()) {
-    text += balanceTable(problem, solution.balance);
+    text += ladderTable(problem, solution.balance);
     text +=
         "Known: the share of the eaten dry matter whose value is known. What is unknown could only add to a "
         "value with ≥; one with ≈ it could move either way.\n\n";
@@ -177,6 +144,39 @@ std::string wholeTable(const BalanceProblem& problem, const DietSolution& soluti
 }
 
 }  // namespace
+
+std::string problemHeading(const BalanceProblem& problem) {
+  const diet::Eater& eater = problem.eater;
+  std::string text = problem.title.empty() ? std::string() : problem.title + '\n';
+  text += fmt::format("{}: {} {}", eater.name.empty() ? "For" : eater.name, eater.count,
+                      eater.count == 1 ? "animal" : "animals");
+  if (eater.bodyMass) text += fmt::format(" of {} kg body mass", shortNumber(eater.bodyMass->value()));
+  text += fmt::format("; energy by the method {}\n", food::symbolOf(problem.energyMethod));
+  if (problem.invented) text += "INVENTED SAMPLE: names, masses and house rules are made up.\n";
+  return text;
+}
+
+std::string ladderTable(const BalanceProblem& problem, const diet::Balance& balance) {
+  TextTable table({{"Target", Align::Left},
+                   {"Of", Align::Left},
+                   {"Value", Align::Right},
+                   {"Zone", Align::Right},
+                   {"Unit and basis", Align::Left},
+                   {"State", Align::Left},
+                   {"By", Align::Right},
+                   {"Known", Align::Right},
+                   {"Chance", Align::Right}});
+  for (const TargetBalance& line : balance.targets) {
+    const LineWords words = wordsOf(problem, line);
+    const bool missed = line.state == diet::TargetState::Short || line.state == diet::TargetState::Over;
+    table.addRow({line.id + (isHard(problem, line) ? " (hard)" : ""), words.subject,
+                  valueText(line, words.scale),
+                  zoneText(scaled(line.min, words.scale), scaled(line.max, words.scale)), words.unit,
+                  std::string(stateText(line.state)), missed ? percentText(line.shortfall) : "",
+                  percentText(line.coverage), chanceText(line)});
+  }
+  return table.text();
+}
 
 std::string solutionTable(const BalanceProblem& problem, const DietSolution& solution,
                           const exchange::Reasons& reasons) {

@@ -19,6 +19,11 @@ namespace tarebowl::app {
 [[nodiscard]] std::string judgementTable(const diet::BalanceProblem& problem,
                                          const diet::DietSolution& judged);
 
+/// Whom a problem is for, above whatever is shown of it.
+[[nodiscard]] std::string problemHeading(const diet::BalanceProblem& problem);
+/// How each target stands, a line each.
+[[nodiscard]] std::string ladderTable(const diet::BalanceProblem& problem, const diet::Balance& balance);
+
 /// The known nutrients, by group.
 [[nodiscard]] std::string nutrientTable();
 

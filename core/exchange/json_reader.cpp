@@ -78,6 +78,14 @@ void JsonReader::refuseSlips(std::span<const std::string_view> knownKeys) const 
   }
 }
 
+bool JsonReader::isText() const {
+  return value_->is_string();
+}
+
+bool JsonReader::isNull() const {
+  return value_->is_null();
+}
+
 std::string JsonReader::text() const {
   if (!value_->is_string()) refuse("a text in quotes");
   return value_->get<std::string>();

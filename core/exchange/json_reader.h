@@ -42,6 +42,8 @@ class JsonReader {
   /// Unknown keys are let pass, so that files can be extended, but not what looks like a slip of a known key.
   void refuseSlips(std::span<const std::string_view> knownKeys) const;
 
+  [[nodiscard]] bool isText() const;
+  [[nodiscard]] bool isNull() const;
   [[nodiscard]] std::string text() const;
   [[nodiscard]] std::string nonEmptyText() const;
   /// A list of texts, none of them empty.

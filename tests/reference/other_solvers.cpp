@@ -115,7 +115,7 @@ std::optional<OtherAnswer> Glpk::solveExactly() {
                   [&](int j) { return glp_get_col_prim(glpk, j + 1); });
 }
 
-std::optional<OtherAnswer> Glpk::solveWhole(double seconds) {
+std::optional<OtherAnswer> Glpk::solveWhole(double seconds, double gap) {
   glp_prob* glpk = problem_->glpk;
   if (!problem_->solve(1e-9)) return std::nullopt;
   glp_iocp settings;
@@ -123,9 +123,12 @@ std::optional<OtherAnswer> Glpk::solveWhole(double seconds) {
   settings.msg_lev = GLP_MSG_OFF;
   settings.tol_int = 1e-9;
   settings.tol_obj = 1e-12;
-  settings.mip_gap = 0.0;
+  settings.mip_gap = gap;
   settings.tm_lim = static_cast<int>(seconds * 1000);
-  if (glp_intopt(glpk, &settings) != 0 || glp_mip_status(glpk) != GLP_OPT) return std::nullopt;
+  const int ended = glp_intopt(glpk, &settings);
+  const bool isWithinGap = ended == GLP_EMIPGAP && glp_mip_status(glpk) == GLP_FEAS;
+  const bool isProven = ended == 0 && glp_mip_status(glpk) == GLP_OPT;
+  if (!isWithinGap && !isProven) return std::nullopt;
   return answerOf(problem_->program, glp_mip_obj_val(glpk),
                   [&](int j) { return glp_mip_col_val(glpk, j + 1); });
 }
@@ -164,7 +167,7 @@ std::optional<OtherAnswer> Clp::solveClosely() {
                   [&](int j) { return clp.primalColumnSolution()[j]; });
 }
 
-std::optional<OtherAnswer> solveWholeByCbc(const LinearProgram& program, double seconds) {
+std::optional<OtherAnswer> solveWholeByCbc(const LinearProgram& program, double seconds, double gap) {
   const std::unique_ptr<Cbc_Model, void (*)(Cbc_Model*)> model(Cbc_newModel(), Cbc_deleteModel);
   const CoinPackedMatrix matrix = packed(program);
   Cbc_loadProblem(model.get(), program.columnCount(), program.rowCount(), matrix.getVectorStarts(),
@@ -175,8 +178,9 @@ std::optional<OtherAnswer> solveWholeByCbc(const LinearProgram& program, double 
   }
   Cbc_setLogLevel(model.get(), 0);
   const std::string limit = std::to_string(seconds);
+  const std::string ratio = std::to_string(gap);
   for (const auto& [name, value] : {std::pair{"log", "0"}, std::pair{"sec", limit.c_str()},
-                                    std::pair{"ratioGap", "0"}, std::pair{"allowableGap", "1e-10"},
+                                    std::pair{"ratioGap", ratio.c_str()}, std::pair{"allowableGap", "1e-10"},
                                     std::pair{"increment", "1e-9"}, std::pair{"integerTolerance", "1e-9"}})
     Cbc_setParameter(model.get(), name, value);
   Cbc_solve(model.get());

@@ -29,8 +29,8 @@ class Glpk {
   std::optional<double> solve();
   /// Dual simplex with tolerances of 1e-9, then the simplex in rational arithmetic from its basis.
   std::optional<OtherAnswer> solveExactly();
-  /// Branch and cut over the whole columns, to no gap.
-  std::optional<OtherAnswer> solveWhole(double seconds);
+  /// Branch and cut over the whole columns, to a relative gap.
+  std::optional<OtherAnswer> solveWhole(double seconds, double gap = 0.0);
 
  private:
   struct Problem;
@@ -56,7 +56,8 @@ class Clp {
   std::unique_ptr<Problem> problem_;
 };
 
-/// CBC's branch and cut over the whole columns, to no gap.
-[[nodiscard]] std::optional<OtherAnswer> solveWholeByCbc(const LinearProgram& program, double seconds);
+/// CBC's branch and cut over the whole columns, to a relative gap.
+[[nodiscard]] std::optional<OtherAnswer> solveWholeByCbc(const LinearProgram& program, double seconds,
+                                                         double gap = 0.0);
 
 }  // namespace tarebowl::reference

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/rotation_bounds.h"
+#include "core/diet/rotation_pattern.h"
+
+#include <chrono>
+#include <optional>
+#include <random>
+
+namespace tarebowl::diet {
+
+/// What a search over a model has come to.
+struct SearchedPlan {
+  bool isImpossible = false;               ///< proven: the hard rules contradict each other
+  std::optional<solver::RowMatrix> grams;  ///< the best plan that keeps every hard rule
+  PlanValue value;
+  std::array<double, 4> bound{};  ///< of each question, in their order
+  std::int64_t nodes = 0;
+  std::chrono::steady_clock::duration firstPlan{0};
+};
+
+/// How a rotation is searched:
+///   1. All days taken together say how much of each food the period wants and on how many days: a bound.
+///   2. Foods are spread over the days to come as often as that.
+///   3. With who is fed when settled, the period's sums are solved in whole steps and laid out over the days.
+///   4. Other patterns are tried where their sums, in any amounts, promise more than the best plan has.
+/// A rotation of few cells is then solved as it is, by branch and bound.
+[[nodiscard]] SearchedPlan searchRotation(const RotationModel& model, const RotationOptions& options);
+
+}  // namespace tarebowl::diet

@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rotations of foods of the Indian Food Composition Tables 2017: small ones must be as good as CBC's proven
+// optimum of the same mixed-integer program, written day by day and apart from the program's own; on large
+// ones nothing that is said of what no plan betters may lie above a plan, and Clp's relaxation of the days
+// must agree with it.
+#include "core/diet/rotation_bounds.h"
+#include "core/diet/rotation_model.h"
+#include "tests/reference/ifct_rotations.h"
+#include "tests/reference/other_solvers.h"
+#include "tests/reference/reference_data.h"
+#include "tests/reference/rotation_reading.h"
+
+#include <gtest/gtest.h>
+
+namespace tarebowl::reference {
+namespace {
+
+constexpr double kAgreement = 1e-6;  // relative: what CBC keeps to
+
+diet::RotationPlan planOf(const diet::RotationProblem& problem, std::uint64_t seed = 1, int rounds = 60) {
+  diet::RotationOptions options;
+  options.deadline = std::chrono::hours(1);
+  options.seed = seed;
+  options.rounds = rounds;
+  options.nodes = 2'000'000;
+  return diet::rotate(problem, options);
+}
+
+class RotationsOfTheIndianTables : public testing::Test {
+ protected:
+  void SetUp() override {
+    const auto table = ifctFile();
+    if (!table) GTEST_SKIP() << ifctMissingNote();
+    foods = readIfctFoods(*table);
+  }
+  std::vector<diet::DietFood> foods;
+};
+
+RandomRotation small(std::uint64_t seed) {
+  return {.seed = seed, .days = 3, .lists = 2, .listed = 3, .chosen = 1, .others = 1, .targets = 5};
+}
+
+TEST_F(RotationsOfTheIndianTables, TheCheapestSmallOnesAreThoseOfCbc) {
+  int compared = 0;
+  for (std::uint64_t seed = 1; seed <= 12; ++seed) {
+    SCOPED_TRACE(seed);
+    const diet::RotationProblem problem = randomRotation(foods, small(seed));
+    const diet::RotationPlan plan = planOf(problem);
+    const auto cbc = solveWholeByCbc(readRotation(problem, Asked::Cheapest), 120.0);
+    if (!cbc) {  // no plan in which every zone holds, or not proven in time
+      EXPECT_NE(plan.status, diet::RotationStatus::Balanced);
+      continue;
+    }
+    ++compared;
+    ASSERT_EQ(plan.status, diet::RotationStatus::Balanced) << plan.reason;
+    EXPECT_NEAR(plan.objective.value, cbc->value, kAgreement * cbc->value);
+    EXPECT_LE(plan.objective.bound, cbc->value * (1.0 + kAgreement));
+  }
+  EXPECT_GE(compared, 4);
+}
+
+TEST_F(RotationsOfTheIndianTables, TheLeastShortfallOfSmallOnesIsThatOfCbc) {
+  int missed = 0;
+  for (std::uint64_t seed = 1; seed <= 12; ++seed) {
+    SCOPED_TRACE(seed);
+    RandomRotation wanted = small(seed);
+    wanted.displaced = 0.4;
+    const diet::RotationProblem problem = randomRotation(foods, wanted);
+    const auto cbc = solveWholeByCbc(readRotation(problem, Asked::LeastPeriodShortfall), 120.0);
+    ASSERT_TRUE(cbc);
+    const diet::RotationPlan plan = planOf(problem);
+    EXPECT_NEAR(plan.period.value, cbc->value, kAgreement);
+    missed += cbc->value > 0.01 ? 1 : 0;
+  }
+  EXPECT_GE(missed, 4);
+}
+
+TEST_F(RotationsOfTheIndianTables, OnLargeOnesTheBoundIsThatOfClpAndNoPlanLiesBelowIt) {
+  for (std::uint64_t seed = 1; seed <= 3; ++seed) {
+    SCOPED_TRACE(seed);
+    RandomRotation wanted{.seed = seed};
+    diet::RotationProblem problem = randomRotation(foods, wanted);
+    problem.rules.frequency.clear();  // with runs the days apart are a little tighter than taken together
+    const auto clp = Clp(readRotation(problem, Asked::Cheapest)).solveClosely();
+    ASSERT_TRUE(clp);
+    const diet::RotationModel model = diet::buildModel(problem).model;
+    const diet::RotationBound relaxed =
+        diet::relaxedBound(model, diet::alikeTogether(model), diet::RotationStage::Objective, {0.0, 0.0, 0.0},
+                           diet::WithDailyZones::Yes);
+    EXPECT_NEAR(relaxed.value, clp->value, kAgreement * clp->value);
+    const diet::RotationPlan plan = planOf(problem, 1, 10);
+    const diet::RotationPlan other = planOf(problem, 2, 10);
+    EXPECT_GE(plan.objective.bound, clp->value * (1.0 - kAgreement));
+    for (const double value : {plan.objective.value, other.objective.value}) {
+      EXPECT_GE(value, plan.objective.bound * (1.0 - kAgreement));
+      EXPECT_GE(value, other.objective.bound * (1.0 - kAgreement));
+    }
+    EXPECT_LT(plan.objective.gap(), 0.03);
+  }
+}
+
+}  // namespace
+}  // namespace tarebowl::reference
