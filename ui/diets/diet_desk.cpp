@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/diet_desk.h"
 
+#include "ui/diets/suggestion_edits.h"
 #include "ui/diets/target_names.h"
 
 #include <algorithm>
@@ -145,6 +146,25 @@ void DietDesk::setObjective(const diet::Objective& objective) {
 
 void DietDesk::setConfidence(std::optional<double> confidence) {
   push(changeConfidence(draft_, confidence));
+}
+
+void DietDesk::tryOut(const Suggestion& suggestion) {
+  if (const auto* added = std::get_if<AddedFood>(&suggestion.act))
+    push(ui::tryOut(draft_, suggestion.words, *added));
+  else if (const auto* raised = std::get_if<RaisedFood>(&suggestion.act))
+    push(ui::tryOut(draft_, suggestion.words, *raised));
+  else if (const auto* bound = std::get_if<MovedBound>(&suggestion.act))
+    tryBound(*bound);
+  else if (const auto* choice = std::get_if<MovedChoice>(&suggestion.act))
+    setChoices(choicesWith(draft_, *choice));
+}
+
+void DietDesk::tryBound(const MovedBound& moved) {
+  const auto rung = rungOfRule(draft_.problem, moved.rule);
+  if (!rung) return;
+  Bounds bounds = ui::boundsOf(draft_.problem, *rung);
+  (moved.side == diet::BoundSide::Min ? bounds.min : bounds.max) = moved.to;
+  setBounds(*rung, bounds);
 }
 
 void DietDesk::cancelGesture() {

@@ -4,6 +4,7 @@
 
 #include "ui/diets/edit_commands.h"
 #include "ui/diets/live_solver.h"
+#include "ui/diets/suggestion.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -63,6 +64,8 @@ class DietDesk : public QObject, private DraftHost {
   void allow(const diet::DietFood& food, const diet::Allowance& allowance);
   void setChoices(const std::vector<animal::ChoiceRule>& own);
   void setShares(const std::vector<animal::ShareRule>& own);
+  /// Tries what was suggested.
+  void tryOut(const Suggestion& suggestion);
   void setObjective(const diet::Objective& objective);
   void setConfidence(std::optional<double> confidence);
 
@@ -95,6 +98,7 @@ class DietDesk : public QObject, private DraftHost {
   DietDraft& editableDraft() override { return draft_; }
   void draftEdited() override;
   void push(std::optional<DraftChange> change);
+  void tryBound(const MovedBound& moved);
   void solveOrHold();
   void take(const diet::DietSolution& solution);
   void recompute();

@@ -18,13 +18,16 @@
 #include "ui/diets/food_label.h"
 #include "ui/diets/food_picker.h"
 #include "ui/diets/ingredient_table.h"
+#include "ui/diets/larder.h"
 #include "ui/diets/problem_document.h"
 #include "ui/diets/rules_pane.h"
 #include "ui/diets/sheet_export.h"
 #include "ui/diets/solving_text.h"
 #include "ui/diets/standing_bar.h"
+#include "ui/diets/suggestions.h"
 #include "ui/diets/target_names.h"
 #include "ui/diets/version_bar.h"
+#include "ui/diets/why_card.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
@@ -55,6 +58,8 @@ DietsRoom::DietsRoom(LiveSolver::Function solve, OpenCollection& collection, Dia
       version_(new VersionDocument(*desk_, collection, std::move(today), this)),
       shelf_(new DietShelf(collection, this)),
       names_(new FoodNames(collection, this)),
+      larder_(new Larder(collection, this)),
+      suggestions_(new Suggestions(*desk_, *larder_, this)),
       list_(new DietList),
       deskPane_(new DeskPane(*desk_)),
       balancePane_(new BalancePane(*desk_)),
@@ -126,6 +131,10 @@ void DietsRoom::wire() {
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, banner_, &QWidget::hide);
   connect(desk_, &DietDesk::foodsChanged, this, [this] { told_.clear(); });
   connect(deskPane_, &DeskPane::rungChosen, balancePane_, &BalancePane::choose);
+  connect(suggestions_, &Suggestions::changed, this,
+          [this] { deskPane_->why().offer(suggestions_->found()); });
+  connect(&deskPane_->why(), &WhyCard::tried, suggestions_,
+          [this](int suggestion) { suggestions_->tryOut(static_cast<std::size_t>(suggestion)); });
   connect(desk_, &DietDesk::solvingChanged, this, &Room::stateChanged);
   connect(document_, &ProblemDocument::savedChanged, this, &Room::stateChanged);
   connect(document_, &ProblemDocument::fileChanged, this, &Room::stateChanged);
@@ -323,6 +332,8 @@ void DietsRoom::addActions() {
       document_->saveAs();
   });
   QAction* insert = actions->add(tr("Add a food"), QKeySequence(tr("Ctrl+I")));
+  QAction* trial = actions->add(tr("Try what is suggested first"), QKeySequence(tr("Ctrl+T")));
+  connect(trial, &QAction::triggered, suggestions_, [this] { suggestions_->tryOut(0); });
   QAction* next = actions->add(tr("New version"), QKeySequence::New);
   QAction* sheet = actions->add(tr("Diet sheet"), QKeySequence::Print);
   connect(insert, &QAction::triggered, picker_, qOverload<>(&QWidget::setFocus));

@@ -23,10 +23,12 @@ class DietDesk;
 class DietList;
 class FoodNames;
 class FoodPicker;
+class Larder;
 class ProblemDocument;
 class ReasonBar;
 class RulesPane;
 class StandingBar;
+class Suggestions;
 class VersionBar;
 
 /// The design desk: diets at the left, the one on the desk in the middle, its balance at the right. It only
@@ -55,6 +57,7 @@ class DietsRoom : public Room {
   [[nodiscard]] ProblemDocument& document() const { return *document_; }
   [[nodiscard]] VersionDocument& version() const { return *version_; }
   [[nodiscard]] const DietShelf& shelf() const { return *shelf_; }
+  [[nodiscard]] Suggestions& suggestions() const { return *suggestions_; }
   [[nodiscard]] ComparePane& comparePane() const { return *compare_; }
   [[nodiscard]] DeskPane& deskPane() const { return *deskPane_; }
   [[nodiscard]] BalancePane& balancePane() const { return *balancePane_; }
@@ -83,6 +86,8 @@ class DietsRoom : public Room {
   VersionDocument* version_;
   DietShelf* shelf_;
   FoodNames* names_;
+  Larder* larder_;
+  Suggestions* suggestions_;
   DietList* list_;
   DeskPane* deskPane_;
   BalancePane* balancePane_;
