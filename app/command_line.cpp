@@ -37,6 +37,12 @@ struct Words {
   int version = 0;
   int otherVersion = 0;
   bool asProblem = false;
+  std::string bound;
+  std::string food;
+  std::string side;
+  std::string against;
+  std::optional<double> from;
+  std::optional<double> to;
   std::string theme;  // checked here, read by the window itself
 };
 
@@ -163,6 +169,39 @@ void defineDietCommands(CLI::App& app, Words& words) {
   for (CLI::App* command : {&diets, &compare}) addTableOrJson(*command, words);
 }
 
+void defineExplore(CLI::App& app, Words& words) {
+  CLI::App& explore = *app.add_subcommand(
+      "explore", "What gives while one bound moves, or one thing sought is traded for another");
+  explore
+      .add_option("FILE", words.file,
+                  "A problem file (tarebowl-problem/1), - for standard input, or with --diet a collection")
+      ->required();
+  auto* bound = explore.add_option("--bound", words.bound, "The id of a target, ratio or share that moves");
+  auto* food = explore.add_option("--food", words.food, "The id of a food whose limit moves");
+  auto* against = explore.add_option(
+      "--against", words.against,
+      "Trade what is sought for this: closest, lowest-cost, lowest:TAGNAME, highest:TAGNAME");
+  bound->excludes(food)->excludes(against);
+  food->excludes(against);
+  explore.add_option("--side", words.side, "Which bound of it (default: the one there is)")
+      ->check(CLI::IsMember({"min", "max"}));
+  explore.add_option("--from", words.from, "Where it begins, in the bound's own unit, of a food in grams");
+  explore.add_option("--to", words.to, "Where it ends");
+  addDiet(explore, words);
+  explore.add_option("--day", words.day, "The day it is about, YYYY-MM-DD (default: today)");
+  addCollection(explore, words);
+  addTableOrJson(explore, words);
+}
+
+void requireSomethingToExplore(const Command& command) {
+  if (command.kind != Command::Kind::Explore) return;
+  if (command.bound.empty() && command.food.empty() && command.against.empty())
+    throw UsageError("explore: expected --bound ID, --food ID or --against OBJECTIVE");
+  for (const auto& end : {command.from, command.to})
+    if (end && !(std::isfinite(*end) && *end >= 0.0))
+      throw UsageError("--from, --to: expected numbers of 0 or more");
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -223,6 +262,7 @@ void define(CLI::App& app, Words& words) {
   defineTableCommands(app, words);
   defineAnimalCommands(app, words);
   defineDietCommands(app, words);
+  defineExplore(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -238,6 +278,7 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("targets")) return Command::Kind::Targets;
   if (app.got_subcommand("diets")) return Command::Kind::Diets;
   if (app.got_subcommand("compare")) return Command::Kind::Compare;
+  if (app.got_subcommand("explore")) return Command::Kind::Explore;
   if (app.got_subcommand("sheet")) return Command::Kind::Sheet;
   return Command::Kind::OpenWindow;
 }
@@ -296,6 +337,13 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.version = words.version;
   command.otherVersion = words.otherVersion;
   command.asProblem = words.asProblem;
+  command.bound = words.bound;
+  command.food = words.food;
+  command.side = words.side;
+  command.against = words.against;
+  command.from = words.from;
+  command.to = words.to;
+  requireSomethingToExplore(command);
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

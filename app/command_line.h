@@ -28,6 +28,7 @@ struct Command {
     Targets,        ///< of a group of the collection at file
     Diets,          ///< of the collection at file, or one version
     Compare,        ///< two versions of a diet
+    Explore,        ///< what gives while a bound of the problem in file moves
     Sheet,          ///< of a version of a diet, into tableFile
     ShowText        ///< help or version, in text
   };
@@ -52,6 +53,12 @@ struct Command {
   std::string diet{};                    ///< code of a diet of the collection
   int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
   int otherVersion = 0;                  ///< compared with; 0: the newest
+  std::string bound{};                   ///< id of a target, ratio or share that moves
+  std::string food{};                    ///< id of a food whose limit moves
+  std::string side{};                    ///< "min", "max"; empty: whichever there is
+  std::string against{};                 ///< another objective, to trade for
+  std::optional<double> from{};          ///< of the range that is traced
+  std::optional<double> to{};
   std::string text;
 };
 

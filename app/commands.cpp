@@ -5,6 +5,7 @@
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
 #include "app/diet_commands.h"
+#include "app/explore_command.h"
 #include "app/not_counted.h"
 #include "app/result_table.h"
 #include "app/table_commands.h"
@@ -152,6 +153,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return showDiets(command, streams);
     case Command::Kind::Compare:
       return compareVersions(command, streams);
+    case Command::Kind::Explore:
+      return explore(command, problemOf(command, streams), streams);
     case Command::Kind::Sheet:
       return writeSheet(command, streams);
     case Command::Kind::ShowText:
