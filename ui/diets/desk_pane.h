@@ -37,6 +37,7 @@ class DeskPane : public QWidget {
   void addSheet(const QString& name, QWidget& sheet);
   void showSheet(const QWidget& sheet);
   [[nodiscard]] WhyCard& why() const { return *why_; }
+  [[nodiscard]] LinePane& line() const { return *line_; }
   /// Right below the table.
   void addBelowTable(QWidget& widget);
 

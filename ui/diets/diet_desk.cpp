@@ -75,6 +75,14 @@ void DietDesk::setGrams(std::size_t food, quantity::Grams mass) {
   push(changeGrams(draft_, food, onScale(draft_.problem, food, std::max(mass, least)), !holding_));
 }
 
+void DietDesk::setAllGrams(const diet::Diet& grams) {
+  if (grams.size() != draft_.grams.size()) return;
+  diet::Diet shown;
+  for (std::size_t j = 0; j < grams.size(); ++j) shown.push_back(onScale(draft_.problem, j, grams[j]));
+  if (!isReadOnly()) setHolding(true);
+  push(changeAllGrams(draft_, shown));
+}
+
 void DietDesk::setLocked(std::size_t food, bool locked) {
   push(changeLock(draft_, food, locked));
 }

@@ -51,6 +51,8 @@ class DietDesk : public QObject, private DraftHost {
   // The verbs: each is one step of undo and re-solves or, in hold, recomputes the balance.
   /// While solving, the food is also locked: it keeps what was typed and the others give way.
   void setGrams(std::size_t food, quantity::Grams mass);
+  /// Every food's at once, on the scale, and on hold: the solver would move them again.
+  void setAllGrams(const diet::Diet& grams);
   void setLocked(std::size_t food, bool locked);
   /// False, and refused() says why, where the maximum would lie below the minimum.
   bool setLimits(std::size_t food, quantity::Grams min, std::optional<quantity::Grams> max);

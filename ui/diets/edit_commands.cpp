@@ -42,6 +42,12 @@ std::optional<DraftChange> changeGrams(const DietDraft& draft, std::size_t food,
       [=](DietDraft& to) { set(to, before, lockedBefore); }};
 }
 
+std::optional<DraftChange> changeAllGrams(const DietDraft& draft, const diet::Diet& grams) {
+  if (draft.grams == grams) return std::nullopt;
+  return DraftChange{Edit::tr("another bowl"), cell("bowl", 0), [=](DietDraft& to) { to.grams = grams; },
+                     [before = draft.grams](DietDraft& to) { to.grams = before; }};
+}
+
 std::optional<DraftChange> changeLock(const DietDraft& draft, std::size_t food, bool locked) {
   if (draft.locked.at(food) == locked) return std::nullopt;
   const QString text = locked ? Edit::tr("lock %1") : Edit::tr("unlock %1");
@@ -166,7 +172,15 @@ std::optional<DraftChange> changePurpose(const DietDraft& draft, std::size_t foo
 std::optional<DraftChange> addAllowance(const DietDraft& draft, const diet::DietFood& food,
                                         const diet::Allowance& allowance) {
   if (!draft.frame) return std::nullopt;
-  const auto put = [allowance](diet::DietVersion& version) { version.allowances.push_back(allowance); };
+  const auto put = [allowance](diet::DietVersion& version) {
+    const auto stated = std::ranges::find_if(version.allowances, [&](const diet::Allowance& other) {
+      return other.food == allowance.food && other.purpose == allowance.purpose;
+    });
+    if (stated == version.allowances.end())
+      version.allowances.push_back(allowance);
+    else
+      *stated = allowance;
+  };
   return wholeChange(draft, Edit::tr("allow %1").arg(QString::fromStdString(food.name)), cell("food", 0),
                      [=](DietDraft& to) { rewrite(to, put, food); });
 }

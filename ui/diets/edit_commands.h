@@ -23,6 +23,7 @@ struct DraftChange {
 
 [[nodiscard]] std::optional<DraftChange> changeGrams(const DietDraft& draft, std::size_t food,
                                                      quantity::Grams mass, bool lock);
+[[nodiscard]] std::optional<DraftChange> changeAllGrams(const DietDraft& draft, const diet::Diet& grams);
 [[nodiscard]] std::optional<DraftChange> changeLock(const DietDraft& draft, std::size_t food, bool locked);
 [[nodiscard]] std::optional<DraftChange> changeLimits(const DietDraft& draft, std::size_t food,
                                                       quantity::Grams min,
