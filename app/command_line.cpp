@@ -57,6 +57,12 @@ struct Words {
   std::string today;
   std::uint64_t seed = 1;
   double gapPercent = 0.0;
+  std::string bound;
+  std::string food;
+  std::string side;
+  std::string against;
+  std::optional<double> rangeFrom;
+  std::optional<double> rangeTo;
 };
 
 void addFile(CLI::App& command, Words& words) {
@@ -282,6 +288,40 @@ void defineRotation(CLI::App& app, Words& words) {
   addTableOrJson(rotate, words);
 }
 
+void defineExplore(CLI::App& app, Words& words) {
+  CLI::App& explore = *app.add_subcommand(
+      "explore", "What gives while one bound moves, or one thing sought is traded for another");
+  explore
+      .add_option("FILE", words.file,
+                  "A problem file (tarebowl-problem/1), - for standard input, or with --diet a collection")
+      ->required();
+  auto* bound = explore.add_option("--bound", words.bound, "The id of a target, ratio or share that moves");
+  auto* food = explore.add_option("--food", words.food, "The id of a food whose limit moves");
+  auto* against = explore.add_option(
+      "--against", words.against,
+      "Trade what is sought for this: closest, lowest-cost, lowest:TAGNAME, highest:TAGNAME");
+  bound->excludes(food)->excludes(against);
+  food->excludes(against);
+  explore.add_option("--side", words.side, "Which bound of it (default: the one there is)")
+      ->check(CLI::IsMember({"min", "max"}));
+  explore.add_option("--from", words.rangeFrom,
+                     "Where it begins, in the bound's own unit, of a food in grams");
+  explore.add_option("--to", words.rangeTo, "Where it ends");
+  addDiet(explore, words);
+  explore.add_option("--day", words.day, "The day it is about, YYYY-MM-DD (default: today)");
+  addCollection(explore, words);
+  addTableOrJson(explore, words);
+}
+
+void requireSomethingToExplore(const Command& command) {
+  if (command.kind != Command::Kind::Explore) return;
+  if (command.bound.empty() && command.food.empty() && command.against.empty())
+    throw UsageError("explore: expected --bound ID, --food ID or --against OBJECTIVE");
+  for (const auto& end : {command.rangeFrom, command.rangeTo})
+    if (end && !(std::isfinite(*end) && *end >= 0.0))
+      throw UsageError("--from, --to: expected numbers of 0 or more");
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -342,6 +382,7 @@ void define(CLI::App& app, Words& words) {
   defineSwap(app, words);
   defineIntakeCommand(app, words);
   defineRotation(app, words);
+  defineExplore(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -357,6 +398,7 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("targets")) return Command::Kind::Targets;
   if (app.got_subcommand("diets")) return Command::Kind::Diets;
   if (app.got_subcommand("compare")) return Command::Kind::Compare;
+  if (app.got_subcommand("explore")) return Command::Kind::Explore;
   if (app.got_subcommand("sheet")) return Command::Kind::Sheet;
   if (app.got_subcommand("prep")) return Command::Kind::Prep;
   if (app.got_subcommand("weigh-in")) return Command::Kind::WeighIn;
@@ -441,6 +483,13 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.today = dayFrom("--today", words.today);
   command.seed = words.seed;
   command.enoughGap = words.gapPercent / 100.0;
+  command.bound = words.bound;
+  command.food = words.food;
+  command.side = words.side;
+  command.against = words.against;
+  command.rangeFrom = words.rangeFrom;
+  command.rangeTo = words.rangeTo;
+  requireSomethingToExplore(command);
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

@@ -29,6 +29,7 @@ struct Command {
     Targets,        ///< of a group of the collection at file
     Diets,          ///< of the collection at file, or one version
     Compare,        ///< two versions of a diet
+    Explore,        ///< what gives while a bound of the problem in file moves
     Sheet,          ///< of a version of a diet, into tableFile
     Prep,           ///< of a section on a day, or into tableFile
     WeighIn,        ///< tableFile into the sheets of a day
@@ -77,7 +78,13 @@ struct Command {
   std::optional<std::string> replan{};    ///< a plan, or what was fed
   std::optional<quantity::Date> today{};  ///< the first day that is planned anew; nothing: after what was fed
   std::uint64_t seed = 1;
-  double enoughGap = 0.0;  ///< a search ends at it
+  double enoughGap = 0.0;             ///< a search ends at it
+  std::string bound{};                ///< id of a target, ratio or share that moves
+  std::string food{};                 ///< id of a food whose limit moves
+  std::string side{};                 ///< "min", "max"; empty: whichever there is
+  std::string against{};              ///< another objective, to trade for
+  std::optional<double> rangeFrom{};  ///< of the range that is traced
+  std::optional<double> rangeTo{};
   std::string text;
 };
 

@@ -7,6 +7,7 @@
 #include "app/diet_commands.h"
 #include "app/intake_commands.h"
 #include "app/kitchen_commands.h"
+#include "app/explore_command.h"
 #include "app/not_counted.h"
 #include "app/problem_input.h"
 #include "app/result_table.h"
@@ -16,6 +17,7 @@
 #include "core/diet/food_safety.h"
 #include "core/diet/judged.h"
 #include "core/diet/solve.h"
+#include "core/diet/verification.h"
 #include "core/exchange/larder_json.h"
 #include "core/exchange/nutrients_json.h"
 #include "core/exchange/problem_json.h"
@@ -92,6 +94,14 @@ std::optional<diet::Explanation> explanationOf(const Command& command, const die
   return explanation;
 }
 
+/// A file without them is refused when it is read; a diet of a collection is told where it stands.
+void tellMissingPrices(const diet::BalanceProblem& problem, const Streams& streams) {
+  for (const std::size_t food : diet::foodsWithoutPrice(problem))
+    streams.err << fmt::format(
+        "no price: {} (the lowest cost is sought, and unknown is not free of charge)\n",
+        problem.foods[food].id);
+}
+
 int solveFile(const Command& command, const Streams& streams) {
   const diet::BalanceProblem problem = problemOf(command, streams);
   const exchange::Larder larder =
@@ -99,6 +109,7 @@ int solveFile(const Command& command, const Streams& streams) {
   diet::SolveOptions options;
   options.deadline = command.deadline;
   const diet::DietSolution solution = diet::solve(problem, options);
+  tellMissingPrices(problem, streams);
   const std::optional<diet::Explanation> explanation = explanationOf(command, problem, solution);
   const std::vector<diet::Remedy> remedies = diet::findRemedies(problem, solution, larder.foods);
   const exchange::Reasons reasons{explanation ? &*explanation : nullptr, remedies, larder.foods};
@@ -150,6 +161,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return showDiets(command, streams);
     case Command::Kind::Compare:
       return compareVersions(command, streams);
+    case Command::Kind::Explore:
+      return explore(command, problemOf(command, streams), streams);
     case Command::Kind::Sheet:
       return writeSheet(command, streams);
     case Command::Kind::Prep:

@@ -108,15 +108,6 @@ std::string ruleName(const BalanceProblem& problem, const std::string& id,
                              line->kind == TargetKind::Share ? "" : " range");
 }
 
-/// Rounded to the side on which the bound has given way enough.
-std::string givenWay(double value, BoundSide side) {
-  if (value == 0.0 || !std::isfinite(value)) return shortNumber(value);
-  const double digit = std::pow(10.0, std::floor(std::log10(std::abs(value))) - 3.0);
-  const double steps = value / digit;
-  const double least = 1e-6;  // what is a round number but for rounding stays one
-  return shortNumber((side == BoundSide::Min ? std::floor(steps + least) : std::ceil(steps - least)) * digit);
-}
-
 std::string missText(const BalanceProblem& problem, const DietSolution& solution) {
   std::vector<std::string> misses;
   for (const TargetBalance& line : solution.balance.targets) {
@@ -166,8 +157,8 @@ std::string changeText(const BalanceProblem& problem, const LeastChange& change)
   }
   const LineWords words = wordsOf(problem, *line);
   return fmt::format("{} were {} instead of {} {}", boundName(problem, *line, change.side),
-                     givenWay(change.to * words.scale, change.side), shortNumber(change.from * words.scale),
-                     words.unit);
+                     shortNumber(exchange::givenWay(change.to * words.scale, change.side)),
+                     shortNumber(change.from * words.scale), words.unit);
 }
 
 std::string leastChangesText(const BalanceProblem& problem, const DietSolution& solution,

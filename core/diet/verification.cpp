@@ -62,6 +62,17 @@ bool agree(double a, double b) {
   return std::abs(a - b) <= kAgree * std::max({1.0, std::abs(a), std::abs(b)});
 }
 
+std::vector<std::size_t> foodsWithoutPrice(const BalanceProblem& problem) {
+  std::vector<std::size_t> foods;
+  if (problem.objective.kind != Objective::Kind::LowestCost) return foods;
+  for (std::size_t j = 0; j < problem.foods.size(); ++j) {
+    const DietFood& food = problem.foods[j];
+    const bool isFixed = food.max && *food.max <= food.min;
+    if (!food.costPerKg && !isFixed) foods.push_back(j);
+  }
+  return foods;
+}
+
 std::optional<std::string> unsolvable(const BalanceProblem& problem) {
   if (problem.foods.empty()) return "no-foods";
   for (const DietFood& food : problem.foods) {
@@ -73,6 +84,8 @@ std::optional<std::string> unsolvable(const BalanceProblem& problem) {
   const bool wantsNutrient =
       problem.objective.kind == Objective::Kind::Lowest || problem.objective.kind == Objective::Kind::Highest;
   if (wantsNutrient && !problem.objective.nutrient) return "objective-without-nutrient";
+  const auto unpriced = foodsWithoutPrice(problem);
+  if (!unpriced.empty()) return fmt::format("no-price: {}", problem.foods[unpriced.front()].id);
   return std::nullopt;
 }
 

@@ -9,8 +9,13 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <vector>
 
 namespace tarebowl::diet {
+
+/// Where the lowest cost is sought: foods that the solver may move and that nobody has given a price. Unknown
+/// is not free of charge, so that such a problem is not solved.
+[[nodiscard]] std::vector<std::size_t> foodsWithoutPrice(const BalanceProblem& problem);
 
 /// What makes a problem one that cannot be solved at all, as a code word and facts ("no-foods", "unit:
 /// ca-min"); nothing where it can. Comes before everything else: a problem that passes can be measured and

@@ -30,6 +30,15 @@ std::string shortNumber(std::optional<double> number) {
   return number ? shortNumber(*number) : "?";
 }
 
+double givenWay(double bound, diet::BoundSide side) {
+  if (bound == 0.0 || !std::isfinite(bound)) return bound;
+  constexpr double kFigures = 4.0;
+  const double digit = std::pow(10.0, std::floor(std::log10(std::abs(bound))) + 1.0 - kFigures);
+  const double steps = bound / digit;
+  const double least = 1e-6;  // what is a round number but for rounding stays one
+  return (side == diet::BoundSide::Min ? std::floor(steps + least) : std::ceil(steps - least)) * digit;
+}
+
 std::string gramsText(quantity::Grams grams, quantity::Grams scaleStep) {
   const auto digits = digitsOf(scaleStep);
   const quantity::Grams shown = onScale(grams, scaleStep);

@@ -4,6 +4,7 @@
 
 #include "core/diet/balance.h"
 #include "core/diet/from_profile.h"
+#include "core/diet/measure.h"
 #include "core/diet/problem.h"
 
 #include <cstddef>
@@ -27,6 +28,8 @@ inline constexpr std::string_view kCaution =
 [[nodiscard]] std::string shortNumber(std::optional<double> number);
 /// With the digits that the scale shows, where the grams lie on its steps.
 [[nodiscard]] std::string gramsText(quantity::Grams grams, quantity::Grams scaleStep);
+/// A bound to four figures, rounded to the side on which it has given way enough.
+[[nodiscard]] double givenWay(double bound, diet::BoundSide side);
 /// "5 … 12", "≥ 5", "≤ 12".
 [[nodiscard]] std::string zoneText(std::optional<double> min, std::optional<double> max);
 /// "75 %"; "100 %" and "0 %" only where that is exact.

@@ -7,8 +7,11 @@
 #include "ui/diets/not_counted_text.h"
 #include "ui/diets/rung_detail.h"
 #include "ui/shared/balance_ladder.h"
+#include "ui/shared/format.h"
 #include "ui/shared/state_mark.h"
 
+#include <QApplication>
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QLabel>
@@ -18,6 +21,12 @@
 #include <array>
 
 namespace tarebowl::ui {
+namespace {
+
+constexpr std::array kBases{quantity::Basis::AsFed, quantity::Basis::DryMatter, quantity::Basis::Energy,
+                            quantity::Basis::Day};
+
+}  // namespace
 
 BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
     : QWidget(parent),
@@ -26,7 +35,11 @@ BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
       ladder_(new BalanceLadder),
       detail_(new RungDetail(desk)),
       summary_(new QLabel),
-      notJudged_(new QLabel) {
+      notJudged_(new QLabel),
+      switches_(new QWidget),
+      order_(new QComboBox),
+      basis_(new QComboBox),
+      eaten_(new QComboBox) {
   setObjectName(QStringLiteral("balancePane"));
   setAttribute(Qt::WA_StyledBackground);
   ladder_->setModel(model_);
@@ -44,6 +57,8 @@ BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
   layout->setContentsMargins(13, 12, 12, 8);
   layout->setSpacing(6);
   layout->addLayout(headingRow);
+  buildSwitches();
+  layout->addWidget(switches_);
   layout->addWidget(ladder_, 100);
   notJudged_->setProperty("soft", true);
   notJudged_->setWordWrap(true);
@@ -55,7 +70,42 @@ BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
   connect(model_, &QAbstractItemModel::modelReset, this, &BalancePane::reset);
   connect(model_, &QAbstractItemModel::layoutChanged, this, &BalancePane::chooseFirst);
   connect(&desk, &DietDesk::balanceChanged, this, &BalancePane::showSummary);
+  connect(detail_, &RungDetail::exploreWanted, this, &BalancePane::exploreWanted);
   reset();
+}
+
+void BalancePane::buildSwitches() {
+  order_->addItems({tr("trouble first"), tr("as stated"), tr("by name")});
+  order_->setAccessibleName(tr("Order of the balance"));
+  basis_->addItem(tr("own basis"));
+  for (const quantity::Basis basis : kBases) basis_->addItem(tr("per %1").arg(basisText(basis)));
+  basis_->setAccessibleName(tr("Basis of the balance"));
+  basis_->setToolTip(tr("Reads every target on this basis, as it comes to in this bowl"));
+  eaten_->addItems({tr("as eaten"), tr("as offered")});
+  eaten_->setAccessibleName(tr("As eaten or as offered"));
+  auto* row = new QHBoxLayout(switches_);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(6);
+  for (QComboBox* box : {order_, basis_, eaten_}) {
+    row->addWidget(box);
+    connect(box, &QComboBox::activated, this, &BalancePane::showView);
+  }
+  row->addStretch(1);
+}
+
+void BalancePane::showView() {
+  LadderView view = model_->view();
+  view.order = static_cast<LadderOrder>(order_->currentIndex());
+  const int basis = basis_->currentIndex();
+  view.basis = basis > 0 ? std::optional(kBases.at(static_cast<std::size_t>(basis - 1))) : std::nullopt;
+  view.asOffered = eaten_->currentIndex() == 1;
+  model_->setView(view);
+}
+
+void BalancePane::setEnergy(EnergyUnit energy) {
+  LadderView view = model_->view();
+  view.energy = energy;
+  model_->setView(view);
 }
 
 void BalancePane::choose(RungRef rung) {
@@ -63,6 +113,15 @@ void BalancePane::choose(RungRef rung) {
   if (row < 0) return;
   ladder_->setCurrentIndex(model_->index(row, RungName));
   ladder_->scrollTo(model_->index(row, RungName));
+}
+
+std::optional<RungRef> BalancePane::chosen() const {
+  const QModelIndex current = ladder_->currentIndex();
+  return current.isValid() ? std::optional(model_->refAt(current.row())) : std::nullopt;
+}
+
+bool BalancePane::hasHand() const {
+  return isAncestorOf(QApplication::focusWidget());
 }
 
 void BalancePane::reset() {
@@ -89,6 +148,11 @@ void BalancePane::showChosen() {
 }
 
 void BalancePane::showNotJudged() {
+  eaten_->setVisible(isLeftInPart(desk_.problem()));
+  if (!isLeftInPart(desk_.problem()) && eaten_->currentIndex() != 0) {
+    eaten_->setCurrentIndex(0);
+    showView();
+  }
   const auto& frame = desk_.draft().frame;
   const QString text = frame ? notCountedText(frame->opened.notCounted) : QString();
   notJudged_->setText(text);

@@ -3,9 +3,11 @@
 #pragma once
 
 #include "ui/diets/diet_draft.h"
+#include "ui/shared/energy_unit.h"
 
 #include <QWidget>
 
+class QComboBox;
 class QLabel;
 
 namespace tarebowl::ui {
@@ -21,13 +23,24 @@ class BalancePane : public QWidget {
  public:
   explicit BalancePane(DietDesk& desk, QWidget* parent = nullptr);
   void choose(RungRef rung);
+  /// The rung that is open.
+  [[nodiscard]] std::optional<RungRef> chosen() const;
+  [[nodiscard]] LadderModel& ladder() const { return *model_; }
+  /// In which unit energy is read.
+  void setEnergy(EnergyUnit energy);
+  [[nodiscard]] bool hasHand() const;
+
+ signals:
+  void exploreWanted(const tarebowl::ui::RungRef& rung);
 
  private:
   void reset();
   void chooseFirst();
   void showChosen();
+  void buildSwitches();
   void showSummary();
   void showNotJudged();
+  void showView();
 
   DietDesk& desk_;
   LadderModel* model_;
@@ -35,6 +48,10 @@ class BalancePane : public QWidget {
   RungDetail* detail_;
   QLabel* summary_;
   QLabel* notJudged_;
+  QWidget* switches_;
+  QComboBox* order_;
+  QComboBox* basis_;
+  QComboBox* eaten_;
   bool chosenByHand_ = false;  ///< until then the first rung is open, whichever that is
   bool choosing_ = false;
 };

@@ -36,6 +36,8 @@ class DeskPane : public QWidget {
   /// Beside the reasons, below the table: chosen by its name.
   void addSheet(const QString& name, QWidget& sheet);
   void showSheet(const QWidget& sheet);
+  [[nodiscard]] WhyCard& why() const { return *why_; }
+  [[nodiscard]] LinePane& line() const { return *line_; }
   /// Right below the table.
   void addBelowTable(QWidget& widget);
 

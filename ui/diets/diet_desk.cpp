@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/diet_desk.h"
 
+#include "ui/diets/suggestion_edits.h"
 #include "ui/diets/target_names.h"
 
 #include <algorithm>
@@ -72,6 +73,14 @@ void DietDesk::setHolding(bool holding) {
 void DietDesk::setGrams(std::size_t food, quantity::Grams mass) {
   const quantity::Grams least(0.0);
   push(changeGrams(draft_, food, onScale(draft_.problem, food, std::max(mass, least)), !holding_));
+}
+
+void DietDesk::setAllGrams(const diet::Diet& grams) {
+  if (grams.size() != draft_.grams.size()) return;
+  diet::Diet shown;
+  for (std::size_t j = 0; j < grams.size(); ++j) shown.push_back(onScale(draft_.problem, j, grams[j]));
+  if (!isReadOnly()) setHolding(true);
+  push(changeAllGrams(draft_, shown));
 }
 
 void DietDesk::setLocked(std::size_t food, bool locked) {
@@ -145,6 +154,25 @@ void DietDesk::setObjective(const diet::Objective& objective) {
 
 void DietDesk::setConfidence(std::optional<double> confidence) {
   push(changeConfidence(draft_, confidence));
+}
+
+void DietDesk::tryOut(const Suggestion& suggestion) {
+  if (const auto* added = std::get_if<AddedFood>(&suggestion.act))
+    push(ui::tryOut(draft_, suggestion.words, *added));
+  else if (const auto* raised = std::get_if<RaisedFood>(&suggestion.act))
+    push(ui::tryOut(draft_, suggestion.words, *raised));
+  else if (const auto* bound = std::get_if<MovedBound>(&suggestion.act))
+    tryBound(*bound);
+  else if (const auto* choice = std::get_if<MovedChoice>(&suggestion.act))
+    setChoices(choicesWith(draft_, *choice));
+}
+
+void DietDesk::tryBound(const MovedBound& moved) {
+  const auto rung = rungOfRule(draft_.problem, moved.rule);
+  if (!rung) return;
+  Bounds bounds = ui::boundsOf(draft_.problem, *rung);
+  (moved.side == diet::BoundSide::Min ? bounds.min : bounds.max) = moved.to;
+  setBounds(*rung, bounds);
 }
 
 void DietDesk::cancelGesture() {

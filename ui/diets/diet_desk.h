@@ -4,6 +4,7 @@
 
 #include "ui/diets/edit_commands.h"
 #include "ui/diets/live_solver.h"
+#include "ui/diets/suggestion.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -50,6 +51,8 @@ class DietDesk : public QObject, private DraftHost {
   // The verbs: each is one step of undo and re-solves or, in hold, recomputes the balance.
   /// While solving, the food is also locked: it keeps what was typed and the others give way.
   void setGrams(std::size_t food, quantity::Grams mass);
+  /// Every food's at once, on the scale, and on hold: the solver would move them again.
+  void setAllGrams(const diet::Diet& grams);
   void setLocked(std::size_t food, bool locked);
   /// False, and refused() says why, where the maximum would lie below the minimum.
   bool setLimits(std::size_t food, quantity::Grams min, std::optional<quantity::Grams> max);
@@ -63,6 +66,8 @@ class DietDesk : public QObject, private DraftHost {
   void allow(const diet::DietFood& food, const diet::Allowance& allowance);
   void setChoices(const std::vector<animal::ChoiceRule>& own);
   void setShares(const std::vector<animal::ShareRule>& own);
+  /// Tries what was suggested.
+  void tryOut(const Suggestion& suggestion);
   void setObjective(const diet::Objective& objective);
   void setConfidence(std::optional<double> confidence);
 
@@ -95,6 +100,7 @@ class DietDesk : public QObject, private DraftHost {
   DietDraft& editableDraft() override { return draft_; }
   void draftEdited() override;
   void push(std::optional<DraftChange> change);
+  void tryBound(const MovedBound& moved);
   void solveOrHold();
   void take(const diet::DietSolution& solution);
   void recompute();

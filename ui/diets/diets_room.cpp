@@ -8,6 +8,7 @@
 #include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/collection/food_names.h"
+#include "ui/diets/allowance_bar.h"
 #include "ui/diets/approval_form.h"
 #include "ui/diets/balance_pane.h"
 #include "ui/diets/compare_pane.h"
@@ -15,19 +16,26 @@
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/diet_list.h"
 #include "ui/diets/diet_shelf.h"
+#include "ui/diets/explore_pane.h"
 #include "ui/diets/food_label.h"
 #include "ui/diets/food_picker.h"
 #include "ui/diets/ingredient_table.h"
+#include "ui/diets/ladder_model.h"
+#include "ui/diets/larder.h"
+#include "ui/diets/line_pane.h"
 #include "ui/diets/problem_document.h"
 #include "ui/diets/rules_pane.h"
 #include "ui/diets/sheet_export.h"
 #include "ui/diets/solving_text.h"
 #include "ui/diets/standing_bar.h"
+#include "ui/diets/suggestions.h"
 #include "ui/diets/target_names.h"
 #include "ui/diets/version_bar.h"
+#include "ui/diets/why_card.h"
 #include "ui/kitchen/swap_entry.h"
 #include "ui/kitchen/swap_pane.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/format.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
 
@@ -53,15 +61,19 @@ DietsRoom::DietsRoom(LiveSolver::Function solve, OpenCollection& collection, Dia
     : Room(parent),
       collection_(collection),
       askForSheet_(dialogs.sheetToSave),
+      print_(dialogs.printer),
       desk_(new DietDesk(std::move(solve), this)),
       document_(new ProblemDocument(*desk_, std::move(dialogs), this)),
       version_(new VersionDocument(*desk_, collection, std::move(today), this)),
       shelf_(new DietShelf(collection, this)),
       names_(new FoodNames(collection, this)),
+      larder_(new Larder(collection, this)),
+      suggestions_(new Suggestions(*desk_, *larder_, this)),
       list_(new DietList),
       deskPane_(new DeskPane(*desk_)),
       balancePane_(new BalancePane(*desk_)),
       picker_(new FoodPicker(*names_)),
+      allowances_(new AllowanceBar(*names_)),
       reason_(new ReasonBar),
       approval_(new ApprovalForm),
       versionBar_(new VersionBar(*version_, *shelf_, *reason_, *approval_)),
@@ -71,6 +83,7 @@ DietsRoom::DietsRoom(LiveSolver::Function solve, OpenCollection& collection, Dia
       swap_(new SwapPane),
       swapEntry_(new SwapEntry(*desk_, collection, *swap_, this)),
       pages_(new QStackedWidget),
+      explore_(new ExplorePane(*desk_)),
       banner_(makeBanner()) {
   build();
   wire();
@@ -92,6 +105,8 @@ void DietsRoom::build() {
   for (QWidget* bar : std::initializer_list<QWidget*>{versionBar_, reason_, approval_, standing_})
     deskPane_->addBar(*bar);
   deskPane_->addBelowTable(*picker_);
+  deskPane_->addBelowTable(*allowances_);
+  deskPane_->addSheet(tr("Explore"), *explore_);
   deskPane_->addSheet(tr("Structure rules"), *rules_);
   deskPane_->addSheet(tr("Compare"), *compare_);
   auto* panes = new QSplitter(Qt::Horizontal);
@@ -135,6 +150,12 @@ void DietsRoom::wire() {
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, banner_, &QWidget::hide);
   connect(desk_, &DietDesk::foodsChanged, this, [this] { told_.clear(); });
   connect(deskPane_, &DeskPane::rungChosen, balancePane_, &BalancePane::choose);
+  connect(balancePane_, &BalancePane::exploreWanted, this, &DietsRoom::exploreRung);
+  connect(&deskPane_->line(), &LinePane::exploreWanted, this, &DietsRoom::exploreFood);
+  connect(suggestions_, &Suggestions::changed, this,
+          [this] { deskPane_->why().offer(suggestions_->found()); });
+  connect(&deskPane_->why(), &WhyCard::tried, suggestions_,
+          [this](int suggestion) { suggestions_->tryOut(static_cast<std::size_t>(suggestion)); });
   connect(desk_, &DietDesk::solvingChanged, this, &Room::stateChanged);
   connect(document_, &ProblemDocument::savedChanged, this, &Room::stateChanged);
   connect(document_, &ProblemDocument::fileChanged, this, &Room::stateChanged);
@@ -170,6 +191,10 @@ void DietsRoom::wireCollection() {
     complain(tr("No food of this collection is called “%1”. Foods are added in the Foods room.").arg(text));
   });
   picker_->hide();
+  allowances_->hide();
+  connect(allowances_, &AllowanceBar::wanted, this, &DietsRoom::allow);
+  connect(allowances_, &AllowanceBar::refused, this, &DietsRoom::complain);
+  connect(desk_, &DietDesk::opened, this, &DietsRoom::showAllowances);
   connect(rules_, &RulesPane::refused, this, &DietsRoom::complain);
   connect(desk_, &DietDesk::reasonWanted, this, [this](const RungRef& rung, const Bounds& bounds) {
     reason_->ask(tr("%1 is a hard rule of the targets (%2). Why may this diet go beyond it?")
@@ -200,16 +225,31 @@ void DietsRoom::wireSwap() {
 }
 
 /// What stands on the desk, written or not: a sheet of it, or the problem that the command line solves.
+/// What stands on the desk, written or not.
+transfer::DeskDiet DietsRoom::asShown() const {
+  transfer::DeskDiet shown = *version_->shown();
+  if (desk_->isReadOnly()) return shown;
+  shown.version.record.version = versionOf(desk_->draft());
+  shown.made = diet::versionProblem(shown.version.record.version, desk_->draft().frame->context);
+  return shown;
+}
+
+void DietsRoom::printSheet() {
+  if (!version_->isOpen()) return;
+  if (!print_) return writeSheet();
+  const exchange::DietSheet sheet = transfer::sheetOf(asShown());
+  const QString title = QString::fromStdString(sheet.title);
+  if (print_(this, title, [&](QPagedPaintDevice& device) { ui::printSheet(sheet, device); }))
+    tell(tr("printed: %1").arg(title));
+}
+
+/// A sheet of it, or the problem that the command line solves.
 void DietsRoom::writeSheet() {
   if (!version_->isOpen() || !askForSheet_) return;
-  transfer::DeskDiet shown = *version_->shown();
+  const transfer::DeskDiet shown = asShown();
   const std::string name = shown.diet.record.code + "-" + std::to_string(shown.version.record.version.number);
   const auto file = askForSheet_(this, toPath(QString::fromStdString(name + ".pdf")));
   if (!file) return;
-  if (!desk_->isReadOnly()) {
-    shown.version.record.version = versionOf(desk_->draft());
-    shown.made = diet::versionProblem(shown.version.record.version, desk_->draft().frame->context);
-  }
   const auto why = file->extension() == ".json" ? saveProblem(*file, problemToSave(desk_->draft()))
                                                 : ui::writeSheet(transfer::sheetOf(shown), *file);
   if (why)
@@ -239,6 +279,24 @@ void DietsRoom::showComparison() {
   const ComparedVersion onDesk = comparedVersion(desk_->draft());
   const bool inOrder = compared_->version.number <= onDesk.version.number;
   compare_->show(inOrder ? *compared_ : onDesk, inOrder ? onDesk : *compared_);
+}
+
+/// The food or the rung that the hand is on.
+void DietsRoom::exploreHere() {
+  const auto food = deskPane_->line().food();
+  const auto rung = balancePane_->chosen();
+  if (food && !balancePane_->hasHand()) return exploreFood(static_cast<qint64>(*food));
+  if (rung) exploreRung(*rung);
+}
+
+void DietsRoom::exploreRung(const RungRef& rung) {
+  deskPane_->showSheet(*explore_);
+  explore_->exploreRung(rung);
+}
+
+void DietsRoom::exploreFood(qint64 food) {
+  deskPane_->showSheet(*explore_);
+  explore_->exploreFood(static_cast<std::size_t>(food));
 }
 
 void DietsRoom::openFirstDiet() {
@@ -305,6 +363,20 @@ void DietsRoom::addFood(const QString& code) {
                   });
 }
 
+void DietsRoom::allow(const diet::Allowance& allowance) {
+  collection_.ask(
+      [code = allowance.food](store::Collection& collection) { return store::dietFood(collection, code); },
+      [this, allowance](const std::optional<diet::DietFood>& food) {
+        if (!food) return complain(tr("This food is no longer in the collection."));
+        desk_->allow(*food, allowance);
+      });
+}
+
+/// Only a version of the collection can say what is given unweighed; a problem file cannot.
+void DietsRoom::showAllowances() {
+  allowances_->setVisible(desk_->draft().frame != nullptr && !desk_->isReadOnly());
+}
+
 void DietsRoom::openFolder(const std::filesystem::path& folder) {
   folder_ = folder;
   list_->listFolder(folder);
@@ -355,19 +427,31 @@ void DietsRoom::addActions() {
     if (!line.isValid()) return complain(tr("Put the hand on the food that is not available first."));
     swapEntry_->notAvailable(static_cast<std::size_t>(line.row()));
   });
+  QAction* trial = actions->add(tr("Try what is suggested first"), QKeySequence(tr("Ctrl+T")));
+  connect(trial, &QAction::triggered, suggestions_, [this] { suggestions_->tryOut(0); });
+  QAction* explore = actions->add(tr("Explore what is chosen"), QKeySequence(tr("Ctrl+E")));
+  connect(explore, &QAction::triggered, this, &DietsRoom::exploreHere);
   QAction* next = actions->add(tr("New version"), QKeySequence::New);
-  QAction* sheet = actions->add(tr("Diet sheet"), QKeySequence::Print);
+  QAction* sheet = actions->add(tr("Print the diet sheet"), QKeySequence::Print);
   connect(insert, &QAction::triggered, picker_, qOverload<>(&QWidget::setFocus));
   connect(next, &QAction::triggered, version_, &VersionDocument::beginNewVersion);
-  connect(sheet, &QAction::triggered, this, &DietsRoom::writeSheet);
+  connect(sheet, &QAction::triggered, this, &DietsRoom::printSheet);
   for (QAction* action : {edits.undo, edits.redo, open, save}) deskPane_->addAction(action);
+}
+
+void DietsRoom::setEnergy(EnergyUnit energy) {
+  balancePane_->setEnergy(energy);
+  emit stateChanged();
 }
 
 RoomState DietsRoom::state() const {
   const diet::BalanceProblem& problem = desk_->problem();
   RoomState state = stateOf(collection_);
   state.note = told_.isEmpty() ? solvingText(*desk_) : told_;
-  state.units = tr("grams as fed · energy in kcal ME, %1").arg(energyMethodText(problem.energyMethod));
+  const EnergyUnit energy = balancePane_->ladder().view().energy;
+  state.energy = energy;
+  state.units = tr("grams as fed · energy in %1 ME, %2")
+                    .arg(unitText(unitOf(energy)), energyMethodText(problem.energyMethod));
   if (version_->isOpen() || document_->file().empty()) {
     state.saved = version_->isSaved();
     state.savedText = state.saved ? tr("saved") : tr("saving…");

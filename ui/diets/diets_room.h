@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/diets/diet_draft.h"
 #include "ui/diets/diet_list_model.h"
 #include "ui/diets/live_solver.h"
 #include "ui/diets/version_comparison.h"
@@ -16,20 +17,24 @@ class QStackedWidget;
 
 namespace tarebowl::ui {
 
+class AllowanceBar;
 class ApprovalForm;
 class BalancePane;
 class ComparePane;
 class DeskPane;
 class DietDesk;
 class DietList;
+class ExplorePane;
 class FoodNames;
 class FoodPicker;
+class Larder;
 class ProblemDocument;
 class ReasonBar;
 class RulesPane;
 class StandingBar;
 class SwapEntry;
 class SwapPane;
+class Suggestions;
 class VersionBar;
 
 /// The design desk: diets at the left, the one on the desk in the middle, its balance at the right. It only
@@ -48,6 +53,8 @@ class DietsRoom : public Room {
   /// Shows what differs between the version on the desk and another of its diet.
   void compareWith(int number);
 
+  void setEnergy(EnergyUnit energy);
+
   [[nodiscard]] RoomState state() const override;
   /// Diets of the folder, then foods of the diet on the desk.
   [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
@@ -58,6 +65,8 @@ class DietsRoom : public Room {
   [[nodiscard]] ProblemDocument& document() const { return *document_; }
   [[nodiscard]] VersionDocument& version() const { return *version_; }
   [[nodiscard]] const DietShelf& shelf() const { return *shelf_; }
+  [[nodiscard]] Suggestions& suggestions() const { return *suggestions_; }
+  [[nodiscard]] ExplorePane& explorePane() const { return *explore_; }
   [[nodiscard]] ComparePane& comparePane() const { return *compare_; }
   [[nodiscard]] DeskPane& deskPane() const { return *deskPane_; }
   [[nodiscard]] BalancePane& balancePane() const { return *balancePane_; }
@@ -73,8 +82,15 @@ class DietsRoom : public Room {
   void openListed(DietListEntry::Kind kind, const QString& key);
   void openFirstDiet();
   void addFood(const QString& code);
+  void allow(const diet::Allowance& allowance);
+  void showAllowances();
   void writeSheet();
+  void printSheet();
+  [[nodiscard]] transfer::DeskDiet asShown() const;
   void showComparison();
+  void exploreHere();
+  void exploreRung(const RungRef& rung);
+  void exploreFood(qint64 food);
   void showCurrent();
   void complain(const QString& what);
   /// What was done, in the status line until the next edit.
@@ -83,15 +99,19 @@ class DietsRoom : public Room {
 
   OpenCollection& collection_;
   Dialogs::AskForFile askForSheet_;
+  Dialogs::Print print_;
   DietDesk* desk_;
   ProblemDocument* document_;
   VersionDocument* version_;
   DietShelf* shelf_;
   FoodNames* names_;
+  Larder* larder_;
+  Suggestions* suggestions_;
   DietList* list_;
   DeskPane* deskPane_;
   BalancePane* balancePane_;
   FoodPicker* picker_;
+  AllowanceBar* allowances_;
   ReasonBar* reason_;
   ApprovalForm* approval_;
   VersionBar* versionBar_;
@@ -100,7 +120,8 @@ class DietsRoom : public Room {
   ComparePane* compare_;
   SwapPane* swap_;
   SwapEntry* swapEntry_;
-  QStackedWidget* pages_;                    // the desk, or what to give instead of a food
+  QStackedWidget* pages_;  // the desk, or what to give instead of a food
+  ExplorePane* explore_;
   std::optional<ComparedVersion> compared_;  // what the version on the desk is compared with
   QLabel* banner_;
   QString told_;

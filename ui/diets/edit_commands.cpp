@@ -42,6 +42,12 @@ std::optional<DraftChange> changeGrams(const DietDraft& draft, std::size_t food,
       [=](DietDraft& to) { set(to, before, lockedBefore); }};
 }
 
+std::optional<DraftChange> changeAllGrams(const DietDraft& draft, const diet::Diet& grams) {
+  if (draft.grams == grams) return std::nullopt;
+  return DraftChange{Edit::tr("another bowl"), cell("bowl", 0), [=](DietDraft& to) { to.grams = grams; },
+                     [before = draft.grams](DietDraft& to) { to.grams = before; }};
+}
+
 std::optional<DraftChange> changeLock(const DietDraft& draft, std::size_t food, bool locked) {
   if (draft.locked.at(food) == locked) return std::nullopt;
   const QString text = locked ? Edit::tr("lock %1") : Edit::tr("unlock %1");
@@ -79,15 +85,10 @@ std::optional<DraftChange> changeConfidence(const DietDraft& draft, std::optiona
                      [=](DietDraft& to) { to.problem.confidence = before; }};
 }
 
-namespace {
-
-/// The draft before is kept whole: what an edit of its foods does to its rules is not undone piece by piece.
 DraftChange wholeChange(const DietDraft& draft, const QString& text, const QString& touched,
                         std::function<void(DietDraft&)> apply) {
   return {text, touched, std::move(apply), [before = draft](DietDraft& to) { to = before; }};
 }
-
-}  // namespace
 
 std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung, const Bounds& bounds,
                                         const QString& rungName, const QString& reason) {
@@ -112,30 +113,38 @@ std::optional<DraftChange> changeBounds(const DietDraft& draft, RungRef rung, co
                      });
 }
 
+void putFood(DietDraft& draft, const diet::DietFood& food, quantity::Grams amount) {
+  draft.problem.foods.push_back(food);
+  draft.grams.push_back(amount);
+  draft.locked.push_back(false);
+  draft.places.push_back({.food = food.id});
+  if (draft.problem.reference) draft.problem.reference->emplace_back(0.0);
+}
+
+void takeFood(DietDraft& draft, std::size_t food) {
+  const auto place = static_cast<std::ptrdiff_t>(food);
+  draft.problem.foods.erase(draft.problem.foods.begin() + place);
+  draft.grams.erase(draft.grams.begin() + place);
+  draft.locked.erase(draft.locked.begin() + place);
+  draft.places.erase(draft.places.begin() + place);
+  if (draft.problem.reference) draft.problem.reference->erase(draft.problem.reference->begin() + place);
+}
+
+bool hasFood(const DietDraft& draft, const std::string& food) {
+  return std::ranges::any_of(draft.places, [&](const diet::PlaceInVersion& place) {
+    return place.food == food && !place.allowance;
+  });
+}
+
 std::optional<DraftChange> addFood(const DietDraft& draft, const diet::DietFood& food) {
-  const auto isThere = [&](const diet::PlaceInVersion& place) {
-    return place.food == food.id && !place.allowance;
-  };
-  if (std::ranges::any_of(draft.places, isThere)) return std::nullopt;
-  const auto put = [food](DietDraft& to) {
-    to.problem.foods.push_back(food);
-    to.grams.emplace_back(0.0);
-    to.locked.push_back(false);
-    to.places.push_back({.food = food.id});
-    if (to.problem.reference) to.problem.reference->emplace_back(0.0);
-  };
+  if (hasFood(draft, food.id)) return std::nullopt;
+  const auto put = [food](DietDraft& to) { putFood(to, food, quantity::Grams(0)); };
   return wholeChange(draft, Edit::tr("add %1").arg(QString::fromStdString(food.name)), cell("food", 0),
                      [=](DietDraft& to) { restructure(to, put, food); });
 }
 
 std::optional<DraftChange> removeFood(const DietDraft& draft, std::size_t food) {
-  const auto take = [place = static_cast<std::ptrdiff_t>(food)](DietDraft& from) {
-    from.problem.foods.erase(from.problem.foods.begin() + place);
-    from.grams.erase(from.grams.begin() + place);
-    from.locked.erase(from.locked.begin() + place);
-    from.places.erase(from.places.begin() + place);
-    if (from.problem.reference) from.problem.reference->erase(from.problem.reference->begin() + place);
-  };
+  const auto take = [food](DietDraft& from) { takeFood(from, food); };
   return wholeChange(draft, Edit::tr("remove %1").arg(nameOf(draft, food)), cell("food", 0),
                      [=](DietDraft& from) { restructure(from, take); });
 }
@@ -163,7 +172,15 @@ std::optional<DraftChange> changePurpose(const DietDraft& draft, std::size_t foo
 std::optional<DraftChange> addAllowance(const DietDraft& draft, const diet::DietFood& food,
                                         const diet::Allowance& allowance) {
   if (!draft.frame) return std::nullopt;
-  const auto put = [allowance](diet::DietVersion& version) { version.allowances.push_back(allowance); };
+  const auto put = [allowance](diet::DietVersion& version) {
+    const auto stated = std::ranges::find_if(version.allowances, [&](const diet::Allowance& other) {
+      return other.food == allowance.food && other.purpose == allowance.purpose;
+    });
+    if (stated == version.allowances.end())
+      version.allowances.push_back(allowance);
+    else
+      *stated = allowance;
+  };
   return wholeChange(draft, Edit::tr("allow %1").arg(QString::fromStdString(food.name)), cell("food", 0),
                      [=](DietDraft& to) { rewrite(to, put, food); });
 }

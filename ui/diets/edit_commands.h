@@ -23,6 +23,7 @@ struct DraftChange {
 
 [[nodiscard]] std::optional<DraftChange> changeGrams(const DietDraft& draft, std::size_t food,
                                                      quantity::Grams mass, bool lock);
+[[nodiscard]] std::optional<DraftChange> changeAllGrams(const DietDraft& draft, const diet::Diet& grams);
 [[nodiscard]] std::optional<DraftChange> changeLock(const DietDraft& draft, std::size_t food, bool locked);
 [[nodiscard]] std::optional<DraftChange> changeLimits(const DietDraft& draft, std::size_t food,
                                                       quantity::Grams min,
@@ -35,6 +36,16 @@ struct DraftChange {
                                                          const diet::Objective& objective);
 [[nodiscard]] std::optional<DraftChange> changeConfidence(const DietDraft& draft,
                                                           std::optional<double> confidence);
+
+/// A change that is taken back as a whole: what an edit of foods does to their rules is not undone piece by
+/// piece.
+[[nodiscard]] DraftChange wholeChange(const DietDraft& draft, const QString& text, const QString& touched,
+                                      std::function<void(DietDraft&)> apply);
+/// A food at the end of the draft, and one out of it; within restructure().
+void putFood(DietDraft& draft, const diet::DietFood& food, quantity::Grams amount);
+void takeFood(DietDraft& draft, std::size_t food);
+/// As a line that is weighed in.
+[[nodiscard]] bool hasFood(const DietDraft& draft, const std::string& food);
 
 /// A food more, at the end, with nothing of it in the bowl yet; nothing where it is there already.
 [[nodiscard]] std::optional<DraftChange> addFood(const DietDraft& draft, const diet::DietFood& food);

@@ -31,9 +31,9 @@ int troubleRank(Mark mark) {
 }
 
 /// What nobody measured can only add to an amount; of a ratio or a share it may be the one side or the other.
-QString valueText(const diet::TargetBalance& target, RungRef rung) {
+QString valueText(const diet::TargetBalance& target, RungRef rung, double factor = 1.0) {
   if (!target.value || target.state == diet::TargetState::Unknown) return QStringLiteral("?");
-  const QString number = measured(shownValue(rung, *target.value));
+  const QString number = measured(factor * shownValue(rung, *target.value));
   if (!target.atLeast) return number;
   return (rung.kind == diet::TargetKind::Nutrient ? QStringLiteral("≥ ") : QStringLiteral("≈ ")) + number;
 }
@@ -68,8 +68,19 @@ QString whichBound(const diet::BalanceProblem& problem, RungRef ref) {
   return target.min ? LadderModel::tr("min") : LadderModel::tr("max");
 }
 
-std::optional<double> shown(RungRef rung, std::optional<double> value) {
-  return value ? std::optional(shownValue(rung, *value)) : std::nullopt;
+std::optional<double> shown(RungRef rung, std::optional<double> value, double factor) {
+  return value ? std::optional(factor * shownValue(rung, *value)) : std::nullopt;
+}
+
+/// "5–12 g/kg DM" as it was stated, and what it comes to where it is read on another basis.
+QString zoneText(const diet::BalanceProblem& problem, RungRef ref, const Rung& rung, bool isOwn) {
+  const QString stated = boundsText(problem, ref);
+  if (isOwn) return stated;
+  const auto number = [](const std::optional<double>& bound) {
+    return bound ? measured(*bound) : QStringLiteral("…");
+  };
+  return LadderModel::tr("%1, in this bowl %2 to %3 %4")
+      .arg(stated, number(rung.min), number(rung.max), rung.unit);
 }
 
 }  // namespace
@@ -87,24 +98,26 @@ std::vector<std::size_t> ladderOrder(const diet::BalanceProblem& problem, const 
   return order;
 }
 
-Rung rungOf(const diet::BalanceProblem& problem, const diet::TargetBalance& target) {
+Rung rungOf(const diet::BalanceProblem& problem, const diet::TargetBalance& target,
+            const std::optional<RungScale>& scale) {
   const RungRef ref = refOf(target);
+  const double factor = scale ? scale->factor : 1.0;
   Rung rung;
   const QString name = rungName(problem, ref);
   rung.name = shortened(name);
-  rung.valueText = valueText(target, ref);
-  rung.unit = rungUnit(problem, ref);
+  rung.valueText = valueText(target, ref, factor);
+  rung.unit = scale ? scale->unit : rungUnit(problem, ref);
   rung.mark = markOf(target.state);
   rung.hard = isHard(problem, ref);
   rung.remark = whichBound(problem, ref);
-  rung.value = shown(ref, target.value);
-  rung.min = shown(ref, target.min);
-  rung.max = shown(ref, target.max);
-  rung.sd = shownValue(ref, target.sd);
+  rung.value = shown(ref, target.value, factor);
+  rung.min = shown(ref, target.min, factor);
+  rung.max = shown(ref, target.max, factor);
+  rung.sd = factor * shownValue(ref, target.sd);
   rung.coverage = target.coverage;
   QStringList parts{LadderModel::tr("%1: %2").arg(name, wordOf(rung.mark)),
                     rung.unit.isEmpty() ? rung.valueText : rung.valueText + QLatin1Char(' ') + rung.unit,
-                    LadderModel::tr("target %1").arg(boundsText(problem, ref))};
+                    LadderModel::tr("target %1").arg(zoneText(problem, ref, rung, factor == 1.0))};
   parts << rungRemarks(problem, target);
   rung.description = parts.join(QStringLiteral(" · "));
   return rung;
@@ -128,14 +141,47 @@ LadderModel::LadderModel(DietDesk& desk, QObject* parent) : QAbstractTableModel(
   reset();
 }
 
+void LadderModel::setView(const LadderView& view) {
+  if (view == view_) return;
+  view_ = view;
+  refresh();
+}
+
+const diet::Balance& LadderModel::balance() const {
+  return offered_ ? *offered_ : desk_.balance();
+}
+
+/// Only what the view asks for: this runs at every keystroke.
+void LadderModel::workOut() {
+  offered_.reset();
+  if (view_.asOffered) offered_ = diet::balance(asOffered(desk_.problem()), desk_.draft().grams);
+  bowl_ = {};
+  if (view_.basis)
+    bowl_ = amountsOf(view_.asOffered ? asOffered(desk_.problem()) : desk_.problem(), desk_.draft().grams);
+}
+
+std::vector<std::size_t> LadderModel::wantedOrder() const {
+  if (view_.order == LadderOrder::Trouble) return ladderOrder(desk_.problem(), balance());
+  std::vector<std::size_t> order(balance().targets.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  if (view_.order == LadderOrder::Table) return order;
+  const auto name = [this](std::size_t i) { return rungName(desk_.problem(), refOf(balance().targets[i])); };
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return QString::localeAwareCompare(name(a), name(b)) < 0;
+  });
+  return order;
+}
+
 void LadderModel::reset() {
   beginResetModel();
-  order_ = ladderOrder(desk_.problem(), desk_.balance());
+  workOut();
+  order_ = wantedOrder();
   endResetModel();
 }
 
 void LadderModel::refresh() {
-  std::vector<std::size_t> order = ladderOrder(desk_.problem(), desk_.balance());
+  workOut();
+  std::vector<std::size_t> order = wantedOrder();
   if (order.size() != order_.size()) return reset();
   if (order != order_) {
     emit layoutAboutToBeChanged();
@@ -161,7 +207,14 @@ int LadderModel::columnCount(const QModelIndex& parent) const {
 }
 
 const diet::TargetBalance& LadderModel::targetAt(int row) const {
-  return desk_.balance().targets.at(order_.at(static_cast<std::size_t>(row)));
+  return balance().targets.at(order_.at(static_cast<std::size_t>(row)));
+}
+
+Rung LadderModel::rungAt(int row) const {
+  const diet::TargetBalance& target = targetAt(row);
+  const bool isOwn = !view_.basis && view_.energy == EnergyUnit::Kilocalorie;
+  if (isOwn) return rungOf(desk_.problem(), target);
+  return rungOf(desk_.problem(), target, scaleOf(desk_.problem(), refOf(target), bowl_, view_));
 }
 
 RungRef LadderModel::refAt(int row) const {
@@ -193,17 +246,16 @@ QVariant LadderModel::headerData(int section, Qt::Orientation orientation, int r
 QVariant LadderModel::data(const QModelIndex& index, int role) const {
   if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
   const diet::TargetBalance& target = targetAt(index.row());
-  if (role == kRungRole) return QVariant::fromValue(rungOf(desk_.problem(), target));
-  if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole)
-    return rungOf(desk_.problem(), target).description;
+  if (role == kRungRole) return QVariant::fromValue(rungAt(index.row()));
+  if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) return rungAt(index.row()).description;
   if (role != Qt::DisplayRole) return {};
   const RungRef ref = refOf(target);
   switch (index.column()) {
     case RungName:
       return rungName(desk_.problem(), ref);
     case RungValue: {
-      const QString unit = rungUnit(desk_.problem(), ref);
-      return unit.isEmpty() ? valueText(target, ref) : valueText(target, ref) + QLatin1Char(' ') + unit;
+      const Rung rung = rungAt(index.row());
+      return rung.unit.isEmpty() ? rung.valueText : rung.valueText + QLatin1Char(' ') + rung.unit;
     }
     case RungTrack:
       return boundsText(desk_.problem(), ref);

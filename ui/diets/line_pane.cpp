@@ -3,8 +3,10 @@
 #include "ui/diets/line_pane.h"
 
 #include "core/diet/food_safety.h"
+#include "ui/diets/allowance_bar.h"
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/version_text.h"
+#include "ui/shared/format.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -29,6 +31,10 @@ LinePane::LinePane(DietDesk& desk, QWidget* parent)
       preparation_(new QLineEdit),
       purpose_(new QComboBox),
       remove_(new QToolButton),
+      explore_(new QToolButton),
+      range_(new QWidget),
+      low_(new QLineEdit),
+      high_(new QLineEdit),
       cautions_(new QLabel) {
   build();
   connect(preparation_, &QLineEdit::editingFinished, this, [this] {
@@ -39,6 +45,11 @@ LinePane::LinePane(DietDesk& desk, QWidget* parent)
   });
   connect(remove_, &QToolButton::clicked, this, [this] {
     if (food_) desk_.removeFood(*food_);
+  });
+  for (QLineEdit* field : {low_, high_})
+    connect(field, &QLineEdit::editingFinished, this, &LinePane::takeRange);
+  connect(explore_, &QToolButton::clicked, this, [this] {
+    if (food_) emit exploreWanted(static_cast<qint64>(*food_));
   });
   connect(&desk, &DietDesk::opened, this, [this] { show(std::nullopt); });
   connect(&desk, &DietDesk::foodsChanged, this, &LinePane::refresh);
@@ -56,6 +67,9 @@ void LinePane::build() {
   remove_->setText(tr("Remove"));
   remove_->setProperty("plain", true);
   remove_->setToolTip(tr("Takes the food out of the diet (Delete)"));
+  explore_->setText(tr("Explore"));
+  explore_->setProperty("plain", true);
+  explore_->setToolTip(tr("Moves the food's maximum over a range and shows what has to give (Ctrl+E)"));
   cautions_->setWordWrap(true);
   cautions_->setAccessibleName(tr("Cautions on the food"));
   auto* row = new QHBoxLayout;
@@ -63,6 +77,16 @@ void LinePane::build() {
   row->addWidget(name_, 2);
   row->addWidget(preparation_, 3);
   row->addWidget(purpose_);
+  auto* rangeRow = new QHBoxLayout(range_);
+  rangeRow->setContentsMargins(0, 0, 0, 0);
+  rangeRow->addWidget(low_);
+  rangeRow->addWidget(new QLabel(tr("to")));
+  rangeRow->addWidget(high_);
+  rangeRow->addWidget(new QLabel(tr("g a day, unweighed")));
+  low_->setAccessibleName(tr("At least so many grams a day of what is given unweighed"));
+  high_->setAccessibleName(tr("At most so many grams a day of what is given unweighed"));
+  row->addWidget(range_, 2);
+  row->addWidget(explore_);
   row->addWidget(remove_);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -74,6 +98,33 @@ void LinePane::build() {
 void LinePane::show(std::optional<std::size_t> food) {
   food_ = food;
   refresh();
+}
+
+void LinePane::takeRange() {
+  if (!food_ || (!low_->isModified() && !high_->isModified())) return;
+  const diet::PlaceInVersion& place = desk_.draft().places.at(*food_);
+  const auto& frame = desk_.draft().frame;
+  low_->setModified(false);
+  high_->setModified(false);
+  const auto range = rangeIn(*low_, *high_);
+  if (!place.allowance || !frame) return;
+  const auto known = frame->context.foods.find(place.food);
+  if (!range || known == frame->context.foods.end()) return refresh();
+  diet::Allowance allowance = *place.allowance;
+  allowance.low = range->low;
+  allowance.high = range->high;
+  desk_.allow(diet::DietFood(known->second), allowance);
+}
+
+void LinePane::showRange(const diet::PlaceInVersion& place, bool isDraft) {
+  range_->setVisible(place.allowance.has_value());
+  if (!place.allowance) return;
+  const auto fill = [isDraft](QLineEdit& field, quantity::Grams amount) {
+    if (!field.isModified()) field.setText(stated(amount.value()));
+    field.setReadOnly(!isDraft);
+  };
+  fill(*low_, place.allowance->low);
+  fill(*high_, place.allowance->high);
 }
 
 QString LinePane::cautions() const {
@@ -106,6 +157,8 @@ void LinePane::refresh() {
   purpose_->setEnabled(isDraft && !place.allowance);
   purpose_->setCurrentIndex(static_cast<int>(place.allowance ? place.allowance->purpose : place.purpose));
   remove_->setVisible(isDraft);
+  explore_->setVisible(!place.allowance);
+  showRange(place, isDraft);
   const QString words = cautions();
   cautions_->setText(words);
   cautions_->setVisible(!words.isEmpty());

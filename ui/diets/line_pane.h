@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/diet/version_problem.h"
+
 #include <QWidget>
 
 #include <optional>
@@ -22,10 +24,17 @@ class LinePane : public QWidget {
  public:
   explicit LinePane(DietDesk& desk, QWidget* parent = nullptr);
   void show(std::optional<std::size_t> food);
+  [[nodiscard]] std::optional<std::size_t> food() const { return food_; }
+
+ signals:
+  /// What gives while its limit moves?
+  void exploreWanted(qint64 food);
 
  private:
   void build();
   void refresh();
+  void takeRange();
+  void showRange(const diet::PlaceInVersion& place, bool isDraft);
   [[nodiscard]] QString cautions() const;
 
   DietDesk& desk_;
@@ -34,6 +43,10 @@ class LinePane : public QWidget {
   QLineEdit* preparation_;
   QComboBox* purpose_;
   QToolButton* remove_;
+  QToolButton* explore_;
+  QWidget* range_;  ///< of what is given unweighed
+  QLineEdit* low_;
+  QLineEdit* high_;
   QLabel* cautions_;
 };
 

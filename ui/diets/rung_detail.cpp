@@ -13,6 +13,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace tarebowl::ui {
@@ -68,6 +69,14 @@ void RungDetail::build() {
   bounds->addWidget(max_);
   bounds->addWidget(unit_);
   bounds->addStretch(1);
+  auto* explore = new QToolButton;
+  explore->setText(tr("Explore"));
+  explore->setProperty("plain", true);
+  explore->setToolTip(tr("Moves the bound over a range and shows what has to give (Ctrl+E)"));
+  connect(explore, &QToolButton::clicked, this, [this] {
+    if (rung_) emit exploreWanted(*rung_);
+  });
+  bounds->addWidget(explore);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 6, 0, 0);
   layout->setSpacing(6);

@@ -23,6 +23,10 @@ class RungDetail : public QWidget {
   explicit RungDetail(DietDesk& desk, QWidget* parent = nullptr);
   void show(std::optional<RungRef> rung);
 
+ signals:
+  /// What gives while its bound moves?
+  void exploreWanted(const tarebowl::ui::RungRef& rung);
+
  private:
   void build();
   void refresh();

@@ -8,6 +8,7 @@
 
 #include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
+#include <QImage>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
@@ -21,6 +22,7 @@ struct Sheets {
 };
 
 constexpr int kDotsPerInch = 96;
+constexpr int kDotsPerMetre = 3780;  // the same: 96 / 0.0254
 constexpr double kLeastScale = 0.6;  // smaller than that nobody reads it on a wall
 constexpr double kScaleStep = 0.02;
 
@@ -40,6 +42,32 @@ double scaleToFit(QTextDocument& document, QSizeF page) {
   return kLeastScale;
 }
 
+/// The page is laid out at one resolution, whatever dots the device has: what is printed is what the PDF
+/// shows.
+void layOut(const exchange::DietSheet& sheet, QPagedPaintDevice& device) {
+  const double dots = device.logicalDpiX() / static_cast<double>(kDotsPerInch);
+  QImage ruler(1, 1, QImage::Format_Grayscale8);
+  ruler.setDotsPerMeterX(kDotsPerMetre);
+  ruler.setDotsPerMeterY(kDotsPerMetre);
+  QTextDocument document;
+  document.documentLayout()->setPaintDevice(&ruler);
+  document.setDocumentMargin(0);
+  document.setHtml(richText(sheet));
+  const QSizeF page(device.width() / dots, device.height() / dots);
+  const double scale = scaleToFit(document, page);
+  document.setTextWidth(page.width() / scale);
+  QPainter painter(&device);
+  const double height = page.height() / scale;
+  for (double top = 0; top < document.size().height(); top += height) {
+    if (top > 0) device.newPage();
+    painter.save();
+    painter.scale(scale * dots, scale * dots);
+    painter.translate(0, -top);
+    document.drawContents(&painter, QRectF(0, top, page.width() / scale, height));
+    painter.restore();
+  }
+}
+
 void layOutPdf(const exchange::DietSheet& sheet, QIODevice& out) {
   QPdfWriter writer(&out);
   writer.setPageSize(QPageSize(QPageSize::A4));
@@ -47,26 +75,14 @@ void layOutPdf(const exchange::DietSheet& sheet, QIODevice& out) {
   writer.setResolution(kDotsPerInch);
   writer.setTitle(QString::fromStdString(sheet.title));
   writer.setCreator(QStringLiteral("Tarebowl"));
-  QTextDocument document;
-  document.documentLayout()->setPaintDevice(&writer);
-  document.setDocumentMargin(0);
-  document.setHtml(richText(sheet));
-  const QSizeF page(writer.width(), writer.height());
-  const double scale = scaleToFit(document, page);
-  document.setTextWidth(page.width() / scale);
-  QPainter painter(&writer);
-  const double height = page.height() / scale;
-  for (double top = 0; top < document.size().height(); top += height) {
-    if (top > 0) writer.newPage();
-    painter.save();
-    painter.scale(scale, scale);
-    painter.translate(0, -top);
-    document.drawContents(&painter, QRectF(0, top, page.width() / scale, height));
-    painter.restore();
-  }
+  layOut(sheet, writer);
 }
 
 }  // namespace
+
+void printSheet(const exchange::DietSheet& sheet, QPagedPaintDevice& device) {
+  layOut(sheet, device);
+}
 
 std::optional<QString> writeSheet(const exchange::DietSheet& sheet, const std::filesystem::path& file) {
   const std::filesystem::path kind = file.extension();

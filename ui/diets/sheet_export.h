@@ -9,6 +9,8 @@
 #include <filesystem>
 #include <optional>
 
+class QPagedPaintDevice;
+
 namespace tarebowl::ui {
 
 /// Writes the page of a diet in the format that the file's name asks for: .pdf, .xlsx or .html; a PDF
@@ -16,5 +18,8 @@ namespace tarebowl::ui {
 /// success, else why it was not written; then no file is left half written.
 [[nodiscard]] std::optional<QString> writeSheet(const exchange::DietSheet& sheet,
                                                 const std::filesystem::path& file);
+
+/// The same page as the PDF, on a printer or whatever has pages.
+void printSheet(const exchange::DietSheet& sheet, QPagedPaintDevice& device);
 
 }  // namespace tarebowl::ui

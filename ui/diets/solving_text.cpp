@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/solving_text.h"
 
+#include "core/diet/verification.h"
 #include "ui/diets/diet_desk.h"
 #include "ui/shared/format.h"
 
@@ -43,6 +44,7 @@ QString solvingText(const DietDesk& desk) {
     case diet::DietStatus::Stopped:
       return Solving::tr("no answer in time");
     case diet::DietStatus::Failed:
+      if (!diet::foodsWithoutPrice(desk.problem()).empty()) return Solving::tr("a price is missing");
       break;
   }
   return Solving::tr("the answer did not pass its check");

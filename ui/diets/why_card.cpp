@@ -4,6 +4,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QVBoxLayout>
@@ -41,13 +42,28 @@ void WhyCard::show(const std::vector<WhySentence>& sentences, const QString& not
     return;
   sentences_ = sentences;
   notes_ = notes;
+  rebuild();
+}
+
+void WhyCard::offer(const std::vector<Suggestion>& suggestions) {
+  const auto same = [](const Suggestion& a, const Suggestion& b) {
+    return a.words == b.words && a.effect == b.effect;
+  };
+  const bool isSame =
+      std::equal(suggestions.begin(), suggestions.end(), suggestions_.begin(), suggestions_.end(), same);
+  suggestions_ = suggestions;
+  if (!isSame) rebuild();
+}
+
+void WhyCard::rebuild() {
   content_ = new QWidget;
   lines_ = new QVBoxLayout(content_);
   lines_->setContentsMargins(0, 0, 8, 0);
   lines_->setSpacing(6);
-  for (int i = 0; i < static_cast<int>(sentences.size()); ++i)
-    addSentence(sentences[static_cast<std::size_t>(i)], i);
-  if (!notes.isEmpty()) addNotes(notes);
+  for (int i = 0; i < static_cast<int>(sentences_.size()); ++i)
+    addSentence(sentences_[static_cast<std::size_t>(i)], i);
+  if (!suggestions_.empty()) addSuggestions();
+  if (!notes_.isEmpty()) addNotes(notes_);
   lines_->addStretch(1);
   const int position = scroll_->verticalScrollBar()->value();
   scroll_->setWidget(content_);
@@ -89,6 +105,30 @@ void WhyCard::addSentence(const WhySentence& sentence, int index) {
     connect(text, &QLabel::linkActivated, this, [this, rung = *sentence.rung] { emit rungChosen(rung); });
   row->addWidget(text, 1);
   lines_->addLayout(row);
+}
+
+void WhyCard::addSuggestions() {
+  auto* lead = new QLabel(tr("What would settle it (each can be tried, and undo takes it back):"));
+  lead->setProperty("soft", true);
+  lead->setWordWrap(true);
+  lines_->addWidget(lead);
+  for (int i = 0; i < static_cast<int>(suggestions_.size()); ++i) {
+    const Suggestion& suggestion = suggestions_[static_cast<std::size_t>(i)];
+    auto* button = new QPushButton(suggestion.words);
+    button->setAccessibleName(tr("Try: %1, %2").arg(suggestion.words, suggestion.effect));
+    button->setToolTip(i == 0 ? tr("Tries it on the diet (Ctrl+T); Ctrl+Z takes it back")
+                              : tr("Tries it on the diet; Ctrl+Z takes it back"));
+    // Later: what is tried makes other sentences, and this button goes with those of now.
+    connect(
+        button, &QPushButton::clicked, this, [this, i] { emit tried(i); }, Qt::QueuedConnection);
+    auto* effect = new QLabel(suggestion.effect);
+    effect->setWordWrap(true);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(9);
+    row->addWidget(button);
+    row->addWidget(effect, 1);
+    lines_->addLayout(row);
+  }
 }
 
 void WhyCard::addNotes(const QString& notes) {

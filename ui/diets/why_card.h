@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/diets/suggestion.h"
 #include "ui/diets/why_sentences.h"
 
 #include <QFrame>
@@ -17,8 +18,12 @@ class WhyCard : public QFrame {
  public:
   explicit WhyCard(QWidget* parent = nullptr);
   void show(const std::vector<WhySentence>& sentences, const QString& notes);
+  /// What would settle it: each a button that tries it.
+  void offer(const std::vector<Suggestion>& suggestions);
 
  signals:
+  /// One of those offered.
+  void tried(int suggestion);
   /// A sentence that speaks of a rung was clicked.
   void rungChosen(const tarebowl::ui::RungRef& rung);
 
@@ -27,10 +32,13 @@ class WhyCard : public QFrame {
 
  private:
   void fitHeight();
+  void rebuild();
   void addSentence(const WhySentence& sentence, int index);
+  void addSuggestions();
   void addNotes(const QString& notes);
 
   std::vector<WhySentence> sentences_;
+  std::vector<Suggestion> suggestions_;
   QString notes_;
   QScrollArea* scroll_;
   QWidget* content_ = nullptr;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/why_sentences.h"
 
+#include "core/diet/verification.h"
 #include "ui/diets/diet_facts.h"
 #include "ui/diets/food_label.h"
 #include "ui/diets/ladder_model.h"
@@ -140,6 +141,16 @@ void addStatus(std::vector<WhySentence>& sentences, const DietDraft& draft,
                            {}});
       break;
     case diet::DietStatus::Failed:
+      if (const auto unpriced = diet::foodsWithoutPrice(draft.problem); !unpriced.empty()) {
+        sentences.push_back(
+            {Mark::Unknown,
+             Why::tr("The cheapest bowl cannot be sought: no price for %1.").arg(foodNames(draft, unpriced)),
+             Why::tr(
+                 "Unknown is not free of charge. Prices stand with the foods in the Foods room; the grams "
+                 "shown are the last ones."),
+             {}});
+        break;
+      }
       sentences.push_back({Mark::Unknown,
                            Why::tr("The answer did not pass its own check and is not shown."),
                            QString::fromStdString(solution.reason),

@@ -96,9 +96,11 @@ void MainWindow::build() {
   connect(&kitchen_->scaleBar(), &ScaleBar::chosen, this,
           [this](const ScaleSettings& scale) { preferences_.setScale(scale); });
   foods_->desk().setEnergy(preferences_.energy());
+  diets_->setEnergy(preferences_.energy());
   connect(status_, &StatusLine::energyChosen, this, [this](EnergyUnit energy) {
     preferences_.setEnergy(energy);
     foods_->desk().setEnergy(energy);
+    diets_->setEnergy(energy);
   });
   connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
   connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,

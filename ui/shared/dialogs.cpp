@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/dialogs.h"
 
+#include "ui/print/print_dialog.h"
 #include "ui/shared/paths.h"
 
 #include <QCoreApplication>
@@ -102,7 +103,7 @@ UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
 
 Dialogs systemDialogs() {
   return {askToOpen,   askToSave,     askAboutChanges,  askForCollection, askForNewCollection,
-          askForTable, askForMapping, askForNewMapping, askForSheet};
+          askForTable, askForMapping, askForNewMapping, askForSheet,      printByDialog};
 }
 
 }  // namespace tarebowl::ui

@@ -8,6 +8,7 @@
 #include <functional>
 #include <optional>
 
+class QPagedPaintDevice;
 class QWidget;
 
 namespace tarebowl::ui {
@@ -27,6 +28,10 @@ struct Dialogs {
   AskForFile mappingToOpen{};
   AskForFile mappingToSave{};
   AskForFile sheetToSave{};
+  /// Asks for a printer and gives its pages to `paint`; false where the person would rather not.
+  using Print = std::function<bool(QWidget* parent, const QString& title,
+                                   const std::function<void(QPagedPaintDevice&)>& paint)>;
+  Print printer{};
 };
 
 /// The system's own dialogs.

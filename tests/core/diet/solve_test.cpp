@@ -300,5 +300,16 @@ TEST(StatusWords, AreThoseOfTheResultFile) {
   EXPECT_EQ(symbolOf(DietStatus::Impossible), "impossible");
 }
 
+// Unknown is not free of charge; the price of what is given anyway decides nothing.
+TEST(Solve, SeeksNoLowestCostAmongFoodsWithoutAPrice) {
+  BalanceProblem problem = greensAndInsects();
+  problem.objective.kind = Objective::Kind::LowestCost;
+  problem.foods[0].costPerKg = 1.0;
+  EXPECT_EQ(solve(problem).status, DietStatus::Failed);
+  EXPECT_EQ(solve(problem).reason, "no-price: insects");
+  problem.foods[1].min = problem.foods[1].max.emplace(20.0);
+  EXPECT_EQ(solve(problem).status, DietStatus::Balanced);
+}
+
 }  // namespace
 }  // namespace tarebowl::diet

@@ -148,5 +148,47 @@ TEST_F(LadderTest, TwoTargetsOfOneNutrientAreToldApart) {
   EXPECT_EQ(rungAt(rowOf(kEnergy)).remark.toStdString(), "");
 }
 
+// 23 mg of calcium in 5 g of dry matter and 16 kcal: 4.6 g/kg, 0.023 g a day, 1.4375 g per 1000 kcal.
+TEST_F(LadderTest, ReadsEveryTargetOnAnotherBasisAsItComesToInThisBowl) {
+  model.setView({LadderOrder::Trouble, quantity::Basis::Day, EnergyUnit::Kilocalorie, false});
+  EXPECT_NEAR(rungAt(rowOf(kCalcium)).value.value(), 0.023, 1e-9);
+  EXPECT_NEAR(rungAt(rowOf(kCalcium)).min.value(), 0.05, 1e-9) << "10 g/kg of 5 g";
+  model.setView({LadderOrder::Trouble, quantity::Basis::Energy, EnergyUnit::Kilocalorie, false});
+  EXPECT_NEAR(rungAt(rowOf(kCalcium)).value.value(), 1.4375, 1e-9);
+  EXPECT_EQ(rungAt(rowOf(kCalcium)).mark, Mark::Lacking) << "on whichever basis";
+}
+
+// 1 kcal is 4.184 kJ: 16 kcal are 66.944 kJ, 15 to 17 kcal 62.76 to 71.128 kJ.
+TEST_F(LadderTest, ReadsEnergyInKilojoules) {
+  model.setView({LadderOrder::Trouble, {}, EnergyUnit::Kilojoule, false});
+  const Rung energy = rungAt(rowOf(kEnergy));
+  EXPECT_NEAR(energy.value.value(), 66.944, 1e-9);
+  EXPECT_NEAR(energy.max.value(), 71.128, 1e-9);
+  EXPECT_EQ(energy.unit.toStdString(), "kJ a day");
+  model.setView({LadderOrder::Trouble, quantity::Basis::Energy, EnergyUnit::Kilojoule, false});
+  EXPECT_NEAR(rungAt(rowOf(kCalcium)).value.value(), 1.4375 / 4.184, 1e-9);
+  EXPECT_EQ(rungAt(rowOf(kCalcium)).unit.toStdString(), "g/MJ");
+}
+
+TEST_F(LadderTest, StandsAsStatedOrByName) {
+  model.setView({LadderOrder::Table, {}, EnergyUnit::Kilocalorie, false});
+  EXPECT_EQ(rowOf(kVitaminD), static_cast<int>(kVitaminD));
+  model.setView({LadderOrder::Name, {}, EnergyUnit::Kilocalorie, false});
+  for (int row = 0; row + 1 < model.rowCount(); ++row)
+    EXPECT_LE(QString::localeAwareCompare(QString::fromStdString(text(row, RungName)),
+                                          QString::fromStdString(text(row + 1, RungName))),
+              0);
+}
+
+// Half of the insects is left: 20 mg of calcium and 3 x 0.5 mg in 2 + 1.5 g; as offered 23 mg in 5 g.
+TEST_F(LadderTest, ReadsAsEatenOrAsOffered) {
+  diet::BalanceProblem problem = exampleProblem();
+  problem.foods[kInsects].eatenFraction = 0.5;
+  desk.open(problem);
+  EXPECT_NEAR(rungAt(rowOf(kCalcium)).value.value(), 21.5 / 3.5, 1e-9);
+  model.setView({LadderOrder::Trouble, {}, EnergyUnit::Kilocalorie, true});
+  EXPECT_NEAR(rungAt(rowOf(kCalcium)).value.value(), 4.6, 1e-9);
+}
+
 }  // namespace
 }  // namespace tarebowl::ui

@@ -7,6 +7,8 @@
 #include "ui/shared/paths.h"
 
 #include <QFile>
+#include <QPageSize>
+#include <QPdfWriter>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
@@ -58,6 +60,26 @@ TEST_F(SheetExport, SaysWhyNothingWasWritten) {
   ASSERT_TRUE(why);
   EXPECT_TRUE(why->contains(QStringLiteral(".pdf")));
   EXPECT_FALSE(std::filesystem::exists(path("bowl.odt")));
+}
+
+/// A printer has 1200 dots where the PDF has 96; the page is the same.
+TEST_F(SheetExport, APrinterGetsThePageOfThePdf) {
+  exchange::DietSheet full = sheet();
+  while (full.foods.size() < 25) full.foods.push_back(full.foods.front());
+  while (full.targets.size() < 35) full.targets.push_back(full.targets.front());
+  ASSERT_EQ(writeSheet(full, path("page.pdf")), std::nullopt);
+  {
+    QPdfWriter printer(toText(path("printed.pdf")));
+    printer.setPageSize(QPageSize(QPageSize::A4));
+    printer.setPageMargins(QMarginsF(12, 12, 12, 12), QPageLayout::Millimeter);
+    printer.setResolution(1200);
+    printSheet(full, printer);
+  }
+  const auto pages = [this](const char* name) {
+    return QString::fromLatin1(bytesOf(name)).count(QRegularExpression(QStringLiteral("/Type\\s*/Page\\b(?!s)")));
+  };
+  EXPECT_EQ(pages("printed.pdf"), 1);
+  EXPECT_EQ(pages("page.pdf"), 1);
 }
 
 }  // namespace

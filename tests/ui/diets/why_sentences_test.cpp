@@ -151,5 +151,15 @@ TEST_F(WhyTest, SpeaksPlainlyOfASolverThatGaveNoAnswer) {
   EXPECT_THAT(why(solution), Contains(HasSubstr("did not pass its own check")));
 }
 
+TEST_F(WhyTest, SaysWhichPriceIsMissingWhereTheLowestCostIsSought) {
+  draft.problem.objective.kind = diet::Objective::Kind::LowestCost;
+  draft.problem.foods[kLeaves].costPerKg = 3.0;
+  draft.problem.foods[kLimestone].costPerKg = 1.0;
+  const diet::DietSolution solution = diet::solve(draft.problem);
+  ASSERT_EQ(solution.status, diet::DietStatus::Failed);
+  EXPECT_THAT(why(solution), Contains(HasSubstr("The cheapest bowl cannot be sought: no price for Insects. "
+                                                "Unknown is not free of charge.")));
+}
+
 }  // namespace
 }  // namespace tarebowl::ui

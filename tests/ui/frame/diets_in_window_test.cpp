@@ -8,6 +8,7 @@
 #include "ui/diets/compare_pane.h"
 #include "ui/diets/diets_room.h"
 #include "ui/diets/food_picker.h"
+#include "ui/diets/suggestions.h"
 #include "ui/frame/main_window.h"
 
 #include <QLineEdit>
@@ -102,6 +103,35 @@ TEST_F(DietsInWindowTest, ADietIsDesignedFromNothingToApproval) {
   EXPECT_EQ(shown().state, VersionState::Approved);
   EXPECT_FALSE(room.desk().problem().foods.empty());
   EXPECT_TRUE(room.version().shown()->version.record.decided);
+}
+
+/// Crickets alone fall short of calcium; limestone, kale and grubs are in the collection.
+TEST_F(DietsInWindowTest, ADietShortOfCalciumIsRepairedByWhatIsSuggestedAndUndoTakesItBack) {
+  const auto repaired = [this] {
+    return room.desk().solution() && room.desk().solution()->status == diet::DietStatus::Balanced;
+  };
+  room.desk().removeFood(0);
+  room.desk().setLimits(0, Grams(5), std::nullopt);  // an empty bowl would be short of nothing
+  settle();
+  ASSERT_TRUE(room.desk().solution());
+  ASSERT_EQ(room.desk().solution()->status, diet::DietStatus::Compromise);
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !room.suggestions().found().empty(); }, 20'000));
+  const diet::BalanceProblem before = room.desk().problem();
+  const auto& found = room.suggestions().found();
+  const auto limestone = std::ranges::find_if(found, [](const Suggestion& suggestion) {
+    return suggestion.words.contains(QStringLiteral("Limestone"));
+  });
+  ASSERT_NE(limestone, found.end());
+  EXPECT_EQ(limestone->effect.toStdString(), "closes the gap");
+  QTest::qWait(0);
+  press(limestone->words);
+  ASSERT_TRUE(QTest::qWaitFor(repaired, 20'000));
+  EXPECT_EQ(room.desk().problem().foods.back().id, "limestone");
+  settle();
+  EXPECT_TRUE(room.suggestions().found().empty()) << "nothing is left to settle";
+  room.desk().undoStack().undo();
+  settle();
+  EXPECT_EQ(room.desk().problem().foods, before.foods);
 }
 
 TEST_F(DietsInWindowTest, ANewVersionIsComparedWithTheOneBefore) {
