@@ -89,7 +89,7 @@ build_preset() {
   local preset=$1
   shift
   if command -v ccache >/dev/null; then
-    export CMAKE_CXX_COMPILER_LAUNCHER=ccache CCACHE_BASEDIR="$house" CCACHE_NOHASHDIR=1
+    export CMAKE_CXX_COMPILER_LAUNCHER=ccache CCACHE_BASEDIR="$house" CCACHE_NOHASHDIR=1 CCACHE_SLOPPINESS=pch_defines,time_macros
   fi
   local targets=()
   [ $# -gt 0 ] && targets=(--target "$@")
