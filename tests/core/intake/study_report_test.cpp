@@ -1,0 +1,86 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/intake/study_report.h"
+
+#include "tests/core/diet/bowls.h"
+#include "tests/core/intake/feeding.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <vector>
+
+namespace tarebowl::intake {
+namespace {
+
+using namespace testing;
+
+/// Two animals; at least 100 mg of calcium each a day.
+diet::BalanceProblem problem() {
+  diet::BalanceProblem made;
+  made.eater.count = 2;
+  made.foods = {foodOf("kale", 90, 200, 50)};
+  made.targets = {
+      diet::testing::target("CA", {.min = 100.0}, quantity::Unit::Milligram, quantity::Basis::Day)};
+  return made;
+}
+
+/// 160 g of kale a day, corrected 40, 80 and 60 g left: 120, 80 and 100 g eaten; one day not weighed.
+std::vector<EatenBowl> fourDays() {
+  const std::vector<WaterPan> pans = {pan(100, 80)};
+  const PanBook book(pans);
+  std::vector<EatenBowl> bowls;
+  for (const Remains& left :
+       {Remains(weighed(32)), Remains(weighed(64)), Remains(NotWeighed{}), Remains(weighed(48))}) {
+    FedBowl bowl = bowlOf({fed("kale", 160, left)}, dayAfter("2026-09-01", static_cast<int>(bowls.size())));
+    bowls.push_back(eatenFrom(bowl, book, static_cast<std::uint32_t>(bowls.size())));
+  }
+  return bowls;
+}
+
+TEST(StudyReport, TellsOfferedLeftCorrectedAndEatenOfEachFood) {
+  const StudyReport report = reportStudy(problem(), fourDays(), {});
+  ASSERT_EQ(report.foods.size(), 1U);
+  const FoodReport& kale = report.foods[0];
+  EXPECT_DOUBLE_EQ(kale.offered, 480.0);
+  EXPECT_DOUBLE_EQ(kale.left, 144.0);
+  EXPECT_NEAR(kale.leftAsOffered, 180.0, 1e-9);
+  EXPECT_NEAR(kale.eaten, 300.0, 1e-9);
+  EXPECT_EQ(kale.bowls, 3U);
+  EXPECT_EQ(kale.bowlsNotKnown, 1U);
+  EXPECT_EQ(report.days, 4U);
+  EXPECT_EQ(report.daysKnown, 3U);
+}
+
+TEST(StudyReport, MeansHaveTheIntervalOfTheirDays) {
+  const std::vector<food::NutrientId> nutrients = {food::nutrients::calcium()};
+  const StudyReport report = reportStudy(problem(), fourDays(), nutrients);
+  const MeanOfDays mean = report.nutrients.at(0).perDay.value();
+  EXPECT_NEAR(mean.mean, 200.0, 1e-9);  // 240, 160 and 200 mg
+  EXPECT_NEAR(mean.dayToDaySd.value(), 40.0, 1e-9);
+  // t(0.975; 2) = 4.302653; 4.302653 · 40 / sqrt(3) = 99.3655
+  EXPECT_NEAR(mean.interval.value().low, 200.0 - 99.3655, 1e-3);
+  EXPECT_NEAR(mean.interval.value().high, 200.0 + 99.3655, 1e-3);
+}
+
+TEST(StudyReport, StandsAsEatenAndAsOfferedAgainstTheTargets) {
+  const StudyReport report = reportStudy(problem(), fourDays(), {});
+  // 100 g of 160 g a day among two animals: 50 g and 80 g a head.
+  EXPECT_NEAR(report.asEaten.value().targets.at(0).value.value(), 100.0, 1e-9);
+  EXPECT_NEAR(report.asOffered.value().targets.at(0).value.value(), 160.0, 1e-9);
+}
+
+TEST(StudyReport, AFoodOfUnknownCompositionKeepsItsGrams) {
+  std::vector<EatenBowl> bowls = {eatenAsSeen(bowlOf({fed("mystery", 30, weighed(10))}))};
+  const StudyReport report = reportStudy(problem(), bowls, {});
+  EXPECT_DOUBLE_EQ(report.foods.at(0).eatenPerDay.value().mean, 20.0);
+}
+
+TEST(StudyReport, NothingFedReportsNothing) {
+  const StudyReport report = reportStudy(problem(), {}, {});
+  EXPECT_EQ(report.days, 0U);
+  EXPECT_FALSE(report.asEaten);
+}
+
+}  // namespace
+}  // namespace tarebowl::intake
