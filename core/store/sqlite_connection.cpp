@@ -187,23 +187,28 @@ void SqliteConnection::takeContentOf(SqliteConnection& source) {
   throw StoreError(code, file_, fmt::format("{} ({})", meaningOf(code), sqlite3_errstr(result)));
 }
 
-WriteTransaction::WriteTransaction(SqliteConnection& connection) : session_(connection.sql()) {
+WriteTransaction::WriteTransaction(SqliteConnection& connection)
+    : connection_(connection), inner_(connection.isWriting_) {
   if (connection.access() != SqliteConnection::Access::ReadWrite)
     throw StoreError(StoreErrorCode::NoPermission, connection.file(),
                      "is open for reading only; nothing was written");
-  session_ << "BEGIN IMMEDIATE";
+  connection.sql() << (inner_ ? "SAVEPOINT part" : "BEGIN IMMEDIATE");
+  connection.isWriting_ = true;
 }
 
 WriteTransaction::~WriteTransaction() {
   if (!open_) return;
+  connection_.isWriting_ = inner_;
   try {
-    session_ << "ROLLBACK";
+    connection_.sql() << (inner_ ? "ROLLBACK TO part" : "ROLLBACK");
+    if (inner_) connection_.sql() << "RELEASE part";
   } catch (const soci::soci_error&) {  // NOLINT(bugprone-empty-catch): the engine has rolled back by itself
   }
 }
 
 void WriteTransaction::commit() {
-  session_ << "COMMIT";
+  connection_.sql() << (inner_ ? "RELEASE part" : "COMMIT");
+  connection_.isWriting_ = inner_;
   open_ = false;
 }
 

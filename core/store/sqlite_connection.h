@@ -80,17 +80,20 @@ class SqliteConnection {
   void takeContentOf(SqliteConnection& source);
 
  private:
+  friend class WriteTransaction;
   void setUp();
 
   std::filesystem::path file_;
   Access access_;
   std::chrono::milliseconds patience_;
   soci::session session_;
+  bool isWriting_ = false;
 };
 
 /// A transaction that holds the write lock from its start, so that what it reads stays true until it is
 /// written. Waits for another's write as long as the connection's patience. Rolls back unless committed.
-/// Throws StoreError (NoPermission) where the connection is for reading.
+/// Within another it is a part of it: kept only if that one is, too. Throws StoreError (NoPermission) where
+/// the connection is for reading.
 class WriteTransaction {
  public:
   explicit WriteTransaction(SqliteConnection& connection);
@@ -100,7 +103,8 @@ class WriteTransaction {
   void commit();
 
  private:
-  soci::session& session_;
+  SqliteConnection& connection_;
+  bool inner_ = false;  ///< within another
   bool open_ = true;
 };
 
