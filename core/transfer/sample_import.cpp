@@ -7,6 +7,7 @@
 #include "core/exchange/problem_json.h"
 #include "core/store/verbs.h"
 #include "core/transfer/diet_import.h"
+#include "core/transfer/feeding_import.h"
 #include "core/transfer/herd_import.h"
 
 #include <algorithm>
@@ -46,6 +47,7 @@ void importSample(store::Collection& collection, const std::filesystem::path& fo
   addFoods(collection, folder, author);
   importHerd(collection, folder / "herd", author);
   importDiets(collection, folder / "diets", author);
+  importFeeding(collection, folder / "feeding", author);
 }
 
 }  // namespace tarebowl::transfer

@@ -10,7 +10,7 @@ namespace tarebowl::transfer {
 
 /// Reads the folder of the invented sample into an empty collection: the foods of its problems with their
 /// sources, the reports of its own laboratory (laboratory.csv), its animals with their target profiles
-/// (herd/), its diets (diets/). Throws FormatError and StoreError.
+/// (herd/), its diets (diets/), its feeding days (feeding/). Throws FormatError and StoreError.
 void importSample(store::Collection& collection, const std::filesystem::path& folder,
                   const store::Author& author);
 
