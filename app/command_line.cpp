@@ -32,6 +32,9 @@ struct Words {
   std::string section;
   std::string outOfStock;
   std::string backInStock;
+  std::string from;
+  std::string nutrients;
+  bool csv = false;
   std::string theme;  // checked here, read by the window itself
   int version = 0;
   int otherVersion = 0;
@@ -191,6 +194,19 @@ void defineKitchenCommands(CLI::App& app, Words& words) {
   for (CLI::App* command : {&prep, &stock}) addTableOrJson(*command, words);
 }
 
+void defineIntakeCommand(CLI::App& app, Words& words) {
+  CLI::App& intake = *app.add_subcommand("intake", "What a group was offered, left and ate over some days");
+  intake.add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+  intake.add_option("--group", words.group, "The code of a group of animals")->required();
+  intake.add_option("--from", words.from, "The first day, YYYY-MM-DD (default: four weeks up to the last)");
+  intake.add_option("--to", words.day, "The last day, YYYY-MM-DD (default: today)");
+  intake.add_option("--nutrient", words.nutrients, "Tagnames parted by commas (default: ENERC,PROCNT,CA,P)");
+  addTableOrJson(intake, words);
+  intake.add_flag("--csv", words.csv, "Print a row for each day and nutrient")
+      ->excludes("--table")
+      ->excludes("--json");
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -252,6 +268,7 @@ void define(CLI::App& app, Words& words) {
   defineAnimalCommands(app, words);
   defineDietCommands(app, words);
   defineKitchenCommands(app, words);
+  defineIntakeCommand(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -272,6 +289,7 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("weigh-in")) return Command::Kind::WeighIn;
   if (app.got_subcommand("leftovers")) return Command::Kind::Leftovers;
   if (app.got_subcommand("stock")) return Command::Kind::Stock;
+  if (app.got_subcommand("intake")) return Command::Kind::Intake;
   return Command::Kind::OpenWindow;
 }
 
@@ -287,10 +305,10 @@ Command answerTo(const CLI::App& app, const CLI::ParseError& request) {
   return command;
 }
 
-std::optional<quantity::Date> dayFrom(const std::string& text) {
+std::optional<quantity::Date> dayFrom(const std::string& option, const std::string& text) {
   if (text.empty()) return std::nullopt;
   const auto day = quantity::parseDate(text);
-  if (!day) throw UsageError("--day: expected a day as YYYY-MM-DD, found \"" + text + "\"");
+  if (!day) throw UsageError(option + ": expected a day as YYYY-MM-DD, found \"" + text + "\"");
   return day;
 }
 
@@ -322,7 +340,10 @@ Command parseCommandLine(int argc, const char* const* argv) {
   if (!words.larder.empty()) command.larder = words.larder;
   command.explain = words.explain;
   command.group = words.group;
-  command.day = dayFrom(words.day);
+  command.day = dayFrom(command.kind == Command::Kind::Intake ? "--to" : "--day", words.day);
+  command.from = dayFrom("--from", words.from);
+  command.nutrients = words.nutrients;
+  command.csv = words.csv;
   command.foods = words.foods;
   if (!words.profile.empty()) command.profile = words.profile;
   command.diet = words.diet;

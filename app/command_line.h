@@ -33,6 +33,7 @@ struct Command {
     WeighIn,        ///< tableFile into the sheets of a day
     Leftovers,      ///< the same
     Stock,          ///< of the collection at file
+    Intake,         ///< of a group of the collection at file, from a day to a day
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -61,6 +62,9 @@ struct Command {
   std::string section{};                 ///< whose kitchen
   std::string outOfStock{};              ///< codes of foods parted by commas
   std::string backInStock{};
+  std::optional<quantity::Date> from{};  ///< nothing: four weeks
+  std::string nutrients{};               ///< tagnames parted by commas
+  bool csv = false;                      ///< for a spreadsheet
   std::string text;
 };
 

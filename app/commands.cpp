@@ -5,6 +5,7 @@
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
 #include "app/diet_commands.h"
+#include "app/intake_commands.h"
 #include "app/kitchen_commands.h"
 #include "app/not_counted.h"
 #include "app/result_table.h"
@@ -163,6 +164,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return takeLeftovers(command, streams);
     case Command::Kind::Stock:
       return showStock(command, streams);
+    case Command::Kind::Intake:
+      return showIntake(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -3,8 +3,8 @@
 #include "core/exchange/feeding_file.h"
 
 #include "core/exchange/fixed_table.h"
+#include "core/intake/intake_words.h"
 
-#include <algorithm>
 #include <array>
 #include <charconv>
 
@@ -18,14 +18,6 @@ constexpr std::array<std::string_view, 14> kFeedingTitles{
 constexpr std::array<std::string_view, 5> kRemainderTitles{"date", "group", "bowl", "left_g", "by"};
 constexpr std::array<std::string_view, 7> kPanTitles{"date",    "place", "food", "food_class",
                                                      "start_g", "end_g", "by"};
-
-constexpr std::array<std::pair<std::string_view, intake::LeftoverKind>, 6> kLeftovers{
-    {{"weighed", intake::LeftoverKind::Weighed},
-     {"all-eaten", intake::LeftoverKind::AllEaten},
-     {"not-weighed", intake::LeftoverKind::NotWeighed},
-     {"estimated", intake::LeftoverKind::Estimated},
-     {"spilled", intake::LeftoverKind::Spilled},
-     {"stolen", intake::LeftoverKind::Stolen}}};
 
 int countAt(const FixedRecord& record, std::size_t column) {
   const std::string text = record.text(column);
@@ -49,11 +41,9 @@ std::optional<quantity::Grams> someGramsAt(const FixedRecord& record, std::size_
 
 std::optional<intake::LeftoverKind> leftoverAt(const FixedRecord& record, std::size_t column) {
   if (record.row[column].empty()) return std::nullopt;
-  const auto found = std::ranges::find(kLeftovers, record.row[column],
-                                       &std::pair<std::string_view, intake::LeftoverKind>::first);
-  if (found == kLeftovers.end())
-    record.refuse(column, "weighed, all-eaten, not-weighed, estimated, spilled or stolen");
-  return found->second;
+  const auto kind = animal::parseWord<intake::LeftoverKind>(record.row[column]);
+  if (!kind) record.refuse(column, "weighed, all-eaten, not-weighed, estimated, spilled or stolen");
+  return kind;
 }
 
 /// "fennec-evening/2".

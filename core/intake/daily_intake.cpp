@@ -25,6 +25,7 @@ class DaySum {
   }
 
   void add(const EatenBowl& bowl, const Contents& contents) {
+    sum_.animals = std::max(sum_.animals, bowl.animals);
     ++sum_.bowls;
     sum_.findings += bowl.findings.size();
     for (const EatenItem& item : bowl.items) add(item, contents.find(item.food));
@@ -74,6 +75,17 @@ std::vector<DayIntake> unsettled(std::span<const EatenBowl> bowls, const Content
 }
 
 }  // namespace
+
+DayIntake perAnimal(DayIntake day) {
+  const double share = 1.0 / day.animals;
+  day.offered *= share;
+  if (day.eaten) *day.eaten *= share;
+  day.atLeast *= share;
+  day.atMost *= share;
+  day.lost *= share;
+  day.animals = 1;
+  return day;
+}
 
 std::vector<DayIntake> dailyIntake(std::span<const EatenBowl> bowls, const Contents& contents) {
   std::vector<DayIntake> days = unsettled(bowls, contents);

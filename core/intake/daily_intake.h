@@ -22,11 +22,15 @@ struct DayIntake {
   double lost = 0.0;                 ///< spilled or stolen: offered, and not eaten by this group
   double coverage = 1.0;             ///< share of the dry matter eaten (at most) whose value is known
   [[nodiscard]] bool unknownAdds() const { return coverage < 1.0; }  ///< the true value can only be more
+  int animals = 1;  ///< the most that share a bowl of the day
   std::size_t bowls = 0;
   std::size_t itemsNotKnown = 0;
   bool estimated = false;  ///< parts of a mixed remainder were estimated by eye
   std::size_t findings = 0;
 };
+
+/// The same for one animal of the group on the mean: what all ate over how many they are.
+[[nodiscard]] DayIntake perAnimal(DayIntake day);
 
 /// One entry for each day that has a bowl, in order; bowls must be of one group and ordered by day.
 /// Errors of weighing, water and parts are a day's own; those of composition stay shared between days.

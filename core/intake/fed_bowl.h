@@ -49,6 +49,7 @@ struct FedBowl {
   std::string group{};
   quantity::Date day{};
   std::string place{};  ///< where its pans stand
+  int animals = 1;      ///< who share it
   std::vector<FedItem> items{};
   std::optional<ScaleReading> remainder{};  ///< of all items that are InRemainder
   bool operator==(const FedBowl&) const = default;

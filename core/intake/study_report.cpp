@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <map>
 #include <set>
 
 namespace tarebowl::intake {
@@ -63,22 +65,25 @@ std::vector<FoodReport> foodReports(std::span<const EatenBowl> bowls, double con
   return reports;
 }
 
-std::size_t daysIn(std::span<const EatenBowl> bowls) {
-  std::set<quantity::Date> days;
-  for (const EatenBowl& bowl : bowls) days.insert(bowl.day);
-  return days.size();
+/// How many share the bowls of each day.
+std::map<quantity::Date, int> animalsByDay(std::span<const EatenBowl> bowls) {
+  std::map<quantity::Date, int> animals;
+  for (const EatenBowl& bowl : bowls) {
+    int& most = animals[bowl.day];
+    most = std::max(most, bowl.animals);
+  }
+  return animals;
 }
 
-/// Grams per animal and day of each food of the problem.
+/// Grams per animal and day of each food of the problem. animalDays: one for each animal on each day.
 template <class Amount>
-diet::Balance balanceOf(diet::BalanceProblem problem, std::span<const FoodReport> foods, std::size_t days,
+diet::Balance balanceOf(diet::BalanceProblem problem, std::span<const FoodReport> foods, double animalDays,
                         Amount amount) {
   diet::Diet grams;
   for (diet::DietFood& food : problem.foods) {
     food.eatenFraction = 1.0;
     const auto found = std::ranges::find(foods, food.id, &FoodReport::food);
-    const double perDay = found == foods.end() ? 0.0 : amount(*found) / static_cast<double>(days);
-    grams.emplace_back(std::max(0.0, perDay) / problem.eater.count);
+    grams.emplace_back(found == foods.end() ? 0.0 : std::max(0.0, amount(*found)) / animalDays);
   }
   return diet::balance(problem, grams);
 }
@@ -119,22 +124,26 @@ StudyReport reportStudy(const diet::BalanceProblem& problem, std::span<const Eat
   if (bowls.empty()) return report;
   report.from = bowls.front().day;
   report.until = bowls.back().day;
-  report.days = daysIn(bowls);
+  report.days = animalsByDay(bowls).size();
   for (const EatenBowl& bowl : bowls) report.findings += bowl.findings.size();
   report.foods = foodReports(bowls, confidence);
   for (const food::NutrientId nutrient : nutrients) {
     NutrientReport& entry = report.nutrients.emplace_back();
     entry.nutrient = nutrient;
     entry.days = dailyIntake(bowls, Contents::ofNutrient(problem.foods, problem.energyMethod, nutrient));
-    entry.perDay = meanOfDays(entry.days, confidence);
+    std::vector<DayIntake> ofOne;
+    for (const DayIntake& day : entry.days) ofOne.push_back(perAnimal(day));
+    entry.perAnimal = meanOfDays(ofOne, confidence);
   }
   const std::vector<EatenBowl> known = knownDays(bowls);
-  report.daysKnown = daysIn(known);
-  if (report.daysKnown == 0) return report;
+  const auto animals = animalsByDay(known);
+  report.daysKnown = animals.size();
+  if (animals.empty()) return report;
+  double animalDays = 0.0;
+  for (const auto& [day, count] : animals) animalDays += count;
   const std::vector<FoodReport> ofKnown = foodReports(known, confidence);
-  report.asEaten = balanceOf(problem, ofKnown, report.daysKnown, [](const FoodReport& f) { return f.eaten; });
-  report.asOffered =
-      balanceOf(problem, ofKnown, report.daysKnown, [](const FoodReport& f) { return f.offered; });
+  report.asEaten = balanceOf(problem, ofKnown, animalDays, [](const FoodReport& f) { return f.eaten; });
+  report.asOffered = balanceOf(problem, ofKnown, animalDays, [](const FoodReport& f) { return f.offered; });
   return report;
 }
 

@@ -40,8 +40,8 @@ struct FoodReport {
 
 struct NutrientReport {
   food::NutrientId nutrient{0};
-  std::vector<DayIntake> days{};
-  std::optional<MeanOfDays> perDay{};
+  std::vector<DayIntake> days{};          ///< of all animals together
+  std::optional<MeanOfDays> perAnimal{};  ///< per animal and day
 };
 
 struct StudyReport {
@@ -57,9 +57,9 @@ struct StudyReport {
   std::size_t findings = 0;
 };
 
-/// problem: targets and foods (each with its composition) and how many animals eat; bowls of that group in
-/// order. Foods of the bowls that the problem lacks count as of unknown composition in the nutrients, and are
-/// no part of the balance.
+/// problem: targets and foods (each with its composition); how many animals eat is what the bowls say. bowls
+/// of one group in order. Foods of the bowls that the problem lacks count as of unknown composition in the
+/// nutrients, and are no part of the balance.
 [[nodiscard]] StudyReport reportStudy(const diet::BalanceProblem& problem, std::span<const EatenBowl> bowls,
                                       std::span<const food::NutrientId> nutrients, double confidence = 0.95);
 

@@ -8,6 +8,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
 #include "core/store/swap_verbs.h"
+#include "core/transfer/group_facts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -67,14 +68,25 @@ std::vector<intake::WaterPan> pansOf(const store::Collection& collection, const 
   return pans;
 }
 
-void readEnergyMethod(const store::Collection& collection, const std::vector<intake::Bowl>& bowls,
-                      IntakePeriod& period) {
+food::EnergyMethod energyMethodOf(const store::Collection& collection,
+                                  const std::vector<intake::Bowl>& bowls) {
   for (auto bowl = bowls.rbegin(); bowl != bowls.rend(); ++bowl) {
     if (bowl->diet.empty()) continue;
     if (const auto fed = store::fedOn(collection, bowl->diet, bowl->key.day))
-      period.energyMethod = fed->record.version.energyMethod;
-    return;
+      return fed->record.version.energyMethod;
   }
+  return food::EnergyMethod::ModifiedAtwater;
+}
+
+diet::BalanceProblem problemOf(const store::KnownGroup& group, std::vector<diet::DietFood> foods,
+                               food::EnergyMethod method) {
+  if (group.profile)
+    return diet::profileProblem(*group.profile, groupFacts(group), std::move(foods), method).problem;
+  diet::BalanceProblem problem;
+  problem.eater = groupFacts(group).eater;
+  problem.foods = std::move(foods);
+  problem.energyMethod = method;
+  return problem;
 }
 
 }  // namespace
@@ -90,7 +102,6 @@ std::optional<IntakePeriod> readIntake(const store::Collection& collection, cons
   IntakePeriod period{.group = std::move(*known), .from = from, .to = to};
   period.invented = period.group.group.record.invented;
   const std::vector<intake::Bowl> bowls = store::bowlsOfGroup(collection, group, from, to);
-  readEnergyMethod(collection, bowls, period);
   FoodReader foods(collection);
   const Grams step = stepOf(bowls);
   const auto kindOf = [&](const std::string& code) {
@@ -99,11 +110,14 @@ std::optional<IntakePeriod> readIntake(const store::Collection& collection, cons
   };
   const std::string& place = period.group.group.record.section;
   for (const intake::Bowl& bowl : bowls) period.fed.push_back(intake::fedBowl(bowl, place, kindOf));
-  for (const auto& [code, food] : foods.all())
+  std::vector<diet::DietFood> knownFoods;
+  for (const auto& [code, food] : foods.all()) {
     if (food)
-      period.foods.push_back(*food);
+      knownFoods.push_back(*food);
     else
       period.unknownFoods.push_back(code);
+  }
+  period.problem = problemOf(period.group, std::move(knownFoods), energyMethodOf(collection, bowls));
   const auto pans = pansOf(collection, period, kindOf);
   period.pans = pans.size();
   const intake::PanBook book(pans, {}, classesWithoutPans());
@@ -113,7 +127,7 @@ std::optional<IntakePeriod> readIntake(const store::Collection& collection, cons
 }
 
 intake::Contents contentsOf(const IntakePeriod& period, food::NutrientId nutrient) {
-  return intake::Contents::ofNutrient(period.foods, period.energyMethod, nutrient);
+  return intake::Contents::ofNutrient(period.problem.foods, period.problem.energyMethod, nutrient);
 }
 
 }  // namespace tarebowl::transfer

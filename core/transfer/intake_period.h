@@ -18,11 +18,12 @@ struct IntakePeriod {
   store::KnownGroup group{};  ///< on the last day
   quantity::Date from{};
   quantity::Date to{};
-  std::vector<intake::FedBowl> fed{};       ///< in order of days and bowls
-  std::vector<intake::EatenBowl> eaten{};   ///< one for each of them
-  std::vector<diet::DietFood> foods{};      ///< every food of the bowls that the collection knows
+  std::vector<intake::FedBowl> fed{};      ///< in order of days and bowls
+  std::vector<intake::EatenBowl> eaten{};  ///< one for each of them
+  /// Every food of the bowls that the collection knows, and the targets that the group is fed by on the last
+  /// day (none where none are in force). Foods have no limits here: it is to judge by.
+  diet::BalanceProblem problem{};
   std::vector<std::string> unknownFoods{};  ///< codes of the others
-  food::EnergyMethod energyMethod = food::EnergyMethod::ModifiedAtwater;  ///< of the diet last fed
   std::size_t pans = 0;
   bool invented = false;
 };

@@ -43,11 +43,11 @@ void addFoods(store::Collection& collection, const std::filesystem::path& folder
 }  // namespace
 
 void importSample(store::Collection& collection, const std::filesystem::path& folder,
-                  const store::Author& author) {
+                  const store::Author& author, FeedingDays days) {
   addFoods(collection, folder, author);
   importHerd(collection, folder / "herd", author);
   importDiets(collection, folder / "diets", author);
-  importFeeding(collection, folder / "feeding", author);
+  if (days == FeedingDays::TakenIn) importFeeding(collection, folder / "feeding", author);
 }
 
 }  // namespace tarebowl::transfer

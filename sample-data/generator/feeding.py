@@ -15,7 +15,7 @@ from generator import diets, herd
 from generator.foods import LIVE, ORDINARY, PELLETS, PREY
 
 SEED = 20261126
-LAST = datetime.date(2026, 11, 25)
+LAST = datetime.date(2026, 11, 24)
 DAYS = 120
 FIRST = LAST - datetime.timedelta(days=DAYS - 1)
 

@@ -30,7 +30,7 @@ inline FedItem fed(std::string food, double offered, Remains remains, std::strin
 }
 
 inline FedBowl bowlOf(std::vector<FedItem> items, quantity::Date on = day("2026-09-01")) {
-  return {"lemurs", on, "lemur house", std::move(items), {}};
+  return {.group = "lemurs", .day = on, .place = "lemur house", .items = std::move(items)};
 }
 
 inline WaterPan pan(double start, double end, quantity::Date on = day("2026-09-01"),

@@ -15,10 +15,9 @@ namespace {
 
 using namespace testing;
 
-/// Two animals; at least 100 mg of calcium each a day.
+/// At least 100 mg of calcium each a day.
 diet::BalanceProblem problem() {
   diet::BalanceProblem made;
-  made.eater.count = 2;
   made.foods = {foodOf("kale", 90, 200, 50)};
   made.targets = {
       diet::testing::target("CA", {.min = 100.0}, quantity::Unit::Milligram, quantity::Basis::Day)};
@@ -33,6 +32,7 @@ std::vector<EatenBowl> fourDays() {
   for (const Remains& left :
        {Remains(weighed(32)), Remains(weighed(64)), Remains(NotWeighed{}), Remains(weighed(48))}) {
     FedBowl bowl = bowlOf({fed("kale", 160, left)}, dayAfter("2026-09-01", static_cast<int>(bowls.size())));
+    bowl.animals = 2;
     bowls.push_back(eatenFrom(bowl, book, static_cast<std::uint32_t>(bowls.size())));
   }
   return bowls;
@@ -55,12 +55,12 @@ TEST(StudyReport, TellsOfferedLeftCorrectedAndEatenOfEachFood) {
 TEST(StudyReport, MeansHaveTheIntervalOfTheirDays) {
   const std::vector<food::NutrientId> nutrients = {food::nutrients::calcium()};
   const StudyReport report = reportStudy(problem(), fourDays(), nutrients);
-  const MeanOfDays mean = report.nutrients.at(0).perDay.value();
-  EXPECT_NEAR(mean.mean, 200.0, 1e-9);  // 240, 160 and 200 mg
-  EXPECT_NEAR(mean.dayToDaySd.value(), 40.0, 1e-9);
-  // t(0.975; 2) = 4.302653; 4.302653 · 40 / sqrt(3) = 99.3655
-  EXPECT_NEAR(mean.interval.value().low, 200.0 - 99.3655, 1e-3);
-  EXPECT_NEAR(mean.interval.value().high, 200.0 + 99.3655, 1e-3);
+  const MeanOfDays mean = report.nutrients.at(0).perAnimal.value();
+  EXPECT_NEAR(mean.mean, 100.0, 1e-9);  // 240, 160 and 200 mg between two
+  EXPECT_NEAR(mean.dayToDaySd.value(), 20.0, 1e-9);
+  // t(0.975; 2) = 4.302653; 4.302653 · 20 / sqrt(3) = 49.6828
+  EXPECT_NEAR(mean.interval.value().low, 100.0 - 49.6828, 1e-3);
+  EXPECT_NEAR(mean.interval.value().high, 100.0 + 49.6828, 1e-3);
 }
 
 TEST(StudyReport, StandsAsEatenAndAsOfferedAgainstTheTargets) {

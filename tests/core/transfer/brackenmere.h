@@ -16,10 +16,11 @@ namespace tarebowl::transfer {
 inline constexpr quantity::Date kSampleDay{std::chrono::year(2026), std::chrono::month(11),
                                            std::chrono::day(25)};
 
-/// The invented collection as a whole, in a folder of its own.
+/// The invented collection, in a folder of its own; its feeding days only where a test asks for them.
 struct OwnSample {
-  OwnSample() {
-    importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", store::kKeeper);
+  explicit OwnSample(FeedingDays days = FeedingDays::LeftOut) {
+    importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", store::kKeeper,
+                 days);
   }
   store::OwnFolder folder;
   store::Collection collection = store::Collection::create(folder / "brackenmere.tarebowl", store::kKeeper);

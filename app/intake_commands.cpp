@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/intake_commands.h"
+
+#include "app/open_collection.h"
+#include "app/text_table.h"
+#include "core/exchange/intake_report.h"
+#include "core/exchange/wording.h"
+#include "core/transfer/intake_period.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <ostream>
+
+namespace tarebowl::app {
+
+namespace {
+
+using Align = TextTable::Align;
+using exchange::IntakeToWrite;
+using exchange::shortNumber;
+
+constexpr int kDaysWithoutFrom = 28;
+
+/// Tagnames parted by commas; energy, protein, calcium and phosphorus where none is named.
+std::vector<food::NutrientId> nutrientsOf(const std::string& text) {
+  if (text.empty())
+    return {food::nutrients::energy(), food::nutrients::protein(), food::nutrients::calcium(),
+            food::nutrients::phosphorus()};
+  std::vector<food::NutrientId> nutrients;
+  std::size_t begin = 0;
+  while (begin <= text.size()) {
+    const std::size_t end = std::min(text.find(',', begin), text.size());
+    const std::string tagname = text.substr(begin, end - begin);
+    const auto nutrient = food::findByTagname(tagname);
+    if (!nutrient)
+      throw UsageError(fmt::format("--nutrient: there is no {}; did you mean {}? (see tarebowl nutrients)",
+                                   tagname.empty() ? "nutrient without a name" : tagname,
+                                   food::nearestTagname(tagname)));
+    nutrients.push_back(*nutrient);
+    begin = end + 1;
+  }
+  return nutrients;
+}
+
+IntakeToWrite workOut(const Command& command, const store::Collection& collection) {
+  const quantity::Date to = dayOf(command);
+  const quantity::Date from =
+      command.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
+  if (from > to) throw UsageError("--from: expected a day that is not after " + quantity::isoDate(to));
+  const std::string group = groupOf(command, collection).group.record.code;
+  const auto period = transfer::readIntake(collection, group, from, to).value();
+  IntakeToWrite made;
+  made.group = group;
+  made.groupName = period.group.group.record.name;
+  made.from = from;
+  made.to = to;
+  made.invented = period.invented;
+  made.pans = period.pans;
+  made.unknownFoods = period.unknownFoods;
+  made.problem = period.problem;
+  made.report = intake::reportStudy(period.problem, period.eaten, nutrientsOf(command.nutrients));
+  made.fractions = intake::learnFractions(period.eaten);
+  made.choice = intake::choiceIn(period.eaten);
+  made.calciumToPhosphorus = intake::dailyRatio(period.eaten, contentsOf(period, food::nutrients::calcium()),
+                                                contentsOf(period, food::nutrients::phosphorus()));
+  made.bowls = period.eaten;
+  return made;
+}
+
+std::string intervalText(const std::optional<intake::MeanOfDays>& mean) {
+  if (!mean || !mean->interval) return "?";
+  return fmt::format("{} … {}", shortNumber(mean->interval->low), shortNumber(mean->interval->high));
+}
+
+std::string foodsText(const IntakeToWrite& intake) {
+  TextTable table({{"food"},
+                   {"offered g", Align::Right},
+                   {"left", Align::Right},
+                   {"as offered", Align::Right},
+                   {"eaten g", Align::Right},
+                   {"eaten", Align::Right},
+                   {"bowls", Align::Right},
+                   {"not known", Align::Right},
+                   {"alpha", Align::Right}});
+  for (const intake::FoodReport& food : intake.report.foods) {
+    const auto choice = std::ranges::find(intake.choice.foods, food.food, &intake::FoodChoice::food);
+    std::string alpha = "-";
+    if (choice != intake.choice.foods.end())
+      alpha = choice->alpha ? fmt::format("{:.2f}", *choice->alpha)
+                            : std::string(exchange::symbolOf(choice->state));
+    table.addRow({food.food, fmt::format("{:.1f}", food.offered), fmt::format("{:.1f}", food.left),
+                  fmt::format("{:.1f}", food.leftAsOffered), fmt::format("{:.1f}", food.eaten),
+                  food.offered > 0.0 ? exchange::percentText(food.eaten / food.offered) : "?",
+                  std::to_string(food.bowls), std::to_string(food.bowlsNotKnown), alpha});
+  }
+  return table.text() +
+         fmt::format("alpha (first picked; neutral {}) from {}, {} left out because a food was eaten up\n\n",
+                     shortNumber(intake.choice.neutral),
+                     exchange::counted(intake.choice.bowls, "bowl", "bowls"), intake.choice.bowlsEmptied);
+}
+
+std::string nutrientsText(const IntakeToWrite& intake) {
+  TextTable table({{"eaten per animal and day"},
+                   {"mean", Align::Right},
+                   {"unit"},
+                   {"95 %", Align::Right},
+                   {"days", Align::Right},
+                   {"known of", Align::Right}});
+  for (const intake::NutrientReport& nutrient : intake.report.nutrients) {
+    double coverage = 1.0;
+    for (const intake::DayIntake& day : nutrient.days) coverage = std::min(coverage, day.coverage);
+    const auto& mean = nutrient.perAnimal;
+    table.addRow({food::describe(nutrient.nutrient).name,
+                  mean ? (coverage < 1.0 ? "≥ " : "") + shortNumber(mean->mean) : "?",
+                  std::string(quantity::symbolOf(food::describe(nutrient.nutrient).unit)), intervalText(mean),
+                  mean ? std::to_string(mean->days) : "0", exchange::percentText(coverage)});
+  }
+  return table.text() + '\n';
+}
+
+std::string targetsText(const IntakeToWrite& intake) {
+  if (!intake.report.asEaten) return {};
+  TextTable table({{"target"}, {"zone"}, {"offered", Align::Right}, {""}, {"eaten", Align::Right}, {""}});
+  for (std::size_t i = 0; i < intake.report.asEaten->targets.size(); ++i) {
+    const diet::TargetBalance& eaten = intake.report.asEaten->targets[i];
+    const diet::TargetBalance& offered = intake.report.asOffered->targets[i];
+    table.addRow({eaten.id, exchange::zoneText(eaten.min, eaten.max), shortNumber(offered.value),
+                  std::string(exchange::stateText(offered.state)), shortNumber(eaten.value),
+                  std::string(exchange::stateText(eaten.state))});
+  }
+  return table.text() + '\n';
+}
+
+std::string findingsText(const IntakeToWrite& intake) {
+  std::string text;
+  std::size_t borrowed = 0;
+  for (const intake::EatenBowl& bowl : intake.bowls)
+    for (const intake::Finding& finding : bowl.findings) {
+      borrowed += finding.kind == intake::FindingKind::BorrowedPan ? 1 : 0;
+      if (finding.kind != intake::FindingKind::LeftoverAboveOffered || finding.sds < 2.0) continue;
+      text += fmt::format("{}, {}: more was left than offered, by {} g: look at the entry\n",
+                          quantity::isoDate(bowl.day), bowl.items[finding.item].food,
+                          shortNumber(finding.amount));
+    }
+  if (borrowed > 0)
+    text += fmt::format("{} corrected by pans of other days\n",
+                        exchange::counted(borrowed, "leftover is", "leftovers are"));
+  for (const std::string& food : intake.unknownFoods)
+    text += food + ": the collection has no such food; nothing is counted of it\n";
+  return text;
+}
+
+std::string asText(const IntakeToWrite& intake) {
+  std::string text =
+      fmt::format("{}, {} to {}{}\n{} with a bowl, on {} all of it is known; {} stood by\n\n",
+                  intake.groupName, quantity::isoDate(intake.from), quantity::isoDate(intake.to),
+                  intake.invented ? ", invented" : "", exchange::counted(intake.report.days, "day", "days"),
+                  intake.report.daysKnown, exchange::counted(intake.pans, "control pan", "control pans"));
+  text += foodsText(intake) + nutrientsText(intake) + targetsText(intake) + findingsText(intake);
+  return text;
+}
+
+}  // namespace
+
+int showIntake(const Command& command, const Streams& streams) {
+  const store::Collection collection = openForReading(command.file.value());
+  const IntakeToWrite intake = workOut(command, collection);
+  if (command.csv)
+    streams.out << exchange::intakeAsCsv(intake);
+  else if (command.table)
+    streams.out << asText(intake) << '\n' << exchange::kCaution;
+  else
+    streams.out << exchange::intakeAsJson(intake);
+  return kDone;
+}
+
+}  // namespace tarebowl::app
