@@ -5,7 +5,6 @@
 #include "core/diet/balance.h"
 #include "core/health/calcium_binding.h"
 #include "core/health/calcium_dose.h"
-#include "core/health/observation.h"
 #include "core/intake/daily_intake.h"
 
 #include <map>
@@ -16,16 +15,6 @@
 
 /// Calcium and what goes with it, as offered and as eaten, over some weeks.
 namespace tarebowl::health {
-
-struct DatedMass {
-  quantity::Date day{};
-  double kilograms = 0.0;
-};
-
-struct DatedBlood {
-  quantity::Date day{};
-  BloodValue value{};
-};
 
 /// What the review is made from: bowls in order of days, and who shared them.
 struct CalciumQuestion {
