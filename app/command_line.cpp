@@ -35,6 +35,7 @@ struct Words {
   std::string from;
   std::string nutrients;
   bool csv = false;
+  HealthWords health;
   std::string theme;  // checked here, read by the window itself
   int version = 0;
   int otherVersion = 0;
@@ -207,6 +208,23 @@ void defineIntakeCommand(CLI::App& app, Words& words) {
       ->excludes("--json");
 }
 
+void defineHealthCommands(CLI::App& app, Words& words) {
+  CLI::App& calcium = *app.add_subcommand(
+      "calcium", "Calcium, phosphorus, Ca:P and vitamin D of a group or an animal, as offered and as eaten");
+  CLI::App& lookBack = *app.add_subcommand(
+      "look-back", "From a sign back to what was eaten before it, against days without the sign");
+  CLI::App& observe = *app.add_subcommand("observe", "Write down what was seen of a group or an animal");
+  for (CLI::App* command : {&calcium, &lookBack, &observe})
+    command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+  for (CLI::App* command : {&calcium, &lookBack})
+    command->add_option("FILE", words.tableFile, "Write one page for the medical file: NAME.html");
+  for (CLI::App* command : {&lookBack, &observe}) addGroupAndDay(*command, words);
+  calcium.add_option("--group", words.group, "The code of a group of animals");
+  defineHealthOptions(calcium, lookBack, observe, words.health);
+  observe.add_flag("--confirm", words.confirm, "Keep as it is what would be asked about");
+  for (CLI::App* command : {&calcium, &lookBack}) addTableOrJson(*command, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -269,6 +287,7 @@ void define(CLI::App& app, Words& words) {
   defineDietCommands(app, words);
   defineKitchenCommands(app, words);
   defineIntakeCommand(app, words);
+  defineHealthCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -290,6 +309,9 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("leftovers")) return Command::Kind::Leftovers;
   if (app.got_subcommand("stock")) return Command::Kind::Stock;
   if (app.got_subcommand("intake")) return Command::Kind::Intake;
+  if (app.got_subcommand("calcium")) return Command::Kind::Calcium;
+  if (app.got_subcommand("look-back")) return Command::Kind::LookBack;
+  if (app.got_subcommand("observe")) return Command::Kind::Observe;
   return Command::Kind::OpenWindow;
 }
 
@@ -355,6 +377,7 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.confirm = words.confirm;
   command.outOfStock = words.outOfStock;
   command.backInStock = words.backInStock;
+  command.health = words.health;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

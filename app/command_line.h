@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/health_words.h"
 #include "core/quantity/date.h"
 
 #include <chrono>
@@ -34,6 +35,9 @@ struct Command {
     Leftovers,      ///< the same
     Stock,          ///< of the collection at file
     Intake,         ///< of a group of the collection at file, from a day to a day
+    Calcium,        ///< review of a group or an animal, or into tableFile
+    LookBack,       ///< from a sign, or into tableFile
+    Observe,        ///< into the collection at file
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -65,6 +69,7 @@ struct Command {
   std::optional<quantity::Date> from{};  ///< nothing: four weeks
   std::string nutrients{};               ///< tagnames parted by commas
   bool csv = false;                      ///< for a spreadsheet
+  HealthWords health{};
   std::string text;
 };
 

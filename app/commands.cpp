@@ -5,6 +5,7 @@
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
 #include "app/diet_commands.h"
+#include "app/health_commands.h"
 #include "app/intake_commands.h"
 #include "app/kitchen_commands.h"
 #include "app/not_counted.h"
@@ -166,6 +167,12 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return showStock(command, streams);
     case Command::Kind::Intake:
       return showIntake(command, streams);
+    case Command::Kind::Calcium:
+      return reviewCalcium(command, streams);
+    case Command::Kind::LookBack:
+      return lookBack(command, streams);
+    case Command::Kind::Observe:
+      return observe(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;
