@@ -40,6 +40,7 @@ struct Words {
   std::string from;
   std::string nutrients;
   bool csv = false;
+  HealthWords health;
   std::string theme;  // checked here, read by the window itself
   int version = 0;
   int otherVersion = 0;
@@ -322,6 +323,23 @@ void requireSomethingToExplore(const Command& command) {
       throw UsageError("--from, --to: expected numbers of 0 or more");
 }
 
+void defineHealthCommands(CLI::App& app, Words& words) {
+  CLI::App& calcium = *app.add_subcommand(
+      "calcium", "Calcium, phosphorus, Ca:P and vitamin D of a group or an animal, as offered and as eaten");
+  CLI::App& lookBack = *app.add_subcommand(
+      "look-back", "From a sign back to what was eaten before it, against days without the sign");
+  CLI::App& observe = *app.add_subcommand("observe", "Write down what was seen of a group or an animal");
+  for (CLI::App* command : {&calcium, &lookBack, &observe})
+    command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
+  for (CLI::App* command : {&calcium, &lookBack})
+    command->add_option("FILE", words.tableFile, "Write one page for the medical file: NAME.html");
+  for (CLI::App* command : {&lookBack, &observe}) addGroupAndDay(*command, words);
+  calcium.add_option("--group", words.group, "The code of a group of animals");
+  defineHealthOptions(calcium, lookBack, observe, words.health);
+  observe.add_flag("--confirm", words.confirm, "Keep as it is what would be asked about");
+  for (CLI::App* command : {&calcium, &lookBack}) addTableOrJson(*command, words);
+}
+
 /// CLI11 explains some slips over several lines; the first one says it.
 std::string firstLine(const std::string& text) {
   return text.substr(0, text.find('\n'));
@@ -383,6 +401,7 @@ void define(CLI::App& app, Words& words) {
   defineIntakeCommand(app, words);
   defineRotation(app, words);
   defineExplore(app, words);
+  defineHealthCommands(app, words);
 }
 
 Command::Kind kindOf(const CLI::App& app) {
@@ -407,6 +426,9 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("swap")) return Command::Kind::Swap;
   if (app.got_subcommand("intake")) return Command::Kind::Intake;
   if (app.got_subcommand("rotate")) return Command::Kind::Rotate;
+  if (app.got_subcommand("calcium")) return Command::Kind::Calcium;
+  if (app.got_subcommand("look-back")) return Command::Kind::LookBack;
+  if (app.got_subcommand("observe")) return Command::Kind::Observe;
   return Command::Kind::OpenWindow;
 }
 
@@ -490,6 +512,7 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.rangeFrom = words.rangeFrom;
   command.rangeTo = words.rangeTo;
   requireSomethingToExplore(command);
+  command.health = words.health;
   command.deadline = std::chrono::milliseconds(std::max(1L, std::lround(words.seconds * 1000.0)));
   return command;
 }

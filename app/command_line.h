@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/health_words.h"
 #include "core/quantity/date.h"
 
 #include <chrono>
@@ -38,6 +39,9 @@ struct Command {
     Swap,           ///< what to give instead of the foods in without
     Intake,         ///< of a group of the collection at file, from a day to a day
     Rotate,         ///< days of a problem, or of a version of a diet
+    Calcium,        ///< review of a group or an animal, or into tableFile
+    LookBack,       ///< from a sign, or into tableFile
+    Observe,        ///< into the collection at file
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -85,6 +89,7 @@ struct Command {
   std::string against{};              ///< another objective, to trade for
   std::optional<double> rangeFrom{};  ///< of the range that is traced
   std::optional<double> rangeTo{};
+  HealthWords health{};
   std::string text;
 };
 

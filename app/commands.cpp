@@ -5,14 +5,15 @@
 #include "app/animal_commands.h"
 #include "app/collection_commands.h"
 #include "app/diet_commands.h"
+#include "app/explore_command.h"
+#include "app/health_commands.h"
 #include "app/intake_commands.h"
 #include "app/kitchen_commands.h"
-#include "app/explore_command.h"
 #include "app/not_counted.h"
 #include "app/problem_input.h"
 #include "app/result_table.h"
-#include "app/swap_command.h"
 #include "app/rotation_command.h"
+#include "app/swap_command.h"
 #include "app/table_commands.h"
 #include "core/diet/food_safety.h"
 #include "core/diet/judged.h"
@@ -179,6 +180,12 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return showIntake(command, streams);
     case Command::Kind::Rotate:
       return rotateDays(command, problemOf(command, streams), streams);
+    case Command::Kind::Calcium:
+      return reviewCalcium(command, streams);
+    case Command::Kind::LookBack:
+      return lookBack(command, streams);
+    case Command::Kind::Observe:
+      return observe(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -62,7 +62,7 @@ IntakeToWrite workOut(const Command& command, const store::Collection& collectio
   made.problem = period.problem;
   made.report = intake::reportStudy(period.problem, period.eaten, nutrientsOf(command.nutrients));
   made.fractions = intake::learnFractions(period.eaten);
-  made.choice = intake::choiceIn(period.eaten);
+  made.choices = intake::choiceByLabel(period.eaten, {.leaveOutClasses = transfer::classesWithoutPans()});
   made.calciumToPhosphorus = intake::dailyRatio(period.eaten, contentsOf(period, food::nutrients::calcium()),
                                                 contentsOf(period, food::nutrients::phosphorus()));
   made.bowls = period.eaten;
@@ -82,23 +82,39 @@ std::string foodsText(const IntakeToWrite& intake) {
                    {"eaten g", Align::Right},
                    {"eaten", Align::Right},
                    {"bowls", Align::Right},
-                   {"not known", Align::Right},
-                   {"alpha", Align::Right}});
+                   {"not known", Align::Right}});
   for (const intake::FoodReport& food : intake.report.foods) {
-    const auto choice = std::ranges::find(intake.choice.foods, food.food, &intake::FoodChoice::food);
-    std::string alpha = "-";
-    if (choice != intake.choice.foods.end())
-      alpha = choice->alpha ? fmt::format("{:.2f}", *choice->alpha)
-                            : std::string(exchange::symbolOf(choice->state));
     table.addRow({food.food, fmt::format("{:.1f}", food.offered), fmt::format("{:.1f}", food.left),
                   fmt::format("{:.1f}", food.leftAsOffered), fmt::format("{:.1f}", food.eaten),
                   food.offered > 0.0 ? exchange::percentText(food.eaten / food.offered) : "?",
-                  std::to_string(food.bowls), std::to_string(food.bowlsNotKnown), alpha});
+                  std::to_string(food.bowls), std::to_string(food.bowlsNotKnown)});
   }
-  return table.text() +
-         fmt::format("alpha (first picked; neutral {}) from {}, {} left out because a food was eaten up\n\n",
-                     shortNumber(intake.choice.neutral),
-                     exchange::counted(intake.choice.bowls, "bowl", "bowls"), intake.choice.bowlsEmptied);
+  return table.text() + '\n';
+}
+
+std::string choiceText(const intake::BowlChoice& bowl) {
+  if (bowl.choice.foods.size() < 2) return {};
+  TextTable table({{"picked first"},
+                   {"alpha", Align::Right},
+                   {"95 %", Align::Right},
+                   {"Ivlev's E", Align::Right},
+                   {"bowls", Align::Right},
+                   {"eaten up in", Align::Right}});
+  for (const intake::FoodChoice& food : bowl.choice.foods) {
+    const std::string between = food.interval
+                                    ? fmt::format("{:.2f} … {:.2f}", food.interval->low, food.interval->high)
+                                    : std::string("?");
+    table.addRow(
+        {food.food,
+         food.alpha ? fmt::format("{:.2f}", *food.alpha) : std::string(exchange::symbolOf(food.state)),
+         food.alpha ? between : "-", food.ivlev ? fmt::format("{:.2f}", *food.ivlev) : "?",
+         std::to_string(food.bowls), std::to_string(food.bowlsAllEaten)});
+  }
+  return fmt::format(
+      "{}: Manly's alpha from {} (neutral {}); {} left out because a food was eaten up, {} "
+      "because not all is known\n{}\n",
+      bowl.label, exchange::counted(bowl.choice.bowls, "bowl", "bowls"), shortNumber(bowl.choice.neutral),
+      bowl.choice.bowlsEmptied, bowl.choice.bowlsNotKnown, table.text());
 }
 
 std::string nutrientsText(const IntakeToWrite& intake) {
@@ -158,7 +174,9 @@ std::string asText(const IntakeToWrite& intake) {
                   intake.groupName, quantity::isoDate(intake.from), quantity::isoDate(intake.to),
                   intake.invented ? ", invented" : "", exchange::counted(intake.report.days, "day", "days"),
                   intake.report.daysKnown, exchange::counted(intake.pans, "control pan", "control pans"));
-  text += foodsText(intake) + nutrientsText(intake) + targetsText(intake) + findingsText(intake);
+  text += foodsText(intake);
+  for (const intake::BowlChoice& bowl : intake.choices) text += choiceText(bowl);
+  text += nutrientsText(intake) + targetsText(intake) + findingsText(intake);
   return text;
 }
 

@@ -61,17 +61,27 @@ void addFraction(Json& json, const std::vector<intake::EatenFraction>& fractions
   json["own_weight"] = found->ownWeight;
 }
 
-void addChoice(Json& json, const intake::Choice& choice, const std::string& food) {
-  const auto found = std::ranges::find(choice.foods, food, &intake::FoodChoice::food);
-  if (found == choice.foods.end()) return;
-  json["bowls_all_eaten"] = found->bowlsAllEaten;
-  json["alpha"] = orNull(found->alpha);
-  if (found->interval) {
-    json["alpha_low"] = found->interval->low;
-    json["alpha_high"] = found->interval->high;
+Json choiceJson(const intake::FoodChoice& food) {
+  Json json{{"food", food.food}, {"bowls", food.bowls}, {"bowls_all_eaten", food.bowlsAllEaten}};
+  json["alpha"] = orNull(food.alpha);
+  if (food.interval) {
+    json["alpha_low"] = food.interval->low;
+    json["alpha_high"] = food.interval->high;
   }
-  if (!found->alpha) json["alpha_missing"] = symbolOf(found->state);
-  json["ivlev"] = orNull(found->ivlev);
+  if (!food.alpha) json["alpha_missing"] = symbolOf(food.state);
+  json["ivlev"] = orNull(food.ivlev);
+  return json;
+}
+
+Json choiceJson(const intake::BowlChoice& bowl) {
+  Json json{{"bowl", bowl.label},
+            {"bowls", bowl.choice.bowls},
+            {"bowls_emptied", bowl.choice.bowlsEmptied},
+            {"bowls_not_known", bowl.choice.bowlsNotKnown},
+            {"neutral", bowl.choice.neutral},
+            {"foods", Json::array()}};
+  for (const intake::FoodChoice& food : bowl.choice.foods) json["foods"].push_back(choiceJson(food));
+  return json;
 }
 
 Json foodJson(const IntakeToWrite& intake, const intake::FoodReport& food) {
@@ -86,7 +96,6 @@ Json foodJson(const IntakeToWrite& intake, const intake::FoodReport& food) {
             {"bowls_estimated", food.bowlsEstimated},
             {"eaten_g_per_day", meanJson(food.eatenPerDay)}};
   addFraction(json, intake.fractions, food.food);
-  addChoice(json, intake.choice, food.food);
   return json;
 }
 
@@ -192,10 +201,8 @@ std::string intakeAsJson(const IntakeToWrite& intake) {
   json["foods"] = Json::array();
   for (const intake::FoodReport& food : intake.report.foods) json["foods"].push_back(foodJson(intake, food));
   json["foods_not_known"] = intake.unknownFoods;
-  json["choice"] = {{"bowls", intake.choice.bowls},
-                    {"bowls_emptied", intake.choice.bowlsEmptied},
-                    {"bowls_not_known", intake.choice.bowlsNotKnown},
-                    {"neutral", intake.choice.neutral}};
+  json["choice"] = Json::array();
+  for (const intake::BowlChoice& bowl : intake.choices) json["choice"].push_back(choiceJson(bowl));
   json["nutrients"] = Json::array();
   for (const intake::NutrientReport& nutrient : intake.report.nutrients)
     json["nutrients"].push_back(nutrientJson(nutrient));

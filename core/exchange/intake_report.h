@@ -26,7 +26,7 @@ struct IntakeToWrite {
   diet::BalanceProblem problem{};
   intake::StudyReport report{};
   std::vector<intake::EatenFraction> fractions{};
-  intake::Choice choice{};
+  std::vector<intake::BowlChoice> choices{};
   std::vector<intake::DayRatio> calciumToPhosphorus{};
   std::vector<intake::EatenBowl> bowls{};  ///< for the findings
 };

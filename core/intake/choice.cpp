@@ -60,8 +60,7 @@ class ChoiceMaker {
     std::map<std::string, std::size_t> index;
     for (const EatenBowl& bowl : bowls_)
       for (const EatenItem& item : bowl.items) {
-        if (!isOffered(item) || std::ranges::find(rule_.leaveOut, item.food) != rule_.leaveOut.end())
-          continue;
+        if (!isOffered(item) || isLeftOut(item)) continue;
         const auto [at, fresh] = index.try_emplace(item.food, choice_.foods.size());
         if (fresh) choice_.foods.push_back({.food = item.food});
         FoodChoice& food = choice_.foods[at->second];
@@ -71,6 +70,13 @@ class ChoiceMaker {
         food.offered += item.offered;
         food.eaten += item.eaten->value();
       }
+  }
+
+  [[nodiscard]] bool isLeftOut(const EatenItem& item) const {
+    const auto names = [](const std::vector<std::string>& list, const std::string& text) {
+      return std::ranges::find(list, text) != list.end();
+    };
+    return names(rule_.leaveOut, item.food) || names(rule_.leaveOutClasses, item.foodClass);
   }
 
   void chooseFoods() {
@@ -177,6 +183,19 @@ class ChoiceMaker {
 
 Choice choiceIn(std::span<const EatenBowl> bowls, const ChoiceRule& rule) {
   return ChoiceMaker(bowls, rule).make();
+}
+
+std::vector<BowlChoice> choiceByLabel(std::span<const EatenBowl> bowls, const ChoiceRule& rule) {
+  std::vector<std::pair<std::string, std::vector<EatenBowl>>> labels;
+  for (const EatenBowl& bowl : bowls) {
+    auto found =
+        std::ranges::find(labels, bowl.label, &std::pair<std::string, std::vector<EatenBowl>>::first);
+    if (found == labels.end()) found = labels.insert(found, {bowl.label, {}});
+    found->second.push_back(bowl);
+  }
+  std::vector<BowlChoice> choices;
+  for (const auto& [label, ofLabel] : labels) choices.push_back({label, choiceIn(ofLabel, rule)});
+  return choices;
 }
 
 std::vector<ChoicePeriod> choiceOverTime(std::span<const EatenBowl> bowls, int days, const ChoiceRule& rule) {

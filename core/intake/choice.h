@@ -49,7 +49,8 @@ struct Choice {
 
 struct ChoiceRule {
   double confidence = 0.95;
-  std::vector<std::string> leaveOut{};  ///< foods that cannot be picked: dust, powders
+  std::vector<std::string> leaveOut{};         ///< foods that are not to be compared
+  std::vector<std::string> leaveOutClasses{};  ///< nor these: what is dusted on cannot be picked
 };
 
 /// Manly's alpha with depletion, the one for a bowl that is not refilled (Manly 1974; Chesson 1978, both from
@@ -60,7 +61,17 @@ struct ChoiceRule {
 /// The interval: alpha is a ratio of sums over bowls; its variance is that of the residuals
 /// D_ib - alpha_i sum_j D_jb, B / (B - 1) times (linearised), on the logit scale, with Student's t of B - 1.
 /// No random numbers. Simulation: choice_test.cpp states the coverage.
+/// bowls: with the same foods side by side, as those of one label.
 [[nodiscard]] Choice choiceIn(std::span<const EatenBowl> bowls, const ChoiceRule& rule = {});
+
+/// For each label in the order in which they first come: foods of a morning's bowl do not vie with those of
+/// the evening's.
+struct BowlChoice {
+  std::string label{};
+  Choice choice{};
+};
+[[nodiscard]] std::vector<BowlChoice> choiceByLabel(std::span<const EatenBowl> bowls,
+                                                    const ChoiceRule& rule = {});
 
 /// The same for one stretch of days after another, each `days` long from the first bowl; bowls ordered by
 /// day. Stretches without a bowl are left out.

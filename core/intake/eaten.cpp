@@ -44,6 +44,7 @@ class BowlReader {
   EatenBowl read() {
     result_.group = bowl_.group;
     result_.day = bowl_.day;
+    result_.label = bowl_.label;
     result_.animals = bowl_.animals;
     for (index_ = 0; index_ < bowl_.items.size(); ++index_) {
       const FedItem& item = bowl_.items[index_];

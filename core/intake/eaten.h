@@ -54,6 +54,7 @@ struct EatenItem {
 struct EatenBowl {
   std::string group{};
   quantity::Date day{};
+  std::string label{};
   int animals = 1;
   std::vector<EatenItem> items{};
   std::vector<Finding> findings{};

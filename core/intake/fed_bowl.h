@@ -48,6 +48,7 @@ struct FedItem {
 struct FedBowl {
   std::string group{};
   quantity::Date day{};
+  std::string label{};  ///< which bowl of the day: its foods were offered together
   std::string place{};  ///< where its pans stand
   int animals = 1;      ///< who share it
   std::vector<FedItem> items{};

@@ -48,7 +48,11 @@ std::optional<double> estimatesOf(const Bowl& bowl) {
 }  // namespace
 
 FedBowl fedBowl(const Bowl& bowl, const std::string& place, const FoodKindLookup& kindOf) {
-  FedBowl fed{.group = bowl.key.group, .day = bowl.key.day, .place = place, .animals = bowl.animals};
+  FedBowl fed{.group = bowl.key.group,
+              .day = bowl.key.day,
+              .label = bowl.label,
+              .place = place,
+              .animals = bowl.animals};
   const auto remainder = entryThatCounts(bowl.remainders);
   const std::optional<double> estimates = estimatesOf(bowl);
   for (const BowlItem& item : bowl.items) {

@@ -105,9 +105,10 @@ void PanBook::learnScatter(Shelf& shelf) {
   shelf.dayToDay = between.sd();
 }
 
-std::vector<PanBook::DayMean> PanBook::nearest(const Shelf& shelf, int day, const std::string* food) const {
-  const auto first = std::ranges::lower_bound(shelf.losses, day - rule_.daysApart, {}, &Loss::day);
-  const auto last = std::ranges::upper_bound(shelf.losses, day + rule_.daysApart, {}, &Loss::day);
+std::vector<PanBook::DayMean> PanBook::nearest(const Shelf& shelf, int day, const std::string* food,
+                                               int daysApart) const {
+  const auto first = std::ranges::lower_bound(shelf.losses, day - daysApart, {}, &Loss::day);
+  const auto last = std::ranges::upper_bound(shelf.losses, day + daysApart, {}, &Loss::day);
   std::vector<DayMean> near = dayMeans({first, last}, food);
   const auto apart = [&](const DayMean& mean) { return std::abs(mean.day - day); };
   std::ranges::stable_sort(near, {}, apart);
@@ -146,18 +147,16 @@ std::optional<WaterChange> PanBook::find(const std::string& place, quantity::Dat
   const auto found = shelves_.find({place, foodClass});
   if (found == shelves_.end()) return std::nullopt;
   const int number = dayNumber(day);
-  const auto ofSameDay = [&](std::vector<DayMean> near) {
-    std::erase_if(near, [&](const DayMean& mean) { return mean.day != number; });
-    return near;
-  };
-  const std::vector<DayMean> sameFood = nearest(found->second, number, &food);
-  const std::vector<DayMean> sameClass = nearest(found->second, number, nullptr);
-  const std::pair<WaterFrom, std::vector<DayMean>> choices[] = {{WaterFrom::SameFood, ofSameDay(sameFood)},
-                                                                {WaterFrom::SameClass, ofSameDay(sameClass)},
-                                                                {WaterFrom::SameFoodOtherDays, sameFood},
-                                                                {WaterFrom::SameClassOtherDays, sameClass}};
-  for (const auto& [from, near] : choices)
+  for (const std::string* only : {&food, static_cast<const std::string*>(nullptr)}) {
+    const std::vector<DayMean> near = nearest(found->second, number, only, 0);
+    const WaterFrom from = only == nullptr ? WaterFrom::SameClass : WaterFrom::SameFood;
     if (!near.empty()) return pooled(near, number, from, found->second);
+  }
+  for (const std::string* only : {&food, static_cast<const std::string*>(nullptr)}) {
+    const std::vector<DayMean> near = nearest(found->second, number, only, rule_.daysApart);
+    const WaterFrom from = only == nullptr ? WaterFrom::SameClassOtherDays : WaterFrom::SameFoodOtherDays;
+    if (!near.empty()) return pooled(near, number, from, found->second);
+  }
   return std::nullopt;
 }
 

@@ -100,7 +100,8 @@ class PanBook {
 
   static std::vector<DayMean> dayMeans(std::span<const Loss> losses, const std::string* food);
   static void learnScatter(Shelf& shelf);
-  [[nodiscard]] std::vector<DayMean> nearest(const Shelf& shelf, int day, const std::string* food) const;
+  [[nodiscard]] std::vector<DayMean> nearest(const Shelf& shelf, int day, const std::string* food,
+                                             int daysApart) const;
   static WaterChange pooled(std::span<const DayMean> near, int day, WaterFrom from, const Shelf& shelf);
 
   BorrowRule rule_;

@@ -120,6 +120,8 @@ void refuseInUse(Collection::Inner& inner, const animal::Individual& individual)
             individual.code + " was weighed: what was measured is kept");
   refuseRow(inner, "condition_reading WHERE individual = :code", individual.code,
             individual.code + " was scored: what was measured is kept");
+  refuseRow(inner, "observation WHERE individual = :code", individual.code,
+            "something was seen of " + individual.code + ": what was observed is kept");
 }
 
 void refuseInUse(Collection::Inner& inner, const animal::Group& group) {
@@ -129,6 +131,8 @@ void refuseInUse(Collection::Inner& inner, const animal::Group& group) {
             group.code + " was weighed: what was measured is kept");
   refuseRow(inner, "condition_reading WHERE group_code = :code", group.code,
             group.code + " was scored: what was measured is kept");
+  refuseRow(inner, "observation WHERE group_code = :code", group.code,
+            "something was seen of " + group.code + ": what was observed is kept");
   refuseRow(inner, "energy_plan WHERE group_code = :code", group.code,
             group.code + " has an energy plan; remove it first");
   refuseRow(inner, "diet WHERE group_code = :code", group.code, group.code + " has a diet: diets are kept");

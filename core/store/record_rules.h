@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/health/observation.h"
 #include "core/intake/feeding_records.h"
 #include "core/intake/tolerance.h"
 #include "core/store/animal_records.h"
@@ -10,8 +11,8 @@
 
 #include <string>
 
-/// What a collection does not allow of animals, profiles, diets and feeding. Inside the running transaction;
-/// every call throws StoreError (Refused) with the reason in words.
+/// What a collection does not allow of animals, profiles, diets, feeding and health. Inside the running
+/// transaction; every call throws StoreError (Refused) with the reason in words.
 namespace tarebowl::store {
 
 /// What a thing must be to stand in the collection under this number, as it is now.
@@ -29,6 +30,7 @@ void refuseUnsound(Collection::Inner& inner, long long id, const VersionRecord& 
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::SwapMade& swap);
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::ControlPan& pan);
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::ToleranceRule& rule);
+void refuseUnsound(Collection::Inner& inner, long long id, const health::Observation& observation);
 
 /// That nothing rests on a thing which is to be removed.
 void refuseInUse(Collection::Inner& inner, const animal::Species& species);
@@ -59,5 +61,6 @@ void refuseTakingBack(Collection::Inner&, const Thing&) {}
 [[nodiscard]] std::string nameOf(const intake::SwapMade& swap);
 [[nodiscard]] std::string nameOf(const intake::ControlPan& pan);
 [[nodiscard]] std::string nameOf(const intake::ToleranceRule& rule);
+[[nodiscard]] std::string nameOf(const health::Observation& observation);
 
 }  // namespace tarebowl::store

@@ -4,6 +4,7 @@
 #include "core/store/feeding_tables.h"
 #include "core/store/food_json.h"
 #include "core/store/food_rules.h"
+#include "core/store/health_tables.h"
 #include "core/store/imported_range.h"
 #include "core/store/profile_tables.h"
 #include "core/store/record_verbs.h"
@@ -250,7 +251,8 @@ Written undo(Collection& collection, std::int64_t number, const Author& author) 
     const auto written =
         takeBackOneOf<animal::Species, animal::Individual, animal::Group, animal::Membership, MassRecord,
                       ConditionRecord, ProfileRecord, EnergyPlanRecord, animal::FoodCaution, diet::NamedDiet,
-                      VersionRecord, intake::ControlPan, intake::ToleranceRule>(inner, *change, author);
+                      VersionRecord, intake::ControlPan, intake::ToleranceRule, health::Observation>(
+            inner, *change, author);
     if (written) return *written;
     refuse(inner, "this change cannot be taken back");
   });

@@ -3,9 +3,11 @@
 #include "core/transfer/feeding_import.h"
 
 #include "core/exchange/feeding_file.h"
+#include "core/exchange/observation_file.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_verbs.h"
+#include "core/store/health_verbs.h"
 #include "core/store/swap_verbs.h"
 #include "core/store/together.h"
 
@@ -107,6 +109,8 @@ void importFeeding(store::Collection& collection, const std::filesystem::path& f
       (void)store::noteRemainder(collection, line.bowl, line.left, at(line.by, line.bowl.day, kLeftFound));
     for (const intake::ControlPan& pan : exchange::readControlPans(folder / "pans.csv"))
       (void)store::addControlPan(collection, pan, author);
+    if (const auto seen = folder / "observations.csv"; std::filesystem::exists(seen))
+      (void)store::addObservations(collection, exchange::readObservations(seen), author);
   });
 }
 

@@ -83,6 +83,31 @@ TEST(Choice, ARareFoodAndOneLeftOutByHandAreNotCompared) {
   EXPECT_NEAR(of(choice, "a").alpha.value() + of(choice, "b").alpha.value(), 1.0, 1e-12);
 }
 
+TEST(Choice, FoodsOfOneBowlDoNotVieWithThoseOfAnother) {
+  std::vector<EatenBowl> bowls;
+  for (int i = 0; i < 4; ++i) {
+    FedBowl morning = workedBowl(dayAfter("2026-09-01", i));
+    morning.label = "morning";
+    FedBowl evening = bowlOf({fed("d", 50, weighed(20)), fed("e", 50, weighed(10))}, morning.day);
+    evening.label = "evening";
+    bowls.push_back(eatenAsSeen(morning));
+    bowls.push_back(eatenAsSeen(evening));
+  }
+  const auto choices = choiceByLabel(bowls);
+  ASSERT_EQ(choices.size(), 2U);
+  EXPECT_EQ(choices[0].label, "morning");
+  EXPECT_EQ(choices[0].choice.bowls, 4U);
+  EXPECT_NEAR(of(choices[0].choice, "a").alpha.value(), 0.204636, 5e-7);
+  EXPECT_NEAR(choices[1].choice.neutral, 0.5, 1e-15);
+}
+
+TEST(Choice, WhatIsDustedOnIsNotCompared) {
+  FedBowl dusted = workedBowl();
+  dusted.items.push_back(fed("limestone", 1, AllEaten{}, "supplement"));
+  const Choice choice = choiceIn(std::vector{eatenAsSeen(dusted)}, {.leaveOutClasses = {"supplement"}});
+  EXPECT_EQ(choice.foods.size(), 3U);
+}
+
 TEST(Choice, OverTimeEachStretchStandsOnItsOwnBowls) {
   std::vector<EatenBowl> bowls;
   for (int i = 0; i < 45; ++i)

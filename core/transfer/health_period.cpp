@@ -1,0 +1,206 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/health_period.h"
+
+#include "core/store/animal_reading.h"
+#include "core/store/feeding_reading.h"
+#include "core/store/food_reading.h"
+#include "core/transfer/group_facts.h"
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+
+namespace tarebowl::transfer {
+
+namespace {
+
+using quantity::Date;
+
+constexpr int kMorning = 8 * 60;
+constexpr int kNoon = 12 * 60;
+
+/// The group whose bowl an animal eats from on a day.
+std::optional<std::string> groupOn(const store::Collection& collection, const std::string& individual,
+                                   Date day) {
+  const auto stays = store::staysOf(store::membershipsOfIndividual(collection, individual));
+  for (const animal::Membership& stay : stays)
+    if (stay.from <= day && (!stay.until || day < *stay.until)) return stay.group;
+  return std::nullopt;
+}
+
+std::vector<health::BowlEaten> bowlsEaten(const store::Collection& collection, const IntakePeriod& period) {
+  std::vector<health::BowlEaten> made;
+  const auto bowls = store::bowlsOfGroup(collection, period.group.group.record.code, period.from, period.to);
+  for (std::size_t i = 0; i < bowls.size() && i < period.eaten.size(); ++i) {
+    health::BowlEaten& bowl = made.emplace_back();
+    bowl.day = bowls[i].key.day;
+    bowl.minute = givenAt(bowls[i].meal);
+    auto item = period.eaten[i].items.begin();
+    for (const intake::BowlItem& line : bowls[i].items) {
+      if (line.swappedOut) continue;
+      health::FoodEaten& food = bowl.foods.emplace_back();
+      food.food = item->food;
+      food.offered = item->offered;
+      if (item->eaten) food.eaten = item->eaten->value();
+      food.swappedIn = line.swap.has_value();
+      ++item;
+    }
+  }
+  return made;
+}
+
+std::vector<DietBegun> dietsBegun(const store::Collection& collection, const IntakePeriod& period) {
+  std::vector<DietBegun> begun;
+  for (const intake::Bowl& bowl :
+       store::bowlsOfGroup(collection, period.group.group.record.code, period.from, period.to)) {
+    if (bowl.diet.empty() && !begun.empty()) continue;  // a reward beside the diet
+    if (begun.empty() || begun.back().diet != bowl.diet || begun.back().version != bowl.version)
+      begun.push_back({bowl.key.day, bowl.diet, bowl.version});
+  }
+  return begun;
+}
+
+void addObservations(const store::Collection& collection, HealthPeriod& period) {
+  const auto add = [&](std::vector<store::StoredObservation> more) {
+    period.observations.insert(period.observations.end(), more.begin(), more.end());
+  };
+  if (!period.subject.individual.empty()) {
+    add(store::observationsOfIndividual(collection, period.subject.individual, period.from, period.to));
+  } else {
+    add(store::observationsOfGroup(collection, period.subject.group, period.from, period.to));
+    for (const std::string& member : period.intake.group.members)
+      add(store::observationsOfIndividual(collection, member, period.from, period.to));
+  }
+  std::ranges::stable_sort(period.observations, {}, [](const store::StoredObservation& observation) {
+    return std::pair(observation.record.on, observation.record.time);
+  });
+}
+
+void addMasses(const store::Collection& collection, HealthPeriod& period) {
+  const auto add = [&](const std::string& who, const std::vector<store::StoredMass>& masses) {
+    for (const store::StoredMass& mass : masses) {
+      const animal::MassReading& reading = mass.record.reading;
+      if (!reading.excluded && reading.on >= period.from && reading.on <= period.to)
+        period.masses.push_back({who, reading.on, reading.mass.value()});
+    }
+  };
+  if (!period.subject.individual.empty()) {
+    const auto masses = store::massesOfIndividual(collection, period.subject.individual);
+    add(period.subject.individual, masses);
+    if (const auto mass = animal::massOn(store::readingsOf(masses), period.to)) period.bodyMass = mass->mass;
+  } else {
+    for (const std::string& member : period.intake.group.members)
+      add(member, store::massesOfIndividual(collection, member));
+    add(period.subject.group, store::massesOfGroup(collection, period.subject.group));
+    period.bodyMass = period.intake.group.bodyMass;
+  }
+  std::ranges::stable_sort(period.masses, {}, &MassSeen::day);
+}
+
+void countAnimals(const store::Collection& collection, HealthPeriod& period) {
+  const auto stays = store::staysOf(store::membershipsOfGroup(collection, period.subject.group));
+  for (std::chrono::sys_days day = period.from; day <= std::chrono::sys_days(period.to);
+       day += std::chrono::days(1))
+    if (const auto count = animal::headcountOn(period.intake.group.group.record, stays, Date(day)))
+      period.animals[Date(day)] = *count;
+}
+
+bool isDust(const diet::DietFood& food) {
+  const auto classes = classesWithoutPans();
+  return std::ranges::find(classes, food.group) != classes.end();
+}
+
+}  // namespace
+
+std::optional<HealthPeriod> readHealth(const store::Collection& collection, const HealthSubject& subject,
+                                       Date from, Date to) {
+  HealthPeriod period{.subject = subject, .from = from, .to = to};
+  if (!subject.individual.empty()) {
+    const auto group = groupOn(collection, subject.individual, to);
+    if (!group) return std::nullopt;
+    period.subject.group = *group;
+  }
+  auto read = readIntake(collection, period.subject.group, from, to);
+  if (!read) return std::nullopt;
+  period.intake = std::move(*read);
+  period.name = subject.individual.empty() ? period.intake.group.group.record.name : subject.individual;
+  period.bowls = bowlsEaten(collection, period.intake);
+  period.diets = dietsBegun(collection, period.intake);
+  for (const diet::DietFood& food : period.intake.foods)
+    period.foodNames[food.id] = food.form.empty() ? food.name : food.name + ", " + food.form;
+  addObservations(collection, period);
+  addMasses(collection, period);
+  countAnimals(collection, period);
+  return period;
+}
+
+health::CalciumReview calciumOf(const store::Collection& collection, const HealthPeriod& period,
+                                const CalciumAsked& asked) {
+  std::vector<diet::DietFood> foods = period.intake.foods;
+  for (diet::DietFood& food : foods) food.eatenFraction = 1.0;
+  if (!asked.supplement.empty() &&
+      std::ranges::find(foods, asked.supplement, &diet::DietFood::id) == foods.end())
+    if (auto supplement = store::dietFood(collection, asked.supplement))
+      foods.push_back(std::move(*supplement));
+  health::CalciumQuestion question{.from = period.from, .to = period.to, .bowls = period.intake.eaten};
+  diet::EaterFacts facts = groupFacts(period.intake.group);
+  facts.eater.bodyMass = period.bodyMass;
+  if (period.intake.group.profile) {
+    question.problem = diet::profileProblem(*period.intake.group.profile, facts, std::move(foods),
+                                            period.intake.energyMethod)
+                           .problem;
+  } else {
+    question.problem.eater = facts.eater;
+    question.problem.foods = std::move(foods);
+    question.problem.energyMethod = period.intake.energyMethod;
+  }
+  question.animals = period.animals;
+  for (const diet::DietFood& food : period.intake.foods)
+    if (isDust(food)) question.retained[food.id] = asked.retained;
+  question.supplement = asked.supplement;
+  question.supplementRetained = asked.retained;
+  question.supplementEaten = asked.eaten;
+  return health::reviewCalcium(question);
+}
+
+int givenAt(const std::string& meal) {
+  constexpr std::array<std::pair<std::string_view, int>, 5> kMeals{{{"morning", kMorning},
+                                                                    {"noon", kNoon},
+                                                                    {"afternoon", 15 * 60},
+                                                                    {"evening", 17 * 60},
+                                                                    {"night", 20 * 60}}};
+  const auto* const found = std::ranges::find(kMeals, meal, &std::pair<std::string_view, int>::first);
+  return found == kMeals.end() ? kMorning : found->second;
+}
+
+std::vector<health::LookedOn> looksFor(const HealthPeriod& period, health::SignKind kind) {
+  std::map<Date, health::LookedOn> days;
+  if (kind != health::SignKind::Faeces && kind != health::SignKind::Appetite)
+    for (std::chrono::sys_days day = period.from; day <= std::chrono::sys_days(period.to);
+         day += std::chrono::days(1))
+      days[Date(day)] = {Date(day), kMorning, false};
+  for (const store::StoredObservation& stored : period.observations) {
+    const health::Observation& seen = stored.record;
+    if (seen.kind != kind) continue;
+    const int minute = health::minuteOf(seen).value_or(kMorning);
+    auto [day, fresh] = days.try_emplace(seen.on, health::LookedOn{seen.on, kMorning, false});
+    if (!health::isSign(seen) || day->second.sign) continue;
+    day->second.sign = true;
+    day->second.minute = minute < kNoon ? kMorning : minute;
+  }
+  std::vector<health::LookedOn> looks;
+  looks.reserve(days.size());
+  for (const auto& [day, look] : days) looks.push_back(look);
+  return looks;
+}
+
+std::optional<health::LookBack> lookBackFrom(const HealthPeriod& period, health::SignKind kind, Date day,
+                                             const health::LookBackRule& rule) {
+  const std::vector<health::LookedOn> looks = looksFor(period, kind);
+  const auto sign = std::ranges::find(looks, day, &health::LookedOn::day);
+  if (sign == looks.end() || !sign->sign) return std::nullopt;
+  return health::lookBack(*sign, looks, period.bowls, rule);
+}
+
+}  // namespace tarebowl::transfer

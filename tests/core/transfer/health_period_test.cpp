@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/health_period.h"
+
+#include "tests/core/transfer/brackenmere.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <random>
+
+namespace tarebowl::transfer {
+namespace {
+
+using health::SignKind;
+
+quantity::Date on(const char* iso) {
+  return quantity::parseDate(iso).value();
+}
+
+const store::Collection& brackenmere() {
+  static const OwnSample kSample;
+  return kSample.collection;
+}
+
+HealthPeriod period(const HealthSubject& subject, const char* from = "2026-07-29",
+                    const char* to = "2026-11-25") {
+  return readHealth(brackenmere(), subject, on(from), on(to)).value();
+}
+
+TEST(HealthOfTheSample, HoldsWhatKeepersSaw) {
+  const HealthPeriod lemurs = period({.group = "lemurs"});
+  EXPECT_EQ(lemurs.observations.size(), 120U);
+  EXPECT_EQ(std::ranges::count_if(lemurs.observations,
+                                  [](const auto& seen) { return health::isSign(seen.record); }),
+            9);
+  EXPECT_FALSE(lemurs.masses.empty());
+  EXPECT_EQ(lemurs.animals.at(on("2026-11-25")), 5);
+  EXPECT_FALSE(readHealth(brackenmere(), {.group = "nobody"}, on("2026-07-29"), on("2026-11-25")));
+  EXPECT_FALSE(
+      readHealth(brackenmere(), {.group = "", .individual = "nobody"}, on("2026-07-29"), on("2026-11-25")));
+}
+
+// Third planted story: broccoli was given on nine days, and faeces were soft (6 of 7) on nine: on eight of
+// the days after broccoli and on one other.
+TEST(HealthOfTheSample, TheLemursFaecesAreSoftADayAfterBroccoli) {
+  const HealthPeriod lemurs = period({.group = "lemurs"});
+  const auto found = lookBackFrom(lemurs, SignKind::Faeces, on("2026-11-22"));
+  ASSERT_TRUE(found);
+  ASSERT_FALSE(found->foods.empty());
+  const health::FoodLink& first = found->foods.front();
+  EXPECT_EQ(first.food, "broccoli-raw");
+  EXPECT_EQ(first.days, (health::TwoByTwo{8, 1, 1, 109}));
+  EXPECT_TRUE(first.pointedOut);
+  EXPECT_LT(first.corrected, 1e-6);
+  EXPECT_EQ(std::ranges::count_if(found->foods, [](const health::FoodLink& link) { return link.pointedOut; }),
+            1);
+  EXPECT_EQ(found->signDays, 9U);
+  EXPECT_EQ(found->withoutIntake, 1U);  // 29 July: the day before is not recorded
+}
+
+TEST(HealthOfTheSample, BroccoliWasNewBeforeTheFirstOfThem) {
+  const auto found = lookBackFrom(period({.group = "lemurs"}), SignKind::Faeces, on("2026-10-20"));
+  ASSERT_TRUE(found);
+  EXPECT_TRUE(std::ranges::any_of(found->differences, [](const health::Difference& difference) {
+    return difference.kind == health::DifferenceKind::NewFood && difference.food == "broccoli-raw";
+  }));
+  EXPECT_TRUE(found->foods.front().newFood);
+  EXPECT_FALSE(lookBackFrom(period({.group = "lemurs"}), SignKind::Faeces, on("2026-10-21")));  // formed
+}
+
+/// The lemurs' own bowls with their signs put on other days by lot: a collection without a story. At a false
+/// rate of 10 % no more than 20 of 200 are expected to point something out; above 31 is one time in 200.
+TEST(HealthOfTheSample, WithItsSignsShuffledAlarmsStayAtTheStatedRate) {
+  const HealthPeriod lemurs = period({.group = "lemurs"});
+  std::vector<health::LookedOn> looks = looksFor(lemurs, SignKind::Faeces);
+  std::mt19937 random(20261125);
+  int alarms = 0;
+  for (int collection = 0; collection < 200; ++collection) {
+    std::vector<bool> signs;
+    for (const health::LookedOn& look : looks) signs.push_back(look.sign);
+    std::shuffle(signs.begin(), signs.end(), random);
+    for (std::size_t i = 0; i < looks.size(); ++i) looks[i].sign = signs[i];
+    const health::LookBack found = health::lookBack(looks.back(), looks, lemurs.bowls);
+    alarms +=
+        std::ranges::any_of(found.foods, [](const health::FoodLink& link) { return link.corrected <= 0.10; })
+            ? 1
+            : 0;
+  }
+  EXPECT_LE(alarms, 31);
+}
+
+// Second planted story, as a vet sees it.
+TEST(HealthOfTheSample, TheDragonsCalciumIsShortAsEatenInAugustAndALittleLimestoneMendsIt) {
+  const HealthPeriod dragons = period({.group = "dragons"}, "2026-08-07", "2026-08-16");
+  const health::CalciumReview review = calciumOf(brackenmere(), dragons, {.supplement = "limestone"});
+  EXPECT_EQ(review.daysOfPeriod, 10U);
+  EXPECT_GT(review.ratioOffered.value(), 1.0);
+  EXPECT_LT(review.ratioEaten.value(), 0.6);
+  ASSERT_TRUE(review.advice);
+  EXPECT_EQ(review.advice->dose.answer, health::DoseAnswer::Found);
+  EXPECT_GE(review.advice->caPAfter.value(), 1.0);
+  const auto half = calciumOf(brackenmere(), dragons, {.supplement = "limestone", .retained = 0.5});
+  EXPECT_NEAR(half.advice->dose.exact.value(), 2.0 * review.advice->dose.exact.value(), 1e-9);
+}
+
+TEST(HealthOfTheSample, AnAnimalIsReviewedByTheBowlThatItShares) {
+  const HealthPeriod group = period({.group = "dragons"});
+  ASSERT_FALSE(group.intake.group.members.empty());
+  const std::string one = group.intake.group.members.front();
+  const HealthPeriod animal = period({.group = "", .individual = one});
+  EXPECT_EQ(animal.subject.group, "dragons");
+  EXPECT_TRUE(animal.sharesItsBowl());
+  EXPECT_TRUE(std::ranges::all_of(animal.masses, [&](const MassSeen& mass) { return mass.who == one; }));
+}
+
+}  // namespace
+}  // namespace tarebowl::transfer
