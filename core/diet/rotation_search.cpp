@@ -18,6 +18,7 @@ using Eigen::Index;
 constexpr double kClosed = 1e-9;
 constexpr double kSpare = 1e-7;  // of a budget that a bound is asked within: rounding
 constexpr Index kFewCells = 40;  // as many can be decided by branch and bound alone
+constexpr double kTimeForFewCells = 0.4;
 constexpr int kTriesToSpread = 200;
 constexpr std::int64_t kNodesOfSums = 3000;
 
@@ -46,13 +47,14 @@ class RotationSearch {
   [[nodiscard]] bool isOver() const {
     return Clock::now() >= deadline_ || options_.stop.stop_requested() || found_.nodes >= options_.nodes;
   }
-  [[nodiscard]] solver::Limits limits(std::int64_t nodes) const {
+  /// Of the nodes and of the time that is left, so much.
+  [[nodiscard]] solver::Limits limits(std::int64_t nodes, double ofTime = 1.0) const {
     solver::Limits limits;
     limits.threads = 1;
     limits.nodes = std::max<std::int64_t>(1, std::min(nodes, options_.nodes - found_.nodes));
+    const std::chrono::duration<double, std::milli> left = deadline_ - Clock::now();
     limits.deadline =
-        std::max(std::chrono::milliseconds(1),
-                 std::chrono::duration_cast<std::chrono::milliseconds>(deadline_ - Clock::now()));
+        std::chrono::milliseconds(std::max<std::int64_t>(1, std::llround(ofTime * left.count())));
     limits.stop = options_.stop;
     return limits;
   }
@@ -163,7 +165,7 @@ class RotationSearch {
   /// Few cells: every question by branch and bound over the days as they are.
   void solveAsItIs() {
     if (openCells(model_) > kFewCells || isOver()) return;
-    const ExactPlan exact = exactPlan(model_, limits(options_.nodes / 8));
+    const ExactPlan exact = exactPlan(model_, limits(options_.nodes / 8, kTimeForFewCells));
     found_.nodes += exact.nodes;
     if (exact.isImpossible && !found_.grams) found_.isImpossible = true;
     if (!exact.grams) return;

@@ -44,9 +44,13 @@ struct MovedLine {
   bool operator==(const MovedLine&) const = default;
 };
 
+/// How far the energy of a bowl may be from the approved one before that counts as worse: a choice of ours.
+inline constexpr double kEnergyBand = 0.05;
+
 /// Candidates in place of what is missing, and how near the approved balance that stays. Nearest is
 ///   1. the least sum of weight · max(0, s(x) − s(a)) over all bounds that are not hard, s being the relative
-///      shortfall of the problem format at the bowl x and at the approved bowl a: what gets worse;
+///      shortfall of the problem format at the bowl x and at the approved bowl a: what gets worse. The energy
+///      of the approved bowl, within kEnergyBand of it, counts among them with weight 1;
 ///   2. among those (within the slack of the problem format), the least difference, the mean over the
 ///      nutrients k of all targets and ratios, and energy, of
 ///         weight_k · |N_k(x) − N_k(a)| / u_k,    u_k the more of N_k(a) and of what the bounds on k ask for.

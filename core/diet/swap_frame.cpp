@@ -27,9 +27,21 @@ void check(const SwapRequest& request) {
   if (const auto why = unsolvable(request.problem)) throw std::invalid_argument("swap: " + *why);
 }
 
+/// The problem counted from the approved bowl, whose energy is to be kept like a target: else targets per
+/// energy would be missed by less where the bowl is smaller.
 BalanceProblem fromApproved(const SwapRequest& request) {
   BalanceProblem problem = request.problem;
   problem.reference = request.approved;
+  const double energy =
+      nutrientSupply(problem, food::nutrients::energy()).perGram.dot(gramsOf(problem, request.approved));
+  if (energy > 0.0)
+    problem.targets.push_back({.id = "energy as approved",
+                               .nutrient = food::nutrients::energy(),
+                               .min = energy * (1.0 - kEnergyBand),
+                               .max = energy * (1.0 + kEnergyBand),
+                               .unit = quantity::Unit::Kilocalorie,
+                               .basis = quantity::Basis::Day,
+                               .origin = {}});
   return problem;
 }
 

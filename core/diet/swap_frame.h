@@ -33,9 +33,8 @@ class SwapFrame {
   explicit SwapFrame(SwapRequest&& request) = delete;
 
   [[nodiscard]] const SwapRequest& request() const { return request_; }
-  [[nodiscard]] const BalanceProblem& problem() const {
-    return problem_;
-  }  ///< its reference is what was approved
+  /// Its reference is what was approved, and the energy of that is its last target.
+  [[nodiscard]] const BalanceProblem& problem() const { return problem_; }
   [[nodiscard]] const std::vector<Measure>& measures() const { return measures_; }
   [[nodiscard]] const Formulation& formulation() const { return formulation_; }  ///< with loosened bounds
   [[nodiscard]] const Eigen::VectorXd& approved() const { return approved_; }

@@ -5,6 +5,7 @@
 #include "core/diet/measure.h"
 #include "tests/reference/draw.h"
 
+#include <algorithm>
 #include <array>
 
 namespace tarebowl::reference {
@@ -42,7 +43,8 @@ class RotationDraw {
       food.group =
           place < listed ? std::string("list ").append(std::to_string(place / wanted_.listed)) : "other";
       food.scaleStep = Grams(draw_.chance(0.2) ? wanted_.largestStep : 1.0);
-      food.max = Grams(food.scaleStep.value() * static_cast<double>(20 + draw_.below(40)));
+      food.max = Grams(food.scaleStep.value() *
+                       static_cast<double>(wanted_.leastLimit + draw_.below(wanted_.limitSpread)));
       food.costPerKg = draw_.between(1.0, 20.0);
       base.foods.push_back(std::move(food));
       ++place;
@@ -53,7 +55,7 @@ class RotationDraw {
       structure.id = structure.of.group = std::string("list ").append(std::to_string(list));
       structure.atLeast = wanted_.chosen;
       structure.atMost = wanted_.chosen;
-      structure.minEach = Grams(5.0);
+      structure.minEach = Grams(wanted_.minEach);
       problem_.rules.structure.push_back(structure);
     }
     if (wanted_.lists > 0) {
@@ -74,7 +76,8 @@ class RotationDraw {
       const bool isListed = j < wanted_.lists * wanted_.listed;
       const double turns =
           isListed ? static_cast<double>(wanted_.chosen) / static_cast<double>(wanted_.listed) : 1.0;
-      hidden_[static_cast<Eigen::Index>(j)] = turns * draw_.between(5.0, 0.6 * most);
+      hidden_[static_cast<Eigen::Index>(j)] =
+          turns * draw_.between(std::min(wanted_.minEach, 0.5 * most), 0.6 * most);
     }
   }
 

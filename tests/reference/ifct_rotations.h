@@ -15,9 +15,12 @@ struct RandomRotation {
   int chosen = 2;
   std::size_t others = 6;  ///< foods outside the lists
   std::size_t targets = 30;
-  double displaced = 0.0;    ///< how many targets are set beside what the hidden days hold
-  double largestStep = 5.0;  ///< of some foods; 1 g of the others
-  bool cheapest = true;      ///< else the closest
+  double displaced = 0.0;        ///< how many targets are set beside what the hidden days hold
+  std::size_t leastLimit = 20;   ///< steps of a food a day, at most so many …
+  std::size_t limitSpread = 40;  ///< … to so many more
+  double minEach = 5.0;          ///< grams of a listed food
+  double largestStep = 5.0;      ///< of some foods; 1 g of the others
+  bool cheapest = true;          ///< else the closest
 };
 
 /// Foods of the Indian tables in lists, targets around the mean of hidden days that keep the structure;

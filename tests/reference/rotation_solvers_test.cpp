@@ -37,8 +37,15 @@ class RotationsOfTheIndianTables : public testing::Test {
   std::vector<diet::DietFood> foods;
 };
 
+/// Portions of two to eleven steps, so that an optimum is proven in moments.
 RandomRotation small(std::uint64_t seed) {
-  return {.seed = seed, .days = 3, .lists = 2, .listed = 3, .chosen = 1, .others = 1, .targets = 5};
+  RandomRotation wanted{.seed = seed, .days = 3, .lists = 2, .listed = 2, .chosen = 1, .others = 1};
+  wanted.targets = 4;
+  wanted.leastLimit = 5;
+  wanted.limitSpread = 7;
+  wanted.minEach = 2.0;
+  wanted.largestStep = 2.0;
+  return wanted;
 }
 
 TEST_F(RotationsOfTheIndianTables, TheCheapestSmallOnesAreThoseOfCbc) {

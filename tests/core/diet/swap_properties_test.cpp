@@ -8,6 +8,7 @@
 #include "core/diet/swap_best_first.h"
 #include "core/diet/swap_frame.h"
 #include "core/diet/swap_program.h"
+#include "tests/core/diet/bowls.h"
 #include "tests/core/diet/random_problem.h"
 
 #include <gtest/gtest.h>
@@ -64,11 +65,23 @@ BalanceProblem oneBoundARule(const BalanceProblem& problem) {
   return parted;
 }
 
+/// The approved energy within 5 % of itself as a target of weight 1.
+BalanceProblem withEnergyKept(const SwapRequest& request) {
+  BalanceProblem problem = request.problem;
+  double energy = 0.0;
+  for (const Contribution& part : contributions(problem, request.approved, food::nutrients::energy()))
+    energy += part.amount.value_or(0.0);
+  if (energy > 0.0)
+    problem.targets.push_back(target("ENERC", {.min = 0.95 * energy, .max = 1.05 * energy},
+                                     quantity::Unit::Kilocalorie, quantity::Basis::Day));
+  return problem;
+}
+
 /// Hard misses, shortfall and difference of a bowl, literally as Swap says.
 class Literal {
  public:
   explicit Literal(const SwapRequest& request, std::size_t candidate)
-      : request_(request), problem_(oneBoundARule(request.problem)) {
+      : request_(request), problem_(oneBoundARule(withEnergyKept(request))) {
     problem_.foods.push_back(request.candidates[candidate]);
     approved_ = request.approved;
     approved_.emplace_back(0.0);

@@ -71,18 +71,19 @@ TEST(Swap, TakesHalfAsMuchOfAFoodThatIsTwiceAsRich) {
 
 TEST(Swap, PutsFirstWhatMakesNothingWorse) {
   // The bowl held 220 mg calcium, 200 of them from the greens; 200 are asked for. Kale brings them in 100 g
-  // (phosphorus and energy as before), cucumber of 20 mg per 100 g never does within its 200 g.
+  // (a little more energy), cucumber of 20 mg per 100 g never does within its 200 g.
   DietFood cucumber =
-      makeFood("cucumber", "leafy vegetable", {{"WATER", 95}, {"CA", 20}, {"P", 50}, {"ENERC", 40}});
+      makeFood("cucumber", "leafy vegetable", {{"WATER", 95}, {"CA", 20}, {"P", 50}, {"ENERC", 10}});
   cucumber.max = Grams(200);
   const DietFood kale =
-      makeFood("kale", "leafy vegetable", {{"WATER", 90}, {"CA", 200}, {"P", 50}, {"ENERC", 60}});
+      makeFood("kale", "leafy vegetable", {{"WATER", 90}, {"CA", 200}, {"P", 50}, {"ENERC", 44}});
   const SwapRanking ranking = rankSwaps(greensMissing({cucumber, kale}));
   ASSERT_EQ(ranking.singles.size(), 2U);
   EXPECT_EQ(ranking.singles[0].parts[0].candidate, 1U);
   EXPECT_EQ(ranking.singles[0].shortfall, 0.0);
-  // 40 mg from 200 g cucumber and 20 from the insects: 140 of 200 mg are lacking.
-  EXPECT_NEAR(ranking.singles[1].shortfall, 0.7, 1e-12);
+  // 40 mg from 200 g cucumber and 20 from the insects: 140 of 200 mg are lacking. 20 and 100 kcal are 13 less
+  // than 95 % of the 140 that were approved.
+  EXPECT_NEAR(ranking.singles[1].shortfall, 0.7 + 13.0 / 133.0, 1e-12);
 }
 
 TEST(Swap, DoesNotHoldAgainstAFoodWhatTheApprovedBowlMissed) {
@@ -114,6 +115,17 @@ TEST(Swap, DifferenceIsTheMeanOfWhatEachNutrientIsOff) {
   const SwapRanking ranking = rankSwaps(greensMissing({pale}));
   ASSERT_EQ(ranking.singles.size(), 1U);
   EXPECT_NEAR(ranking.singles[0].difference, (100.0 / 220.0) / 2.0, 1e-12);
+}
+
+TEST(Swap, DoesNotBuyATargetPerEnergyWithASmallerBowl) {
+  // 2 g calcium per 1000 kcal: the approved bowl held 1.57. Where only fat is to be had, every gram of it
+  // lowers the calcium per energy further, yet the bowl keeps its energy to 5 %: 33 kcal are 4.1 g fat.
+  const DietFood fat = makeFood("fat", "fat", {{"WATER", 0}, {"CA", 0}, {"P", 0}, {"ENERC", 800}});
+  SwapRequest request = greensMissing({fat});
+  request.problem.targets = {target("CA", {.min = 2}, Unit::Gram, Basis::Energy)};
+  request.problem.targets[0].weight = 0.1;
+  const Swap swap = rankSwaps(request, {.pairs = SwapOptions::Pairs::Never}).singles.at(0);
+  EXPECT_EQ(swap.parts[0].grams, Grams(5));  // 40 kcal, as many as the greens
 }
 
 TEST(Swap, NeverGivesWhatTheHouseExcludes) {
@@ -286,19 +298,19 @@ TEST(Swap, APairKeepsAStructureRuleThatNeitherKeepsAlone) {
 }
 
 TEST(Swap, MovesOtherLinesByAtMostTheShareThatIsAllowed) {
-  // Pale greens bring 100 mg calcium per 100 g, up to 100 g of them: 120 mg with the insects. 50 g chalky
-  // insects more or less are what is left to move: at most a tenth of 50 g.
+  // Pale greens bring 100 mg calcium per 100 g, up to 100 g of them: 120 mg with the insects, of which there
+  // may be 4 % more or less than 50 g.
   DietFood pale =
       makeFood("pale greens", "leafy vegetable", {{"WATER", 90}, {"CA", 100}, {"P", 50}, {"ENERC", 40}});
   pale.max = Grams(100);
   SwapRequest request = greensMissing({pale});
   const Swap held = rankSwaps(request, {.pairs = SwapOptions::Pairs::Never}).singles.at(0);
   EXPECT_NEAR(held.shortfall, 80.0 / 200.0, 1e-12);
-  request.move = 0.1;
+  request.move = 0.04;
   const Swap moved = rankSwaps(request, {.pairs = SwapOptions::Pairs::Never}).singles.at(0);
   ASSERT_EQ(moved.moved.size(), 1U);
-  EXPECT_EQ(moved.moved[0], (MovedLine{1, Grams(55)}));  // 5 g hold 2 mg calcium
-  EXPECT_NEAR(moved.shortfall, 78.0 / 200.0, 1e-12);
+  EXPECT_EQ(moved.moved[0], (MovedLine{1, Grams(52)}));  // 2 g hold 0.8 mg calcium
+  EXPECT_NEAR(moved.shortfall, 79.2 / 200.0, 1e-12);
   EXPECT_TRUE(moved.isProven);
 }
 
