@@ -163,6 +163,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return takeLeftovers(command, streams);
     case Command::Kind::Stock:
       return showStock(command, streams);
+    case Command::Kind::Tolerance:
+      return showTolerance(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -144,6 +144,16 @@ void KitchenRoom::write(KitchenPage page) {
   emit stateChanged();
 }
 
+void KitchenRoom::showEvent(QShowEvent* event) {
+  Room::showEvent(event);
+  desk_->setInSight(true);
+}
+
+void KitchenRoom::hideEvent(QHideEvent* event) {
+  Room::hideEvent(event);
+  desk_->setInSight(false);
+}
+
 void KitchenRoom::showTask() {
   const bool weighsIn = desk_->task() == KitchenDesk::Task::WeighIn;
   task_->setCurrent(weighsIn ? 0 : 1);

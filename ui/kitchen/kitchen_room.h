@@ -46,6 +46,10 @@ class KitchenRoom : public Room {
   [[nodiscard]] SheetSide& side() const { return *side_; }
   [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+
  private:
   void build();
   void wire();
