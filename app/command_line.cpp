@@ -18,6 +18,10 @@ constexpr double kLongestSeconds = 86'400.0;
 struct Words {
   double seconds = 10.0;
   std::size_t most = 50;
+  std::optional<double> ofStep;
+  std::optional<double> leastSteps;
+  std::optional<double> ofBowl;
+  std::optional<double> ofBody;
   std::string file;
   std::string collection;
   std::string sought;
@@ -204,7 +208,11 @@ void defineKitchenCommands(CLI::App& app, Words& words) {
   CLI::App& leftovers = *app.add_subcommand(
       "leftovers", "Write down what was left: CSV with the titles group,bowl,food,how,left_g,lost_g,reason");
   CLI::App& stock = *app.add_subcommand("stock", "Which foods are in the house");
-  for (CLI::App* command : {&prep, &weighIn, &leftovers, &stock})
+  CLI::App& tolerance = *app.add_subcommand(
+      "tolerance",
+      "How far a weight may lie from the plan: some of a scale step, or where larger the least "
+      "of so many steps, a share of the bowl and a share of body mass");
+  for (CLI::App* command : {&prep, &weighIn, &leftovers, &stock, &tolerance})
     command->add_option("COLLECTION", words.file, "A collection file, NAME.tarebowl")->required();
   prep.add_option("FILE", words.tableFile, "Write a page for the wall: NAME.html");
   prep.add_option("--section,-S", words.section, "Whose kitchen (needed where there is more than one)");
@@ -217,6 +225,11 @@ void defineKitchenCommands(CLI::App& app, Words& words) {
     command->add_option("--day", words.day, "The day of the sheet, YYYY-MM-DD (default: today)");
   stock.add_option("--out", words.outOfStock, "Codes of foods that are not in the house, parted by commas");
   stock.add_option("--in", words.backInStock, "Codes of foods that are in the house again");
+  tolerance.add_option("--of-step", words.ofStep, "Scale steps that are always allowed, such as 0.5");
+  tolerance.add_option("--least-steps", words.leastSteps,
+                       "Scale steps of the three of which the least counts");
+  tolerance.add_option("--of-bowl", words.ofBowl, "Share of the bowl, such as 0.02");
+  tolerance.add_option("--of-body", words.ofBody, "Share of body mass, such as 0.003");
   for (CLI::App* command : {&prep, &stock}) addTableOrJson(*command, words);
 }
 
@@ -429,6 +442,7 @@ Command::Kind kindOf(const CLI::App& app) {
   if (app.got_subcommand("calcium")) return Command::Kind::Calcium;
   if (app.got_subcommand("look-back")) return Command::Kind::LookBack;
   if (app.got_subcommand("observe")) return Command::Kind::Observe;
+  if (app.got_subcommand("tolerance")) return Command::Kind::Tolerance;
   return Command::Kind::OpenWindow;
 }
 
@@ -489,6 +503,10 @@ Command parseCommandLine(int argc, const char* const* argv) {
   command.version = words.version;
   command.otherVersion = words.otherVersion;
   command.asProblem = words.asProblem;
+  command.ofStep = words.ofStep;
+  command.leastSteps = words.leastSteps;
+  command.ofBowl = words.ofBowl;
+  command.ofBody = words.ofBody;
   command.section = words.section;
   command.labels = words.labels;
   command.confirm = words.confirm;

@@ -42,6 +42,7 @@ struct Command {
     Calcium,        ///< review of a group or an animal, or into tableFile
     LookBack,       ///< from a sign, or into tableFile
     Observe,        ///< into the collection at file
+    Tolerance,      ///< of the collection at file, shown or set
     ShowText        ///< help or version, in text
   };
   Kind kind = Kind::OpenWindow;
@@ -67,8 +68,12 @@ struct Command {
   std::string diet{};                    ///< code of a diet of the collection
   int version = 0;                       ///< of the diet; 0: the newest, on a sheet the one that is fed
   int otherVersion = 0;                  ///< compared with; 0: the newest
-  std::string section{};                 ///< whose kitchen
-  std::string outOfStock{};              ///< codes of foods parted by commas
+  std::optional<double> ofStep{};        ///< of the tolerance (core/intake/tolerance.h); nothing: as it is
+  std::optional<double> leastSteps{};
+  std::optional<double> ofBowl{};
+  std::optional<double> ofBody{};
+  std::string section{};     ///< whose kitchen
+  std::string outOfStock{};  ///< codes of foods parted by commas
   std::string backInStock{};
   std::string without{};                  ///< codes of missing foods, parted by commas
   std::string among{};                    ///< codes of the only candidates; empty: all that is on hand

@@ -186,6 +186,8 @@ int runInTerminal(const Command& command, const Streams& streams) {
       return lookBack(command, streams);
     case Command::Kind::Observe:
       return observe(command, streams);
+    case Command::Kind::Tolerance:
+      return showTolerance(command, streams);
     case Command::Kind::ShowText:
       streams.out << command.text;
       return kDone;

@@ -8,6 +8,8 @@
 #include "app/written_file.h"
 #include "core/exchange/prep_sheet_page.h"
 #include "core/exchange/wording.h"
+#include "core/store/feeding_reading.h"
+#include "core/store/feeding_verbs.h"
 #include "core/store/food_reading.h"
 #include "core/store/verbs.h"
 #include "core/transfer/kitchen_day.h"
@@ -146,6 +148,25 @@ int showStock(const Command& command, const Streams& streams) {
   streams.out << (command.table
                       ? table.text()
                       : json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n');
+  return kDone;
+}
+
+int showTolerance(const Command& command, const Streams& streams) {
+  const bool writes = command.ofStep || command.leastSteps || command.ofBowl || command.ofBody;
+  store::Collection collection =
+      writes ? openForWriting(command.file.value()) : openForReading(command.file.value());
+  intake::ToleranceRule rule = store::toleranceRule(collection);
+  rule.ofStep = command.ofStep.value_or(rule.ofStep);
+  rule.leastSteps = command.leastSteps.value_or(rule.leastSteps);
+  rule.ofBowl = command.ofBowl.value_or(rule.ofBowl);
+  rule.ofBody = command.ofBody.value_or(rule.ofBody);
+  if (writes) (void)store::setToleranceRule(collection, rule, {whoIsThere(), nowInUtc()});
+  const nlohmann::ordered_json json{{"format", "tarebowl-tolerance/1"},
+                                    {"of_step", rule.ofStep},
+                                    {"least_steps", rule.leastSteps},
+                                    {"of_bowl", rule.ofBowl},
+                                    {"of_body", rule.ofBody}};
+  streams.out << json.dump(2) << '\n';
   return kDone;
 }
 

@@ -16,5 +16,7 @@ namespace tarebowl::app {
 [[nodiscard]] int takeLeftovers(const Command& command, const Streams& streams);
 /// Foods with whether they are in the house; --out and --in change it.
 [[nodiscard]] int showStock(const Command& command, const Streams& streams);
+/// The rule of weighing of the house, as JSON, after what the command sets of it.
+[[nodiscard]] int showTolerance(const Command& command, const Streams& streams);
 
 }  // namespace tarebowl::app

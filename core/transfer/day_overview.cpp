@@ -3,6 +3,7 @@
 #include "core/transfer/day_overview.h"
 
 #include "core/intake/time_of_sheet.h"
+#include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
 #include "core/transfer/kitchen_day.h"
 
@@ -47,6 +48,8 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
   DayOverview overview{.day = day};
   for (const std::string& section : sectionsOf(collection))
     overview.sections.push_back(sectionOn(collection, section, day));
+  for (const store::StoredGroup& group : store::listGroups(collection))
+    overview.sectionOfGroup.emplace(group.record.code, group.record.section);
   overview.swapsMade = store::swapsBetween(collection, day, day);
   overview.swapsWaiting = store::swapsWaiting(collection);
   for (const store::VersionLine& version : store::listVersions(collection)) {

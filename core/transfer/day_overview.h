@@ -7,6 +7,7 @@
 #include "core/store/swap_verbs.h"
 
 #include <cstddef>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -34,8 +35,9 @@ struct WaitingDiet {
 struct DayOverview {
   quantity::Date day{};
   std::vector<SectionToday> sections{};
-  std::vector<store::StoredSwap> swapsMade{};     ///< on the day
-  std::vector<store::StoredSwap> swapsWaiting{};  ///< of any day
+  std::map<std::string, std::string> sectionOfGroup{};  ///< by the groups' codes
+  std::vector<store::StoredSwap> swapsMade{};           ///< on the day
+  std::vector<store::StoredSwap> swapsWaiting{};        ///< of any day
   std::vector<WaitingDiet> dietsWaiting{};
 };
 

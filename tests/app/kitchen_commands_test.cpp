@@ -128,6 +128,19 @@ TEST(KitchenCommands, LeftoversAreTakenFoodByFoodOrTogether) {
   EXPECT_EQ(bowl.items.at(2).leftovers.at(0).lost, quantity::Grams(4));
 }
 
+TEST(KitchenCommands, TheToleranceIsARuleThatTheHouseCanSet) {
+  const std::string collection = brackenmere();
+  const json rule = json::parse(tarebowl({"tolerance", collection}).out);
+  EXPECT_EQ(rule.at("of_bowl"), 0.02);
+  EXPECT_EQ(rule.at("of_body"), 0.003);
+  ASSERT_EQ(tarebowl({"tolerance", collection, "--of-bowl", "0.05", "--least-steps", "3"}).status, 0);
+  const json changed = json::parse(tarebowl({"tolerance", collection}).out);
+  EXPECT_EQ(changed.at("of_bowl"), 0.05);
+  EXPECT_EQ(changed.at("least_steps"), 3);
+  EXPECT_EQ(changed.at("of_step"), 0.5);
+  EXPECT_EQ(tarebowl({"tolerance", collection, "--of-bowl", "-1"}).status, 2);
+}
+
 TEST(KitchenCommands, StockIsListedAndChanged) {
   const std::string collection = brackenmere();
   const Outcome outcome = tarebowl({"stock", collection, "--out", "kale-raw,endive-raw", "--table"});

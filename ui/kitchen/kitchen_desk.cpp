@@ -38,7 +38,7 @@ void KitchenDesk::startAnew() {
   section_.clear();
   sheet_.reset();
   place_.reset();
-  if (collection_.file()) read();
+  refresh();
   emit opened();
   emit taskChanged();
   emit sheetChanged();
@@ -59,11 +59,18 @@ void KitchenDesk::showDay(quantity::Date day) {
 }
 
 void KitchenDesk::refresh() {
-  if (collection_.file()) read();
+  old_ = collection_.file().has_value();
+  if (old_ && inSight_) read();
+}
+
+void KitchenDesk::setInSight(bool inSight) {
+  inSight_ = inSight;
+  if (inSight_ && old_) read();
 }
 
 void KitchenDesk::read() {
   reading_ = true;
+  old_ = false;
   collection_.ask([section = section_, day = day_](
                       store::Collection& collection) { return readKitchenSheet(collection, section, day); },
                   [this, section = section_, day = day_](KitchenSheet sheet) {

@@ -36,6 +36,8 @@ class KitchenDesk : public QObject {
   void showSection(const QString& section);
   void showDay(quantity::Date day);
   void refresh();
+  /// What others write is read while somebody looks; else when somebody looks again.
+  void setInSight(bool inSight);
 
   /// The line on the scale; nothing where the sheet has none.
   [[nodiscard]] const std::optional<SheetLine>& place() const { return place_; }
@@ -90,6 +92,8 @@ class KitchenDesk : public QObject {
   std::optional<KitchenSheet> sheet_;
   std::optional<SheetLine> place_;
   bool reading_ = false;
+  bool inSight_ = false;
+  bool old_ = false;  ///< something was written since it was read
 };
 
 }  // namespace tarebowl::ui

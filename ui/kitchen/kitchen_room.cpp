@@ -178,6 +178,16 @@ void KitchenRoom::wireSwap() {
   connect(desk_, &KitchenDesk::opened, this, [this] { middle_->setCurrentIndex(0); });
 }
 
+void KitchenRoom::showEvent(QShowEvent* event) {
+  Room::showEvent(event);
+  desk_->setInSight(true);
+}
+
+void KitchenRoom::hideEvent(QHideEvent* event) {
+  Room::hideEvent(event);
+  desk_->setInSight(false);
+}
+
 void KitchenRoom::showTask() {
   const bool weighsIn = desk_->task() == KitchenDesk::Task::WeighIn;
   task_->setCurrent(weighsIn ? 0 : 1);

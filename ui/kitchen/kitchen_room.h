@@ -46,6 +46,10 @@ class KitchenRoom : public Room {
   [[nodiscard]] SwapPane& swapPane() const { return *swap_; }
   [[nodiscard]] bool isSwapping() const;
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+
  private:
   void build();
   void wire();

@@ -136,7 +136,10 @@ void TodayRoom::follow(const TodayRow& row) {
       return emit leftoversWanted(row.section, today - 1);
     case TodayPlace::Swap: {
       const auto& key = overview_->swapsMade.at(row.index).record.instead.bowl;
-      return emit kitchenWanted({}, intake::dayNumber(key.day));
+      const auto section = overview_->sectionOfGroup.find(key.group);
+      const bool isKnown = section != overview_->sectionOfGroup.end();
+      return emit kitchenWanted(isKnown ? QString::fromStdString(section->second) : QString(),
+                                intake::dayNumber(key.day));
     }
     case TodayPlace::SwapDecision:
       return decide(overview_->swapsWaiting.at(row.index));
