@@ -194,6 +194,7 @@ std::vector<BowlChoice> choiceByLabel(std::span<const EatenBowl> bowls, const Ch
     found->second.push_back(bowl);
   }
   std::vector<BowlChoice> choices;
+  choices.reserve(labels.size());
   for (const auto& [label, ofLabel] : labels) choices.push_back({label, choiceIn(ofLabel, rule)});
   return choices;
 }

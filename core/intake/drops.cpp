@@ -14,8 +14,10 @@ namespace {
 /// Missing unless every averaged day but a third is known.
 std::vector<std::optional<double>> averaged(const DailySeries& series, std::size_t days) {
   if (days <= 1) return series.values;
+  const std::vector<RollingMean> means = rollingMeans(series, days, days - days / 3);
   std::vector<std::optional<double>> values;
-  for (const RollingMean& mean : rollingMeans(series, days, days - days / 3)) values.push_back(mean.mean);
+  values.reserve(means.size());
+  for (const RollingMean& mean : means) values.push_back(mean.mean);
   return values;
 }
 

@@ -78,6 +78,7 @@ std::optional<BoundsDefect> defectOf(const Heaps& heaps, const Ceiling& ceiling,
 std::optional<std::vector<double>> headShares(ShareBy by,
                                               std::span<const std::optional<quantity::Kilograms>> masses) {
   std::vector<double> shares;
+  shares.reserve(masses.size());
   for (const auto& mass : masses) {
     if (by == ShareBy::Equal) {
       shares.push_back(1.0);

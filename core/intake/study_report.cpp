@@ -47,6 +47,7 @@ void add(FoodReport& report, const EatenItem& item) {
 /// Grams are grams, whether the food's composition is known or not.
 Contents massOf(std::span<const FoodReport> reports) {
   std::vector<diet::DietFood> foods;
+  foods.reserve(reports.size());
   for (const FoodReport& report : reports) foods.emplace_back().id = report.food;
   return Contents::ofMass(foods);
 }
@@ -132,6 +133,7 @@ StudyReport reportStudy(const diet::BalanceProblem& problem, std::span<const Eat
     entry.nutrient = nutrient;
     entry.days = dailyIntake(bowls, Contents::ofNutrient(problem.foods, problem.energyMethod, nutrient));
     std::vector<DayIntake> ofOne;
+    ofOne.reserve(entry.days.size());
     for (const DayIntake& day : entry.days) ofOne.push_back(perAnimal(day));
     entry.perAnimal = meanOfDays(ofOne, confidence);
   }

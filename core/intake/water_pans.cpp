@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <utility>
 
 namespace tarebowl::intake {
 
@@ -62,13 +63,14 @@ PanBook::PanBook(std::span<const WaterPan> pans, BorrowRule rule, std::vector<st
       unsound_.push_back({i, *defect});
       continue;
     }
-    shelves_[{pan.place, pan.foodClass}].losses.push_back(
+    shelves_[pan.place][pan.foodClass].losses.push_back(
         {dayNumber(pan.day), pan.food, waterLoss(pan), waterLossSd(pan)});
   }
-  for (auto& [key, shelf] : shelves_) {
-    std::ranges::stable_sort(shelf.losses, {}, &Loss::day);
-    learnScatter(shelf);
-  }
+  for (auto& [place, classes] : shelves_)
+    for (auto& [foodClass, shelf] : classes) {
+      std::ranges::stable_sort(shelf.losses, {}, &Loss::day);
+      learnScatter(shelf);
+    }
 }
 
 std::vector<PanBook::DayMean> PanBook::dayMeans(std::span<const Loss> losses, const std::string* food) {
@@ -144,8 +146,10 @@ std::optional<WaterChange> PanBook::find(const std::string& place, quantity::Dat
                                          const std::string& food, const std::string& foodClass) const {
   if (std::ranges::find(unchanged_, foodClass) != unchanged_.end())
     return WaterChange{.from = WaterFrom::Stated};
-  const auto found = shelves_.find({place, foodClass});
-  if (found == shelves_.end()) return std::nullopt;
+  const auto ofPlace = shelves_.find(place);
+  if (ofPlace == shelves_.end()) return std::nullopt;
+  const auto found = ofPlace->second.find(foodClass);
+  if (found == ofPlace->second.end()) return std::nullopt;
   const int number = dayNumber(day);
   for (const std::string* only : {&food, static_cast<const std::string*>(nullptr)}) {
     const std::vector<DayMean> near = nearest(found->second, number, only, 0);

@@ -10,7 +10,6 @@
 #include <optional>
 #include <span>
 #include <string>
-#include <utility>
 #include <vector>
 
 namespace tarebowl::intake {
@@ -106,7 +105,7 @@ class PanBook {
 
   BorrowRule rule_;
   std::vector<std::string> unchanged_;
-  std::map<std::pair<std::string, std::string>, Shelf> shelves_;
+  std::map<std::string, std::map<std::string, Shelf>> shelves_;  ///< by place and class
   std::vector<Unsound> unsound_;
 };
 

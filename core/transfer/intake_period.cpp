@@ -109,6 +109,7 @@ std::optional<IntakePeriod> readIntake(const store::Collection& collection, cons
     return intake::FoodKind{food == nullptr ? std::string() : food->group, step};
   };
   const std::string& place = period.group.group.record.section;
+  period.fed.reserve(bowls.size());
   for (const intake::Bowl& bowl : bowls) period.fed.push_back(intake::fedBowl(bowl, place, kindOf));
   std::vector<diet::DietFood> knownFoods;
   for (const auto& [code, food] : foods.all()) {
@@ -121,6 +122,7 @@ std::optional<IntakePeriod> readIntake(const store::Collection& collection, cons
   const auto pans = pansOf(collection, period, kindOf);
   period.pans = pans.size();
   const intake::PanBook book(pans, {}, classesWithoutPans());
+  period.eaten.reserve(period.fed.size());
   for (const intake::FedBowl& bowl : period.fed)
     period.eaten.push_back(intake::eatenFrom(bowl, book, static_cast<std::uint32_t>(period.eaten.size())));
   return period;
