@@ -42,7 +42,8 @@ struct Crickets {
   diet::Diet eaten{Grams(100.0), Grams(0.0)};
   explicit Crickets(double step = 0.1) {
     problem.foods = {crickets(), carbonate(step)};
-    problem.ratios.push_back({"ca-p", food::nutrients::calcium(), food::nutrients::phosphorus(), 1.5, {}, false, 1.0, {}});
+    problem.ratios.push_back(
+        {"ca-p", food::nutrients::calcium(), food::nutrients::phosphorus(), 1.5, {}, false, 1.0, {}});
   }
   void addCalcium(std::optional<double> min, std::optional<double> max) {
     problem.targets.push_back({max ? "calcium-limit" : "calcium",

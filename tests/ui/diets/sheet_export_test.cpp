@@ -76,7 +76,8 @@ TEST_F(SheetExport, APrinterGetsThePageOfThePdf) {
     printSheet(full, printer);
   }
   const auto pages = [this](const char* name) {
-    return QString::fromLatin1(bytesOf(name)).count(QRegularExpression(QStringLiteral("/Type\\s*/Page\\b(?!s)")));
+    return QString::fromLatin1(bytesOf(name))
+        .count(QRegularExpression(QStringLiteral("/Type\\s*/Page\\b(?!s)")));
   };
   EXPECT_EQ(pages("printed.pdf"), 1);
   EXPECT_EQ(pages("page.pdf"), 1);

@@ -38,9 +38,9 @@ TEST(SwapSentences, SayInOneLineWhatItDoes) {
             "Ca:P 1.10 → 1.10, still in zone · energy 140 → 140 kcal · eaten before: ?");
   request.eatenBefore["Pellet"] = {.fraction = 0.9, .bowls = 12};
   // 10 g pellets: 100 mg calcium and 50 mg phosphorus beside the insects' 20 and 150.
-  EXPECT_EQ(
-      effectLine(request, offer(request, 1, 10)).toStdString(),
-      "Ca:P 1.10 → 0.60, now short · energy 140 → 130 kcal · calcium: met → short · eaten 90\u00a0% in 12 bowls");
+  EXPECT_EQ(effectLine(request, offer(request, 1, 10)).toStdString(),
+            "Ca:P 1.10 → 0.60, now short · energy 140 → 130 kcal · calcium: met → short · eaten 90\u00a0% in "
+            "12 bowls");
 }
 
 TEST(SwapSentences, SayWhoMustBeAskedAndWhy) {
