@@ -142,6 +142,8 @@ void ExplorePane::build() {
   subject_->setAccessibleName(tr("What moves"));
   subject_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   subject_->setMinimumContentsLength(22);
+  subject_->setMaxVisibleItems(20);
+  subject_->setStyleSheet(QStringLiteral("QComboBox { combobox-popup: 0; }"));
   unit_->setProperty("soft", true);
   sentence_->setWordWrap(true);
   sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);

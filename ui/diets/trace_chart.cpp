@@ -191,14 +191,21 @@ void TraceChart::drawLines(QPainter& painter) const {
     ends.emplace_back(yOf(line.values.back(), area, most), i);
   }
   std::ranges::sort(ends);
-  double free = area.top() - 4;
+  const double apart =
+      std::min(height - 2, area.height() / std::max<double>(1.0, static_cast<double>(ends.size())));
+  double lowest = area.bottom() + height / 2;
+  for (auto end = ends.rbegin(); end != ends.rend(); ++end) {
+    end->first = std::min(end->first, lowest - height / 2);
+    lowest = end->first + height / 2 - apart;
+  }
+  double free = area.top() - height / 2;
   for (const auto& [y, i] : ends) {
     const double top = std::max(free, y - height / 2);
     painter.setPen(penOf(i).color());
     painter.drawText(QRectF(area.right() + 6, top, kRight - 8, height), Qt::AlignLeft | Qt::AlignVCenter,
                      painter.fontMetrics().elidedText(state_.grams[static_cast<std::size_t>(i)].name,
                                                       Qt::ElideRight, static_cast<int>(kRight - 8)));
-    free = top + height - 2;
+    free = top + apart;
   }
 }
 

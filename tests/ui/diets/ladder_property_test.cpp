@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window's ladder shows is what `tarebowl balance` says of the problem that the window exports.
 #include "core/diet/judged.h"
-#include "core/exchange/format_error.h"
 #include "core/exchange/problem_json.h"
 #include "tests/core/diet/random_problem.h"
 #include "ui/diets/diet_desk.h"
