@@ -135,7 +135,8 @@ std::optional<Swap> swapOf(const SwapRequest& request, std::size_t candidate, Gr
   SwapRequest alone{request.problem, request.approved, request.missing, {request.candidates.at(candidate)}};
   const SwapFrame frame(alone);
   const SwapColumns columns(frame);
-  if (!(grams > Grams(0)) || refusalOf(frame, columns, 0) || brokenStructure(frame, columns, std::array<std::size_t, 1>{0}))
+  if (!(grams > Grams(0)) || refusalOf(frame, columns, 0) ||
+      brokenStructure(frame, columns, std::array<std::size_t, 1>{0}))
     return std::nullopt;
   const SwapRange range = rangeOf(frame, columns, 0);
   const double total = range.held + grams.value();

@@ -9,8 +9,8 @@
 
 namespace tarebowl::exchange {
 
-/// "tarebowl-swap/1" (sample-data/README.md): the nearest `most` swaps and all pairs with what each does, and every
-/// refusal.
+/// "tarebowl-swap/1" (sample-data/README.md): the nearest `most` swaps and all pairs with what each does, and
+/// every refusal.
 [[nodiscard]] std::string writeSwaps(const diet::SwapRequest& request, const diet::SwapRanking& ranking,
                                      std::size_t most);
 
