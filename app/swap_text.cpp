@@ -194,6 +194,7 @@ std::string approvalText(const SwapEffect& effect) {
   if (approval.keeperMay()) return "keeper";
   const auto named = [&](const std::vector<std::size_t>& rungs) {
     std::vector<std::string> names;
+    names.reserve(rungs.size());
     for (const std::size_t rung : rungs)
       names.push_back(exchange::wordsOf(effect.problem, effect.rungs[rung].before).subject);
     return fewOf(names);
