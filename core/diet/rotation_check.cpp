@@ -56,7 +56,8 @@ class RotationCheck {
   [[nodiscard]] bool isFasting(int day) const {
     for (std::size_t food = 0; food < base_.foods.size(); ++food) {
       const LockedCell* lock = lockOn(day, food);
-      if (lock ? lock->grams.value() > 0.0 : !isOff(day, food)) return false;
+      const bool isNone = base_.foods[food].max && base_.foods[food].max->value() <= 0.0;
+      if (lock ? lock->grams.value() > 0.0 : !isNone && !isOff(day, food)) return false;
     }
     return true;
   }

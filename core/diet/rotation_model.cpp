@@ -71,8 +71,7 @@ class ModelBuilder {
     for (const DaysOff& off : rules_.off) takeAway(off);
     for (const Stock& stock : rules_.stock)
       if (stock.most) model_.mostGrams[foodOf(stock.food)] = stock.most->value();
-    for (const LockedCell& locked : rules_.locked)
-      fix(dayOf(locked.day), foodOf(locked.food), locked.grams.value());
+    for (const LockedCell& locked : rules_.locked) lock(locked);
     for (const FedDay& fed : rules_.fed) writeFed(fed);
     model_.isOpen.assign(at(model_.days), 0);
     for (Index d = 0; d < model_.days; ++d)
@@ -106,6 +105,15 @@ class ModelBuilder {
     const std::vector<Index> members = membersOf(off.of);
     for (const int day : off.days)
       for (const Index j : members) model_.cell(dayOf(day), j) = {};
+  }
+
+  /// A food of which nothing may be given stays out, whatever is locked.
+  void lock(const LockedCell& locked) {
+    const Index food = foodOf(locked.food);
+    const std::optional<quantity::Grams>& most = base_.foods[at(food)].max;
+    if (most && most->value() <= 0.0 && locked.grams.value() > 0.0 && impossible_.empty())
+      impossible_ = fmt::format("locked: {} day {}: may not be given", locked.food, locked.day + 1);
+    fix(dayOf(locked.day), food, locked.grams.value());
   }
 
   void fix(Index day, Index food, double grams) {

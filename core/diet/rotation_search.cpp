@@ -16,8 +16,9 @@ using Clock = std::chrono::steady_clock;
 using Eigen::Index;
 
 constexpr double kClosed = 1e-9;
-constexpr double kSpare = 1e-7;  // of a budget that a bound is asked within: rounding
-constexpr Index kFewCells = 40;  // as many can be decided by branch and bound alone
+constexpr double kSpare = 1e-7;     // of a budget that a bound is asked within: rounding
+constexpr Index kFewCells = 40;     // as many can be decided by branch and bound alone
+constexpr Index kMostPlaces = 130;  // blocks times foods of a relaxation
 constexpr double kTimeForFewCells = 0.4;
 constexpr int kTriesToSpread = 200;
 constexpr std::int64_t kNodesOfSums = 3000;
@@ -57,6 +58,13 @@ class RotationSearch {
         std::chrono::milliseconds(std::max<std::int64_t>(1, std::llround(ofTime * left.count())));
     limits.stop = options_.stop;
     return limits;
+  }
+
+  /// Days alike together, where that stays a small program; else all together, which bounds less closely.
+  [[nodiscard]] DayBlocks blocks() const {
+    DayBlocks alike = alikeTogether(model_);
+    const auto places = static_cast<Index>(alike.size()) * model_.foods;
+    return places <= kMostPlaces ? alike : allTogether(model_);
   }
 
   /// Nothing is to be decided, or what the period wants; false where there is no plan at all.
@@ -188,8 +196,7 @@ class RotationSearch {
       double& bound = found_.bound[i];
       bound = floor;
       if (reached[i] > floor + kClosed) {
-        const RotationBound relaxed =
-            relaxedBound(model_, alikeTogether(model_), stage, budgets, WithDailyZones::Yes);
+        const RotationBound relaxed = relaxedBound(model_, blocks(), stage, budgets, WithDailyZones::Yes);
         bound = std::max(bound, relaxed.value);
         if (thoroughly && reached[i] - bound > kClosed && !isOver()) raiseByWholeSteps(stage, budgets, bound);
       }

@@ -205,6 +205,28 @@ TEST(Rotation, FoodsThatMayNotBeGivenAreNotFed) {
   EXPECT_EQ(sumOf(planOf(problem), 0), 0.0);
 }
 
+TEST(Rotation, ALockDoesNotBringInWhatMayNotBeGiven) {
+  RotationProblem problem = threeLeaves(3);
+  problem.base.exclusions.push_back({.id = "no-a", .food = "a", .reason = "a house rule"});
+  problem.rules.locked.push_back({.day = 1, .food = "a", .grams = Grams(10)});
+  const RotationPlan plan = planOf(problem);
+  EXPECT_EQ(plan.status, RotationStatus::Impossible);
+  EXPECT_EQ(plan.reason, "locked: a day 2: may not be given");
+}
+
+TEST(Rotation, FourWeeksOfDaysThatAllDifferAreBoundedAllTheSame) {
+  RotationProblem problem = threeLeaves(28);
+  problem.base.targets = {testing::target("CA", {.min = 30.0}, Unit::Milligram, Basis::Day)};
+  problem.rules.daily.widen = 1.0;
+  for (int day = 0; day < 28; ++day)  // every day another weight of b is there already
+    if (day % 2 == 0) problem.rules.locked.push_back({.day = day, .food = "b", .grams = Grams(10.0 + day)});
+  const RotationPlan plan = planOf(problem);
+  EXPECT_EQ(plan.status, RotationStatus::Balanced);
+  for (int day = 0; day < 28; day += 2) EXPECT_EQ(plan.days[std::size_t(day)][1].value(), 10.0 + day);
+  EXPECT_LE(plan.objective.bound, plan.objective.value);
+  EXPECT_GT(plan.objective.bound, 0.0);
+}
+
 TEST(Rotation, ASearchThatIsStoppedAtOnceSaysSo) {
   std::stop_source source;
   source.request_stop();
