@@ -125,10 +125,8 @@ std::vector<RowsModel::Row> zoneRows(const HealthView& view) {
                     inkOf(zone.eaten.state)});
   }
   for (const health::Strand& strand : review.strands) {
-    const bool any = strand.coverage > 0.0 && strand.known > 0;
     rows.push_back({{QString(), QString::fromStdString(food::describe(strand.nutrient).name), QString(),
-                     number(any ? strand.offered.perDay : std::nullopt),
-                     any ? plusMinus(strand.eaten.perDay, strand.eatenSd) : QStringLiteral("?"), QString(),
+                     number(strand.offered.perDay), plusMinus(strand.eaten.perDay, strand.eatenSd), QString(),
                      Health::tr("%1 a day and animal").arg(text(exchange::symbolFor(strand.nutrient)))},
                     QString(),
                     QColor()});

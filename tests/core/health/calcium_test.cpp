@@ -42,7 +42,8 @@ struct Crickets {
   diet::Diet eaten{Grams(100.0), Grams(0.0)};
   explicit Crickets(double step = 0.1) {
     problem.foods = {crickets(), carbonate(step)};
-    problem.ratios.push_back({"ca-p", food::nutrients::calcium(), food::nutrients::phosphorus(), 1.5, {}, false, 1.0, {}});
+    problem.ratios.push_back(
+        {"ca-p", food::nutrients::calcium(), food::nutrients::phosphorus(), 1.5, {}, false, 1.0, {}});
   }
   void addCalcium(std::optional<double> min, std::optional<double> max) {
     problem.targets.push_back({max ? "calcium-limit" : "calcium",
@@ -189,6 +190,17 @@ TEST(CalciumReview, countsPerAnimalPerBodyAndPerDryMatter) {
   EXPECT_NEAR(calcium.eaten.perKgBody.value(), 0.75 * 40.7 / 0.4, 1e-9);
   EXPECT_NEAR(calcium.eaten.perKgDryMatter.value(), 407.0 / 0.31, 1e-6);  // mg/kg as fed over 31 % dry matter
   EXPECT_NEAR(review.ratioEaten.value(), 40.7 / 295.0, 1e-12);
+}
+
+TEST(CalciumReview, aNutrientThatNobodyKnowsIsUnknownAndNotNothing) {
+  Review made;
+  made.bowls = {bowl(0, 200.0, 200.0)};
+  const CalciumReview review = made.run();
+  const Strand& magnesium = review.strands[2];  // of the crickets nobody stated it
+  EXPECT_EQ(magnesium.eaten.perDay, std::nullopt);
+  EXPECT_EQ(magnesium.offered.perDay, std::nullopt);
+  EXPECT_EQ(magnesium.days[0].offered, std::nullopt);
+  EXPECT_EQ(magnesium.coverage, 0.0);
 }
 
 TEST(CalciumReview, aDayWithoutALeftoverStaysMissing) {
