@@ -159,7 +159,11 @@ intake::EatenBowl bowl(int n, double offered, std::optional<double> eaten) {
   if (eaten) item.eaten = intake::Uncertain(*eaten);
   item.atLeast = eaten.value_or(0.0);
   item.atMost = eaten.value_or(offered);
-  return {"dragons", day(n), {item}, {}};
+  intake::EatenBowl made;
+  made.group = "dragons";
+  made.day = day(n);
+  made.items = {item};
+  return made;
 }
 
 struct Review {
