@@ -29,12 +29,11 @@ std::string strandsText(const health::CalciumReview& review) {
                    {"per kg DM", kRight},
                    {"days", kRight}});
   for (const health::Strand& strand : review.strands) {
-    const bool known = strand.coverage > 0.0;
-    const auto shown = [&](std::optional<double> value) { return shortNumber(known ? value : std::nullopt); };
     table.addRow(
         {fmt::format("{}, {}", food::describe(strand.nutrient).name, exchange::symbolFor(strand.nutrient)),
-         shown(strand.offered.perDay), known ? plusMinus(strand.eaten.perDay, strand.eatenSd) : "?",
-         shown(strand.eaten.perKgBody), shown(strand.eaten.perKgDryMatter), std::to_string(strand.known)});
+         shortNumber(strand.offered.perDay), plusMinus(strand.eaten.perDay, strand.eatenSd),
+         shortNumber(strand.eaten.perKgBody), shortNumber(strand.eaten.perKgDryMatter),
+         std::to_string(strand.known)});
   }
   table.addRow(
       {"Ca:P", shortNumber(review.ratioOffered), plusMinus(review.ratioEaten, review.ratioSd), "", "", ""});

@@ -56,12 +56,11 @@ void addStrands(std::string& html, const health::CalciumReview& review) {
   for (const health::Strand& strand : review.strands) {
     table.begin();
     table.text(fmt::format("{}, {}", food::describe(strand.nutrient).name, symbolFor(strand.nutrient)));
-    table.number(shortNumber(strand.coverage > 0.0 ? strand.offered.perDay : std::nullopt));
-    const bool anyKnown = strand.coverage > 0.0;
-    table.number(anyKnown ? plusMinus(strand.eaten.perDay, strand.eatenSd) : "?");
-    table.number(anyKnown ? shortNumber(strand.dayToDaySd) : "?");
-    table.number(shortNumber(anyKnown ? strand.eaten.perKgBody : std::nullopt));
-    table.number(shortNumber(anyKnown ? strand.eaten.perKgDryMatter : std::nullopt));
+    table.number(shortNumber(strand.offered.perDay));
+    table.number(plusMinus(strand.eaten.perDay, strand.eatenSd));
+    table.number(shortNumber(strand.dayToDaySd));
+    table.number(shortNumber(strand.eaten.perKgBody));
+    table.number(shortNumber(strand.eaten.perKgDryMatter));
     table.number(std::to_string(strand.known));
     table.end();
   }

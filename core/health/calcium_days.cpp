@@ -37,7 +37,7 @@ StrandMeans meansOf(std::span<const DayIntake> days, std::span<const DayIntake> 
   double sumBoth = 0.0;
   std::size_t known = 0;
   for (std::size_t i = 0; i < days.size(); ++i) {
-    if (eaten && !days[i].eaten) continue;
+    if (days[i].coverage == 0.0 || (eaten && !days[i].eaten)) continue;
     ++known;
     const double value = eaten ? days[i].eaten->value() : days[i].offered;
     sum += value;
@@ -92,7 +92,9 @@ std::vector<DayIntake> perAnimal(std::vector<DayIntake> days, const CalciumQuest
 
 Strand strandOf(food::NutrientId nutrient, std::span<const intake::EatenBowl> bowls,
                 const CalciumQuestion& question) {
-  const std::vector<DayIntake> days = daysOf(nutrient, bowls, question);
+  std::vector<DayIntake> days = daysOf(nutrient, bowls, question);
+  for (DayIntake& day : days)
+    if (day.coverage == 0.0) day.eaten.reset();  // of no food eaten is it known: that is not nothing
   const std::vector<DayIntake> dry =
       perAnimal(intake::dailyIntake(bowls, intake::Contents::ofDryMatter(question.problem.foods)), question);
   Strand strand{.nutrient = nutrient};
@@ -101,7 +103,7 @@ Strand strandOf(food::NutrientId nutrient, std::span<const intake::EatenBowl> bo
   for (const DayIntake& day : days) {
     StrandDay& shown = strand.days.emplace_back();
     shown.day = day.day;
-    shown.offered = day.offered;
+    if (day.coverage > 0.0) shown.offered = day.offered;
     shown.atMost = day.atMost;
     shown.coverage = day.coverage;
     shown.rolling = rolling[placeOf(day.day, series)].mean;
@@ -116,7 +118,7 @@ Strand strandOf(food::NutrientId nutrient, std::span<const intake::EatenBowl> bo
   strand.eatenSd = period.meanPerDay ? period.meanPerDay->sd() : 0.0;
   strand.dayToDaySd = period.dayToDaySd;
   strand.known = period.known;
-  strand.coverage = period.coverage;
+  strand.coverage = period.known > 0 ? period.coverage : 0.0;
   return strand;
 }
 

@@ -36,9 +36,9 @@ struct CalciumQuestion {
 /// One day of a nutrient, per animal.
 struct StrandDay {
   quantity::Date day{};
-  double offered = 0.0;
-  std::optional<double> eaten{};  ///< nothing where a leftover is not known
-  double sd = 0.0;                ///< of eaten
+  std::optional<double> offered{};  ///< nothing where it is known of no food
+  std::optional<double> eaten{};    ///< the same, and where a leftover is not known
+  double sd = 0.0;                  ///< of eaten
   double atMost = 0.0;
   double coverage = 1.0;
   std::optional<double> rolling{};  ///< mean as eaten of the last seven days, at least four known
@@ -62,7 +62,7 @@ struct Strand {
   double eatenSd = 0.0;  ///< of the mean per day: weighing, water, composition
   std::optional<double> dayToDaySd{};
   std::size_t known = 0;  ///< days
-  double coverage = 1.0;  ///< the lowest
+  double coverage = 1.0;  ///< the lowest of a known day; 0 where none is known
 };
 
 struct RatioDay {

@@ -12,8 +12,20 @@ namespace tarebowl::store {
 
 namespace {
 
-/// Why it is asked about; empty where it is not.
-std::string doubtIn(const health::Observation& observation, quantity::Date today) {
+void askAbout(Collection::Inner& inner, const health::Observation& observation, Confirmed confirmed,
+              const Author& author) {
+  if (confirmed == Confirmed::Yes) return;
+  const auto today = quantity::dayOfTime(author.at);
+  if (!today) refuse(inner, "\"" + author.at + "\" does not begin with a day");
+  if (const std::string doubt = doubtAbout(observation, *today); !doubt.empty())
+    throw DoubtfulObservation(StoreErrorCode::Refused, inner.file(), doubt);
+}
+
+constexpr const char* kInOrder = "AND on_day >= :from AND on_day <= :to ORDER BY on_day, at_time, id";
+
+}  // namespace
+
+std::string doubtAbout(const health::Observation& observation, quantity::Date today) {
   if (observation.on > today) return fmt::format("{} is a day to come", quantity::isoDate(observation.on));
   for (const health::BloodValue& value : observation.blood) {
     const auto doubt = health::doubtAbout(value);
@@ -26,19 +38,6 @@ std::string doubtIn(const health::Observation& observation, quantity::Date today
   }
   return "";
 }
-
-void askAbout(Collection::Inner& inner, const health::Observation& observation, Confirmed confirmed,
-              const Author& author) {
-  if (confirmed == Confirmed::Yes) return;
-  const auto today = quantity::dayOfTime(author.at);
-  if (!today) refuse(inner, "\"" + author.at + "\" does not begin with a day");
-  if (const std::string doubt = doubtIn(observation, *today); !doubt.empty())
-    throw DoubtfulObservation(StoreErrorCode::Refused, inner.file(), doubt);
-}
-
-constexpr const char* kInOrder = "AND on_day >= :from AND on_day <= :to ORDER BY on_day, at_time, id";
-
-}  // namespace
 
 Written addObservation(Collection& collection, const health::Observation& observation, Confirmed confirmed,
                        const Author& author) {

@@ -23,6 +23,9 @@ class DoubtfulObservation : public StoreError {
   using StoreError::StoreError;
 };
 
+/// Why an observation is to be confirmed before it is written, in words; empty where it is not.
+[[nodiscard]] std::string doubtAbout(const health::Observation& observation, quantity::Date today);
+
 /// Refused for everything that health::problemWith finds, for a file that leads out of the collection's
 /// folder, and for a day on which the animal was not there yet (born, arrived) or any more, or the group was
 /// empty.

@@ -26,7 +26,7 @@ exchange::HealthSubjectLine subjectOf(const HealthPeriod& period) {
 /// Where the calcium and phosphorus of the foods come from, each once.
 std::vector<std::string> sourcesOf(const HealthPeriod& period) {
   std::set<std::string> sources;
-  for (const diet::DietFood& food : period.intake.foods)
+  for (const diet::DietFood& food : period.intake.problem.foods)
     for (const food::NutrientId nutrient : {food::nutrients::calcium(), food::nutrients::phosphorus()})
       if (const food::NutrientValue* value = food.composition.find(nutrient); value && !value->source.empty())
         sources.insert(value->source);

@@ -5,7 +5,6 @@
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
-#include "core/transfer/group_facts.h"
 
 #include <algorithm>
 #include <array>
@@ -127,7 +126,7 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
   period.name = subject.individual.empty() ? period.intake.group.group.record.name : subject.individual;
   period.bowls = bowlsEaten(collection, period.intake);
   period.diets = dietsBegun(collection, period.intake);
-  for (const diet::DietFood& food : period.intake.foods)
+  for (const diet::DietFood& food : period.intake.problem.foods)
     period.foodNames[food.id] = food.form.empty() ? food.name : food.name + ", " + food.form;
   addObservations(collection, period);
   addMasses(collection, period);
@@ -137,26 +136,17 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
 
 health::CalciumReview calciumOf(const store::Collection& collection, const HealthPeriod& period,
                                 const CalciumAsked& asked) {
-  std::vector<diet::DietFood> foods = period.intake.foods;
-  for (diet::DietFood& food : foods) food.eatenFraction = 1.0;
+  health::CalciumQuestion question{
+      .from = period.from, .to = period.to, .bowls = period.intake.eaten, .problem = period.intake.problem};
+  question.problem.eater.bodyMass = period.bodyMass;
+  std::vector<diet::DietFood>& foods = question.problem.foods;
   if (!asked.supplement.empty() &&
       std::ranges::find(foods, asked.supplement, &diet::DietFood::id) == foods.end())
     if (auto supplement = store::dietFood(collection, asked.supplement))
       foods.push_back(std::move(*supplement));
-  health::CalciumQuestion question{.from = period.from, .to = period.to, .bowls = period.intake.eaten};
-  diet::EaterFacts facts = groupFacts(period.intake.group);
-  facts.eater.bodyMass = period.bodyMass;
-  if (period.intake.group.profile) {
-    question.problem = diet::profileProblem(*period.intake.group.profile, facts, std::move(foods),
-                                            period.intake.energyMethod)
-                           .problem;
-  } else {
-    question.problem.eater = facts.eater;
-    question.problem.foods = std::move(foods);
-    question.problem.energyMethod = period.intake.energyMethod;
-  }
+  for (diet::DietFood& food : foods) food.eatenFraction = 1.0;  // what is eaten was weighed
   question.animals = period.animals;
-  for (const diet::DietFood& food : period.intake.foods)
+  for (const diet::DietFood& food : period.intake.problem.foods)
     if (isDust(food)) question.retained[food.id] = asked.retained;
   question.supplement = asked.supplement;
   question.supplementRetained = asked.retained;

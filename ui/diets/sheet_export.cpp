@@ -3,10 +3,10 @@
 #include "ui/diets/sheet_export.h"
 
 #include "core/exchange/problem_json.h"
+#include "ui/shared/one_page.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/whole_file.h"
 
-#include <QAbstractTextDocumentLayout>
 #include <QCoreApplication>
 #include <QImage>
 #include <QPageSize>
@@ -86,7 +86,11 @@ void printSheet(const exchange::DietSheet& sheet, QPagedPaintDevice& device) {
 
 std::optional<QString> writeSheet(const exchange::DietSheet& sheet, const std::filesystem::path& file) {
   const std::filesystem::path kind = file.extension();
-  if (kind == ".pdf") return writeWholeFile(file, [&](QIODevice& out) { layOutPdf(sheet, out); });
+  if (kind == ".pdf")
+    return writeWholeFile(file, [&](QIODevice& out) {
+      layOutOnePage(QString::fromStdString(exchange::sheetAsHtml(sheet)), QString::fromStdString(sheet.title),
+                    out);
+    });
   if (kind == ".html")
     return writeWholeFile(
         file, [&](QIODevice& out) { out.write(QByteArray::fromStdString(exchange::sheetAsHtml(sheet))); });

@@ -10,6 +10,7 @@
 #include "ui/frame/finder.h"
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
+#include "ui/health/health_room.h"
 #include "ui/kitchen/kitchen_room.h"
 #include "ui/kitchen/scale_bar.h"
 #include "ui/shared/days.h"
@@ -39,6 +40,7 @@ constexpr int kFoodsNumber = 2;
 constexpr int kAnimalsNumber = 3;
 constexpr int kDietsNumber = 4;
 constexpr int kKitchenNumber = 5;
+constexpr int kHealthNumber = 7;
 
 }  // namespace
 
@@ -56,7 +58,8 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       foods_(new FoodsRoom(*collection_, files_, dialogs)),
       animals_(new AnimalsRoom(*collection_, files_, &ui::today)),
       diets_(new DietsRoom(std::move(solve), *collection_, dialogs, &ui::today)),
-      kitchen_(new KitchenRoom(*collection_, std::move(dialogs), &ui::today)) {
+      kitchen_(new KitchenRoom(*collection_, dialogs, &ui::today)),
+      health_(new HealthRoom(*collection_, std::move(dialogs), &ui::today)) {
   setWindowIcon(programIcon());
   build();
   addRoom(kTodayNumber, tr("Today"), QStringLiteral("today"), *today_);
@@ -64,6 +67,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
   addRoom(kAnimalsNumber, tr("Animals"), QStringLiteral("animals"), *animals_);
   addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
   addRoom(kKitchenNumber, tr("Kitchen"), QStringLiteral("kitchen"), *kitchen_);
+  addRoom(kHealthNumber, tr("Health"), QStringLiteral("health"), *health_);
   wireCollection();
   wireToday();
   goToRoom(kDietsNumber);

@@ -22,6 +22,7 @@ class CollectionMenu;
 class DietsRoom;
 class Finder;
 class FoodsRoom;
+class HealthRoom;
 class KitchenRoom;
 class Rail;
 class Room;
@@ -50,6 +51,7 @@ class MainWindow : public QWidget {
   [[nodiscard]] FoodsRoom& foods() const { return *foods_; }
   [[nodiscard]] DietsRoom& diets() const { return *diets_; }
   [[nodiscard]] KitchenRoom& kitchen() const { return *kitchen_; }
+  [[nodiscard]] HealthRoom& health() const { return *health_; }
   [[nodiscard]] TodayRoom& today() const { return *today_; }
   [[nodiscard]] Finder& finder() const { return *finder_; }
 
@@ -85,6 +87,7 @@ class MainWindow : public QWidget {
   AnimalsRoom* animals_;
   DietsRoom* diets_;
   KitchenRoom* kitchen_;
+  HealthRoom* health_;
   std::vector<Place> rooms_;
 };
 

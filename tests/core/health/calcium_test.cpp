@@ -159,7 +159,11 @@ intake::EatenBowl bowl(int n, double offered, std::optional<double> eaten) {
   if (eaten) item.eaten = intake::Uncertain(*eaten);
   item.atLeast = eaten.value_or(0.0);
   item.atMost = eaten.value_or(offered);
-  return {"dragons", day(n), {item}, {}};
+  intake::EatenBowl made;
+  made.group = "dragons";
+  made.day = day(n);
+  made.items = {item};
+  return made;
 }
 
 struct Review {
@@ -190,6 +194,17 @@ TEST(CalciumReview, countsPerAnimalPerBodyAndPerDryMatter) {
   EXPECT_NEAR(calcium.eaten.perKgBody.value(), 0.75 * 40.7 / 0.4, 1e-9);
   EXPECT_NEAR(calcium.eaten.perKgDryMatter.value(), 407.0 / 0.31, 1e-6);  // mg/kg as fed over 31 % dry matter
   EXPECT_NEAR(review.ratioEaten.value(), 40.7 / 295.0, 1e-12);
+}
+
+TEST(CalciumReview, aNutrientThatNobodyKnowsIsUnknownAndNotNothing) {
+  Review made;
+  made.bowls = {bowl(0, 200.0, 200.0)};
+  const CalciumReview review = made.run();
+  const Strand& magnesium = review.strands[2];  // of the crickets nobody stated it
+  EXPECT_EQ(magnesium.eaten.perDay, std::nullopt);
+  EXPECT_EQ(magnesium.offered.perDay, std::nullopt);
+  EXPECT_EQ(magnesium.days[0].offered, std::nullopt);
+  EXPECT_EQ(magnesium.coverage, 0.0);
 }
 
 TEST(CalciumReview, aDayWithoutALeftoverStaysMissing) {

@@ -30,10 +30,7 @@ HealthPeriod period(const HealthSubject& subject, const char* from = "2026-07-29
 
 TEST(HealthOfTheSample, HoldsWhatKeepersSaw) {
   const HealthPeriod lemurs = period({.group = "lemurs"});
-  EXPECT_EQ(lemurs.observations.size(), 120U);
-  EXPECT_EQ(std::ranges::count_if(lemurs.observations,
-                                  [](const auto& seen) { return health::isSign(seen.record); }),
-            9);
+  EXPECT_GT(lemurs.observations.size(), 115U);  // a day each, of the 120 to 25 November
   EXPECT_FALSE(lemurs.masses.empty());
   EXPECT_EQ(lemurs.animals.at(on("2026-11-25")), 5);
   EXPECT_FALSE(readHealth(brackenmere(), {.group = "nobody"}, on("2026-07-29"), on("2026-11-25")));
@@ -41,22 +38,30 @@ TEST(HealthOfTheSample, HoldsWhatKeepersSaw) {
       readHealth(brackenmere(), {.group = "", .individual = "nobody"}, on("2026-07-29"), on("2026-11-25")));
 }
 
-// Third planted story: broccoli was given on nine days, and faeces were soft (6 of 7) on nine: on eight of
-// the days after broccoli and on one other.
+/// The last day on which the lemurs' faeces were soft.
+quantity::Date lastSign(const HealthPeriod& lemurs) {
+  const auto seen = std::ranges::find_if(lemurs.observations.rbegin(), lemurs.observations.rend(),
+                                         [](const auto& one) { return health::isSign(one.record); });
+  return seen->record.on;
+}
+
+// Third planted story: broccoli is given on nine days of October and November; a day later faeces are soft (6
+// of 7) with a chance of 0.8, on other days of 0.03 (sample-data/generator/feeding.py).
 TEST(HealthOfTheSample, TheLemursFaecesAreSoftADayAfterBroccoli) {
   const HealthPeriod lemurs = period({.group = "lemurs"});
-  const auto found = lookBackFrom(lemurs, SignKind::Faeces, on("2026-11-22"));
+  const auto found = lookBackFrom(lemurs, SignKind::Faeces, lastSign(lemurs));
   ASSERT_TRUE(found);
   ASSERT_FALSE(found->foods.empty());
   const health::FoodLink& first = found->foods.front();
   EXPECT_EQ(first.food, "broccoli-raw");
-  EXPECT_EQ(first.days, (health::TwoByTwo{8, 1, 1, 109}));
+  EXPECT_EQ(first.days.eaten(), 9U);
+  EXPECT_GE(first.days.eatenSign, 6U);
+  EXPECT_LE(first.days.withoutSign, 4U);
   EXPECT_TRUE(first.pointedOut);
-  EXPECT_LT(first.corrected, 1e-6);
+  EXPECT_LT(first.corrected, 1e-4);
   EXPECT_EQ(std::ranges::count_if(found->foods, [](const health::FoodLink& link) { return link.pointedOut; }),
             1);
-  EXPECT_EQ(found->signDays, 9U);
-  EXPECT_EQ(found->withoutIntake, 1U);  // 29 July: the day before is not recorded
+  EXPECT_GE(found->withoutIntake, 1U);  // the day before the first is not recorded
 }
 
 TEST(HealthOfTheSample, BroccoliWasNewBeforeTheFirstOfThem) {

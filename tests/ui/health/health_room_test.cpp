@@ -1,0 +1,191 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The vet between two consultations: whom, what was seen, what was eaten before it, the page for the file.
+#include "ui/health/health_room.h"
+
+#include "core/transfer/sample_import.h"
+#include "tests/ui/shared/named_controls.h"
+#include "ui/health/health_timeline.h"
+#include "ui/health/observation_form.h"
+#include "ui/shared/paths.h"
+#include "ui/shared/plain_table.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QComboBox>
+#include <QDateEdit>
+#include <QDoubleSpinBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QSpinBox>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <filesystem>
+
+namespace tarebowl::ui {
+namespace {
+
+using ::testing::HasSubstr;
+
+quantity::Date sampleDay() {
+  return quantity::parseDate("2026-11-25").value();
+}
+
+class HealthRoomTest : public ::testing::Test {
+ protected:
+  HealthRoomTest() {
+    file = toPath(folder.path()) / "brackenmere.tarebowl";
+    const store::Author author{"Vet", "2026-11-25T07:30:00Z"};
+    {
+      store::Collection made = store::Collection::create(file, author);
+      transfer::importSample(made, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
+    }
+    dialogs.sheetToSave = [this](QWidget*, const std::filesystem::path&) { return page; };
+    room = std::make_unique<HealthRoom>(collection, dialogs, &sampleDay);
+    collection.setPerson(QStringLiteral("Vet"));
+    room->resize(1290, 740);
+    room->show();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(room.get()));
+    collection.open({.name = QStringLiteral("brackenmere"), .file = file, .invented = true},
+                    [file = file] { return store::Collection::open(file, "2026-11-25T07:30:00Z"); });
+    settle();
+  }
+  void settle() {
+    EXPECT_TRUE(QTest::qWaitFor([this] { return collection.isIdle(); }, 30'000));
+  }
+  template <class Field>
+  Field& named(const char* name) {
+    for (auto* candidate : room->findChildren<Field*>())
+      if (candidate->accessibleName() == QString::fromUtf8(name)) return *candidate;
+    ADD_FAILURE() << "no field is called " << name;
+    std::abort();
+  }
+  void press(const char* text) {
+    for (auto* candidate : room->findChildren<QAbstractButton*>())
+      if (candidate->isVisible() && candidate->text() == QString::fromUtf8(text)) {
+        candidate->click();
+        return settle();
+      }
+    ADD_FAILURE() << "no button says " << text;
+  }
+  void show(const char* group) {
+    for (std::size_t i = 0; i < room->desk().patients().size(); ++i)
+      if (room->desk().patients()[i].subject == transfer::HealthSubject{group, ""})
+        named<QListWidget>("Groups and animals").setCurrentRow(static_cast<int>(i));
+    settle();
+  }
+  QString cell(const PlainTable& table, int row, int column) {
+    return table.model()->index(row, column).data().toString();
+  }
+  /// All text that labels in sight say.
+  std::string said() {
+    QString text;
+    for (auto* label : room->findChildren<QLabel*>())
+      if (label->isVisible()) text += label->text() + QLatin1Char('\n');
+    return text.toStdString();
+  }
+
+  QTemporaryDir folder;
+  std::filesystem::path file;
+  std::filesystem::path page;
+  Dialogs dialogs;
+  OpenCollection collection;
+  std::unique_ptr<HealthRoom> room;
+};
+
+TEST_F(HealthRoomTest, aSignLeadsBackToTheFoodBeforeIt) {
+  show("lemurs");
+  const PlainTable& seen = room->observations();
+  int row = 0;
+  while (row < seen.model()->rowCount() && !cell(seen, row, 0).startsWith(QStringLiteral("▲"))) ++row;
+  ASSERT_LT(row, seen.model()->rowCount());
+  emit room->observations().activated(seen.model()->index(row, 0));
+  settle();
+  ASSERT_TRUE(room->desk().lookBack());
+  EXPECT_THAT(cell(room->links(), 0, 0).toStdString(), HasSubstr("roccoli"));
+  EXPECT_THAT(cell(room->links(), 0, 1).toStdString(), HasSubstr(" / "));
+  EXPECT_THAT(said(), HasSubstr("not what caused what"));
+  named<QSpinBox>("Hours before the sign").setValue(48);
+  settle();
+  EXPECT_EQ(room->desk().lookBack()->lookBack.hours, 48);
+}
+
+TEST_F(HealthRoomTest, theReviewSaysHowLittleWouldDo) {
+  show("dragons");
+  EXPECT_GT(room->zones().model()->rowCount(), 4);
+  auto& supplement = named<QComboBox>("Supplement");
+  supplement.setCurrentIndex(1);
+  emit supplement.activated(1);
+  settle();
+  ASSERT_TRUE(room->desk().view()->page.review.advice);
+  const auto whole = room->desk().view()->page.review.advice->dose.exact;
+  named<QDoubleSpinBox>("Share of a dust that reaches the mouth").setValue(50.0);
+  settle();
+  const auto half = room->desk().view()->page.review.advice->dose.exact;
+  if (whole) EXPECT_NEAR(half.value(), 2.0 * *whole, 1e-9);
+  EXPECT_THAT(said(), HasSubstr("Invented sample"));
+}
+
+TEST_F(HealthRoomTest, whatIsTypedIsKeptAndTakenBack) {
+  show("fennecs");
+  const int before = room->observations().model()->rowCount();
+  named<QComboBox>("What was seen").setCurrentIndex(0);
+  QTest::keyClicks(&named<QLineEdit>("Score"), QStringLiteral("9"));
+  press("Keep");
+  EXPECT_THAT(said(), HasSubstr("not on this scale"));
+  named<QLineEdit>("Score").setText(QStringLiteral("6"));
+  QTest::keyClick(&named<QLineEdit>("Score"), Qt::Key_Return);
+  settle();
+  EXPECT_EQ(room->observations().model()->rowCount(), before + 1);
+  EXPECT_TRUE(cell(room->observations(), 0, 0).startsWith(QStringLiteral("▲")));
+  EXPECT_EQ(cell(room->observations(), 0, 4), QStringLiteral("Vet"));
+  room->desk().undoStack().undo();
+  settle();
+  EXPECT_EQ(room->observations().model()->rowCount(), before);
+}
+
+TEST_F(HealthRoomTest, calciumInTheOtherUnitIsAskedAboutFirst) {
+  show("dragons");
+  const int before = room->observations().model()->rowCount();
+  named<QComboBox>("What was seen").setCurrentIndex(static_cast<int>(health::SignKind::Blood));
+  named<QLineEdit>("Blood value").setText(QStringLiteral("9.6"));
+  press("Keep");
+  EXPECT_THAT(said(), HasSubstr("would be ordinary in mg/dl"));
+  EXPECT_EQ(room->observations().model()->rowCount(), before);
+  press("Keep as it is");
+  EXPECT_EQ(room->observations().model()->rowCount(), before + 1);
+  EXPECT_EQ(room->desk().view()->page.blood.size(), 1U);
+}
+
+TEST_F(HealthRoomTest, theTimelineIsLookedAtCloser) {
+  show("lemurs");
+  EXPECT_NEAR(room->timeline().daysInSight(), 28.0, 0.1);
+  QTest::keyClick(&room->timeline(), Qt::Key_Plus);
+  EXPECT_NEAR(room->timeline().daysInSight(), 14.0, 0.1);
+  QTest::keyClick(&room->timeline(), Qt::Key_0);
+  EXPECT_NEAR(room->timeline().daysInSight(), 28.0, 0.1);
+}
+
+TEST_F(HealthRoomTest, thePageForTheFileIsOnePage) {
+  show("dragons");
+  page = toPath(folder.path()) / "review.pdf";
+  press("Page for the file…");
+  QFile pdf(toText(page));
+  ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+  const QByteArray bytes = pdf.readAll();
+  EXPECT_TRUE(bytes.startsWith("%PDF"));
+  EXPECT_TRUE(bytes.contains("/Count 1\n"));
+}
+
+TEST_F(HealthRoomTest, everyControlHasAName) {
+  expectNamedControls(*room);
+}
+
+}  // namespace
+}  // namespace tarebowl::ui

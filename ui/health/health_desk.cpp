@@ -1,0 +1,165 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/health/health_desk.h"
+
+#include "core/store/animal_reading.h"
+#include "core/store/food_reading.h"
+#include "core/store/health_verbs.h"
+
+#include <chrono>
+#include <utility>
+
+namespace tarebowl::ui {
+namespace {
+
+struct Patients {
+  std::vector<HealthPatient> list{};
+  std::vector<std::pair<std::string, QString>> supplements{};
+};
+
+/// Groups with their members under them.
+Patients readAll(const store::Collection& collection, quantity::Date today) {
+  Patients found;
+  const auto stays = store::staysOf(store::listMemberships(collection));
+  for (const store::StoredGroup& group : store::listGroups(collection)) {
+    const std::string& code = group.record.code;
+    found.list.push_back({{code, ""}, QString::fromStdString(group.record.name)});
+    for (const std::string& member : animal::membersOn(stays, code, today))
+      found.list.push_back({{code, member}, QStringLiteral("      ") + QString::fromStdString(member)});
+  }
+  for (const food::FoodLine& food : store::listFoods(collection))
+    if (food.group == "supplement")
+      found.supplements.emplace_back(food.code, QString::fromStdString(food.name));
+  return found;
+}
+
+std::optional<HealthView> readView(const store::Collection& collection,
+                                   const transfer::HealthSubject& subject, quantity::Date from,
+                                   quantity::Date to, const transfer::CalciumAsked& asked) {
+  auto period = transfer::readHealth(collection, subject, from, to);
+  if (!period) return std::nullopt;
+  HealthView view;
+  view.page = transfer::calciumPage(*period, transfer::calciumOf(collection, *period, asked));
+  view.period = std::move(*period);
+  return view;
+}
+
+}  // namespace
+
+HealthDesk::HealthDesk(OpenCollection& collection, Clock today, QObject* parent)
+    : QObject(parent), collection_(collection), today_(std::move(today)) {
+  connect(&collection_, &OpenCollection::opened, this, &HealthDesk::startAnew);
+  connect(&collection_, &OpenCollection::outdated, this, [this] {
+    readPatients();
+    read();
+  });
+  connect(&collection_, &OpenCollection::written, this, [this](const QObject* by) {
+    if (by != this) read();
+  });
+  connect(&collection_, &OpenCollection::refused, this, [this] { undoStack_.clear(); });
+}
+
+HealthDesk::~HealthDesk() {
+  undoStack_.disconnect();
+}
+
+void HealthDesk::startAnew() {
+  undoStack_.clear();
+  patients_.clear();
+  shown_.reset();
+  view_.reset();
+  lookBack_.reset();
+  emit patientsChanged();
+  emit viewChanged();
+  emit lookBackChanged();
+  if (collection_.file()) readPatients();
+}
+
+void HealthDesk::readPatients() {
+  collection_.ask([today = today_()](store::Collection& collection) { return readAll(collection, today); },
+                  [this](Patients found) {
+                    if (found.list == patients_) return;
+                    patients_ = std::move(found.list);
+                    supplements_ = std::move(found.supplements);
+                    emit patientsChanged();
+                    if (!shown_ && !patients_.empty()) show(0);
+                  });
+}
+
+void HealthDesk::show(int patient) {
+  if (patient < 0 || static_cast<std::size_t>(patient) >= patients_.size()) return;
+  shown_ = patient;
+  lookBack_.reset();
+  emit lookBackChanged();
+  read();
+}
+
+void HealthDesk::setDays(int days) {
+  days_ = days;
+  read();
+}
+
+void HealthDesk::ask(const transfer::CalciumAsked& asked) {
+  asked_ = asked;
+  read();
+}
+
+void HealthDesk::read() {
+  if (!shown_ || !collection_.file()) return;
+  const transfer::HealthSubject subject = patients_[static_cast<std::size_t>(*shown_)].subject;
+  const quantity::Date to = today_();
+  const quantity::Date from = std::chrono::sys_days(to) - std::chrono::days(days_ - 1);
+  collection_.ask(
+      [subject, from, to, asked = asked_](store::Collection& collection) {
+        return readView(collection, subject, from, to, asked);
+      },
+      [this, patient = *shown_](std::optional<HealthView> view) {
+        if (shown_ != patient) return;
+        view_ = std::move(view);
+        emit viewChanged();
+      });
+}
+
+void HealthDesk::lookBackFrom(health::SignKind kind, quantity::Date day, int hours) {
+  if (!shown_ || !collection_.file()) return;
+  constexpr int kComparedDays = 120;
+  const transfer::HealthSubject subject = patients_[static_cast<std::size_t>(*shown_)].subject;
+  const quantity::Date from = std::chrono::sys_days(day) - std::chrono::days(kComparedDays - 1);
+  collection_.ask(
+      [subject, from, kind, day,
+       hours](store::Collection& collection) -> std::optional<exchange::LookBackPage> {
+        const auto period = transfer::readHealth(collection, subject, from, day);
+        const health::LookBackRule rule{.hours = hours};
+        auto found = period ? transfer::lookBackFrom(*period, kind, day, rule) : std::nullopt;
+        if (!found) return std::nullopt;
+        return transfer::lookBackPage(*period, kind, std::move(*found), rule);
+      },
+      [this, patient = *shown_](std::optional<exchange::LookBackPage> page) {
+        if (shown_ != patient) return;
+        lookBack_ = std::move(page);
+        emit lookBackChanged();
+      });
+}
+
+void HealthDesk::add(health::Observation observation, store::Confirmed confirmed) {
+  observation.who = collection_.author().who;
+  if (confirmed == store::Confirmed::No)
+    if (const std::string doubt = store::doubtAbout(observation, today_()); !doubt.empty())
+      return emit questioned(QString::fromStdString(doubt));
+  collection_.perform(undoStack_, this,
+                      {.verb =
+                           [observation](store::Collection& collection, const store::Author& author) {
+                             return store::addObservation(collection, observation, store::Confirmed::Yes,
+                                                          author);
+                           },
+                       .further = {},
+                       .what = tr("write down what was seen"),
+                       .done =
+                           [this](const store::Written&) {
+                             emit kept();
+                             read();
+                           },
+                       .takenBack = [this] { read(); }});
+}
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/health/health_desk.h"
+#include "ui/health/rows_model.h"
+#include "ui/shared/dialogs.h"
+#include "ui/shared/room.h"
+
+#include <string>
+
+class QComboBox;
+class QDoubleSpinBox;
+class QLabel;
+class QListWidget;
+class QPushButton;
+class QSpinBox;
+class QStackedWidget;
+
+namespace tarebowl::ui {
+
+class HealthTimeline;
+class ObservationForm;
+class PlainTable;
+
+/// The health of the animals: what was seen, on one time axis with what was eaten; the calcium review and the
+/// look-back. It only wires.
+class HealthRoom : public Room {
+  Q_OBJECT
+ public:
+  HealthRoom(OpenCollection& collection, Dialogs dialogs, HealthDesk::Clock today, QWidget* parent = nullptr);
+
+  [[nodiscard]] RoomState state() const override;
+  [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
+  void goTo(qint64 id) override;
+
+  [[nodiscard]] HealthDesk& desk() const { return *desk_; }
+  [[nodiscard]] HealthTimeline& timeline() const { return *timeline_; }
+  [[nodiscard]] ObservationForm& form() const { return *form_; }
+  [[nodiscard]] PlainTable& observations() const { return *seen_; }
+  [[nodiscard]] PlainTable& zones() const { return *zones_; }
+  [[nodiscard]] PlainTable& links() const { return *links_; }
+
+ private:
+  void build();
+  [[nodiscard]] QWidget* makeLeft();
+  [[nodiscard]] QWidget* makeReview();
+  [[nodiscard]] QWidget* makeLookBack();
+  [[nodiscard]] QWidget* makeHead();
+  void wire();
+  void showPatients();
+  void showView();
+  void showLookBack();
+  void lookBackFromRow(int row);
+  void askAgain();
+  void keep(bool confirmed);
+  void writePage();
+  void complain(const QString& text);
+
+  OpenCollection& collection_;
+  Dialogs dialogs_;
+  HealthDesk* desk_;
+  QListWidget* patients_;
+  ObservationForm* form_;
+  PlainTable* seen_;
+  RowsModel* seenRows_;
+  HealthTimeline* timeline_;
+  PlainTable* zones_;
+  RowsModel* zoneRows_;
+  PlainTable* links_;
+  RowsModel* linkRows_;
+  QComboBox* days_;
+  QComboBox* supplement_;
+  QDoubleSpinBox* retained_;
+  QSpinBox* hours_;
+  QPushButton* page_;
+  QLabel* heading_;
+  QLabel* invented_;
+  QLabel* review_;
+  QLabel* lookBack_;
+  QLabel* banner_;
+};
+
+}  // namespace tarebowl::ui

@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/health/health_desk.h"
+#include "ui/shared/bare_chart.h"
+
+#include <string>
+
+class QDateTimeAxis;
+class QValueAxis;
+class QXYSeries;
+
+namespace tarebowl::ui {
+
+/// Signs, body mass, Ca:P as eaten and offered and the beginnings of diet versions on one axis of days. A
+/// stretch is looked at closer by dragging over it, by the wheel and by + and -; 0 shows all again.
+class HealthTimeline : public BareChart {
+  Q_OBJECT
+ public:
+  explicit HealthTimeline(QWidget* parent = nullptr);
+  void show(const HealthView& view);
+  /// factor above 1: closer, about the middle of what is in sight.
+  void zoom(double factor);
+  void showAll();
+  [[nodiscard]] double daysInSight() const;
+
+ protected:
+  void changeEvent(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+
+ private:
+  void rebuild();
+  void addAxes();
+  void addRatio();
+  void addMasses();
+  void addSigns();
+  void addDiets();
+  void place(QXYSeries& series, QValueAxis& axis);
+
+  std::optional<HealthView> view_;
+  QDateTimeAxis* days_ = nullptr;
+  QValueAxis* ratio_ = nullptr;
+  QValueAxis* mass_ = nullptr;
+};
+
+}  // namespace tarebowl::ui
