@@ -3,6 +3,7 @@
 #include "ui/shared/one_page.h"
 
 #include <QAbstractTextDocumentLayout>
+#include <QImage>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
@@ -12,6 +13,7 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr int kDotsPerInch = 96;
+constexpr int kDotsPerMetre = 3780;  // the same: 96 / 0.0254
 constexpr double kLeastScale = 0.6;  // smaller than that nobody reads it on a wall
 constexpr double kScaleStep = 0.02;
 
@@ -32,6 +34,30 @@ double scaleToFit(QTextDocument& document, QSizeF page) {
 
 }  // namespace
 
+void layOutOnePage(const QString& html, QPagedPaintDevice& device) {
+  const double dots = device.logicalDpiX() / static_cast<double>(kDotsPerInch);
+  QImage ruler(1, 1, QImage::Format_Grayscale8);
+  ruler.setDotsPerMeterX(kDotsPerMetre);
+  ruler.setDotsPerMeterY(kDotsPerMetre);
+  QTextDocument document;
+  document.documentLayout()->setPaintDevice(&ruler);
+  document.setDocumentMargin(0);
+  document.setHtml(richText(html));
+  const QSizeF page(device.width() / dots, device.height() / dots);
+  const double scale = scaleToFit(document, page);
+  document.setTextWidth(page.width() / scale);
+  QPainter painter(&device);
+  const double height = page.height() / scale;
+  for (double top = 0; top < document.size().height(); top += height) {
+    if (top > 0) device.newPage();
+    painter.save();
+    painter.scale(scale * dots, scale * dots);
+    painter.translate(0, -top);
+    document.drawContents(&painter, QRectF(0, top, page.width() / scale, height));
+    painter.restore();
+  }
+}
+
 void layOutOnePage(const QString& html, const QString& title, QIODevice& out) {
   QPdfWriter writer(&out);
   writer.setPageSize(QPageSize(QPageSize::A4));
@@ -39,23 +65,7 @@ void layOutOnePage(const QString& html, const QString& title, QIODevice& out) {
   writer.setResolution(kDotsPerInch);
   writer.setTitle(title);
   writer.setCreator(QStringLiteral("Tarebowl"));
-  QTextDocument document;
-  document.documentLayout()->setPaintDevice(&writer);
-  document.setDocumentMargin(0);
-  document.setHtml(richText(html));
-  const QSizeF page(writer.width(), writer.height());
-  const double scale = scaleToFit(document, page);
-  document.setTextWidth(page.width() / scale);
-  QPainter painter(&writer);
-  const double height = page.height() / scale;
-  for (double top = 0; top < document.size().height(); top += height) {
-    if (top > 0) writer.newPage();
-    painter.save();
-    painter.scale(scale, scale);
-    painter.translate(0, -top);
-    document.drawContents(&painter, QRectF(0, top, page.width() / scale, height));
-    painter.restore();
-  }
+  layOutOnePage(html, writer);
 }
 
 }  // namespace tarebowl::ui
