@@ -224,6 +224,7 @@ std::string costText(const BalanceProblem& problem, const Explanation& explanati
                            within(food::describe(*problem.objective.nutrient).name));
       break;
     case diet::Objective::Kind::Closest:
+    case diet::Objective::Kind::FewestFoods:
       break;
   }
   return "moves the diet";

@@ -12,7 +12,7 @@ namespace tarebowl::animal {
 
 template <>
 struct Words<diet::Objective::Kind> {
-  static constexpr WordList<4> kWords{"closest", "lowest-cost", "lowest", "highest"};
+  static constexpr WordList<5> kWords{"closest", "lowest-cost", "lowest", "highest", "fewest-foods"};
 };
 
 template <>

@@ -88,6 +88,7 @@ void writeObjective(solver::Program& program, const BalanceProblem& problem, con
   program.centre = program.curvature = program.cost = Eigen::VectorXd::Zero(foods);
   switch (problem.objective.kind) {
     case Objective::Kind::Closest:
+    case Objective::Kind::FewestFoods:
       program.centre = gramsOf(problem, reference);
       program.curvature = distanceUnits(program.centre).array().square().inverse().matrix();
       return;

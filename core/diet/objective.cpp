@@ -3,6 +3,7 @@
 #include "core/diet/objective.h"
 
 #include "core/diet/supply.h"
+#include "core/solver/fewest.h"
 
 #include <algorithm>
 
@@ -36,6 +37,8 @@ double objectiveOf(const BalanceProblem& problem, const Diet& reference, const D
       return distance(reference, diet);
     case Objective::Kind::LowestCost:
       return cost(problem, diet);
+    case Objective::Kind::FewestFoods:
+      return solver::usedIn(gramsOf(problem, diet));
     case Objective::Kind::Lowest:
     case Objective::Kind::Highest:
       break;

@@ -62,7 +62,13 @@ struct LiftedBan {
 
 /// What is sought among the diets with the least shortfall.
 struct Objective {
-  enum class Kind { Closest, LowestCost, Lowest, Highest };
+  enum class Kind {
+    Closest,
+    LowestCost,
+    Lowest,
+    Highest,
+    FewestFoods  ///< and closest among those
+  };
   Kind kind = Kind::Closest;
   std::optional<food::NutrientId> nutrient;  ///< for Lowest and Highest
   bool operator==(const Objective&) const = default;

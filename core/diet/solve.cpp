@@ -9,6 +9,7 @@
 #include "core/diet/objective.h"
 #include "core/diet/scale_step.h"
 #include "core/diet/verification.h"
+#include "core/solver/fewest.h"
 #include "core/solver/solve.h"
 
 #include <fmt/core.h>
@@ -87,8 +88,13 @@ std::vector<double> multipliersOf(const BalanceProblem& problem, const Formulati
   return multipliers;
 }
 
+bool isFewest(const BalanceProblem& problem) {
+  return problem.objective.kind == Objective::Kind::FewestFoods;
+}
+
 /// What the solver claims of its answer, in the trade's terms.
 double claimedObjective(const BalanceProblem& problem, const solver::Solution& solution) {
+  if (isFewest(problem)) return solver::usedIn(solution.x);
   return problem.objective.kind == Objective::Kind::Highest ? -solution.objective : solution.objective;
 }
 
@@ -145,7 +151,8 @@ DietSolution solveUntimed(const BalanceProblem& problem, const SolveOptions& opt
   solver::Limits limits;
   limits.deadline = options.deadline;
   limits.stop = options.stop;
-  const solver::Solution solution = solver::solve(formulation.program, limits);
+  const solver::Solution solution = isFewest(problem) ? solver::solveFewest(formulation.program, limits)
+                                                      : solver::solve(formulation.program, limits);
   DietSolution answer = solution.status == solver::Status::Optimal
                             ? answerFrom(problem, measures, formulation, reference, solution)
                             : withoutAnswer(solution);

@@ -33,7 +33,8 @@ struct DietSolution {
   std::string reason;      ///< Failed, Unbounded, Stopped: a code word and facts, not a sentence for users
   Diet grams;              ///< empty for Impossible, Unbounded, Stopped and Failed
   double shortfall = 0.0;  ///< sum of weight times relative shortfall
-  /// Closest: squared relative distance; lowest cost: cost per animal and day; else the nutrient's amount.
+  /// Closest: squared relative distance; lowest cost: cost per animal and day; fewest foods: how many; else
+  /// the nutrient's amount.
   double objective = 0.0;
   double provenGap = 0.0;  ///< relative, of the stage that was not closed
   Balance balance;

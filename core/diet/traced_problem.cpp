@@ -34,6 +34,8 @@ Trace::Status statusOf(solver::Status status) {
 TracedProblem::TracedProblem(const BalanceProblem& problem, const TraceOptions& options)
     : problem_(bansAnything(problem) ? withoutBanned(problem) : problem), defect_(unsolvable(problem_)) {
   if (defect_) return;
+  // A count has no way between two numbers: what is traced is the closeness that is sought beside it.
+  if (problem_.objective.kind == Objective::Kind::FewestFoods) problem_.objective = {};
   measures_ = measuresOf(problem_);
   defect_ = uncountable(measures_);
   if (defect_) return;

@@ -20,7 +20,7 @@ Trace failed(Trace::Status status, std::string reason) {
 }
 
 bool isQuadratic(const Objective& objective) {
-  return objective.kind == Objective::Kind::Closest;
+  return objective.kind == Objective::Kind::Closest || objective.kind == Objective::Kind::FewestFoods;
 }
 
 /// The program with one more hard row at its end: what the other objective may come to at most.

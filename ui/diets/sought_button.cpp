@@ -58,6 +58,8 @@ QString objectiveText(const diet::Objective& objective) {
       return SoughtButton::tr("Closest to now");
     case Kind::LowestCost:
       return SoughtButton::tr("Lowest cost");
+    case Kind::FewestFoods:
+      return SoughtButton::tr("Fewest foods");
     case Kind::Lowest:
       return SoughtButton::tr("Least %1").arg(nutrient);
     case Kind::Highest:
@@ -79,7 +81,9 @@ void SoughtButton::show(const diet::BalanceProblem& problem) {
   addChoice(*menu(), tr("Closest to now"), {Kind::Closest, {}}, current);
   const bool hasCosts = std::any_of(problem.foods.begin(), problem.foods.end(),
                                     [](const auto& food) { return food.costPerKg.has_value(); });
+  // A price that lacks is told below once the lowest cost is sought.
   if (hasCosts) addChoice(*menu(), tr("Lowest cost"), {Kind::LowestCost, {}}, current);
+  addChoice(*menu(), tr("Fewest foods"), {Kind::FewestFoods, {}}, current);
   menu()->addSeparator();
   addNutrients(tr("Least of"), Kind::Lowest, problem);
   addNutrients(tr("Most of"), Kind::Highest, problem);

@@ -247,6 +247,9 @@ QString soughtText(const DietDraft& draft, const diet::DietSolution& solution) {
   if (objective.kind == Kind::LowestCost)
     return Why::tr("No cheaper bowl meets the targets: %1 per animal a day.")
         .arg(measured(solution.objective));
+  if (objective.kind == Kind::FewestFoods)
+    return Why::tr("No bowl of fewer than %1 foods meets the targets; of such bowls it is the closest.")
+        .arg(std::lround(solution.objective));
   if (objective.kind != Kind::Closest && objective.nutrient) {
     const QString amount =
         withUnit(measured(solution.objective), unitText(food::describe(*objective.nutrient).unit));
