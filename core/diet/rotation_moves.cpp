@@ -201,12 +201,49 @@ bool PlanMoves::replaceOnce() {
   return helped;
 }
 
+/// The rules hold where these foods trade days.
+bool PlanMoves::mayTrade(const Place& one, const Place& other) {
+  const auto turnRound = [&] {
+    for (const Index day : {one.day, other.day})
+      for (const Index food : {one.food, other.food}) pattern_(day, food) = !pattern_(day, food);
+  };
+  turnRound();
+  const bool may = keepsRules(model_, pattern_);
+  turnRound();
+  return may;
+}
+
+bool PlanMoves::tradeWith(const Place& one) {
+  for (Index day = 0; day < model_.days; ++day) {
+    if (day == one.day || pattern_(day, one.food) || !isFree(day, one.food)) continue;
+    for (Index food = 0; food < model_.foods; ++food) {
+      if (!pattern_(day, food) || pattern_(one.day, food)) continue;
+      if (!isFree(day, food) || !isFree(one.day, food) || model_.cell(day, food).must) continue;
+      const double mine = grams_(one.day, one.food);
+      const double theirs = grams_(day, food);
+      const std::array changes{Change{one.day, one.food, -mine}, Change{one.day, food, theirs},
+                               Change{day, food, -theirs}, Change{day, one.food, mine}};
+      if (!fits(changes[1]) || !fits(changes[3]) || !valueAfter(changes).isBetterThan(value_)) continue;
+      if (mayTrade(one, {day, food}) && takeIfBetter(changes)) return true;
+    }
+  }
+  return false;
+}
+
+bool PlanMoves::tradeOnce() {
+  bool helped = false;
+  for (Index d = 0; d < model_.days; ++d)
+    for (Index j = 0; j < model_.foods; ++j)
+      if (pattern_(d, j) && isFree(d, j) && !model_.cell(d, j).must) helped |= tradeWith({d, j});
+  return helped;
+}
+
 void PlanMoves::shiftBetweenDays() {
-  while ((value_.broken > 0.0 || value_.daily > 0.0) && shiftOnce()) {
+  while ((value_.broken > 0.0 || value_.daily > 0.0) && (shiftOnce() || tradeOnce())) {
   }
 }
 
-void PlanMoves::improve(std::stop_token stop) {
+void PlanMoves::improve(const std::stop_token& stop) {
   constexpr int kMostSweeps = 40;
   for (int sweep = 0; sweep < kMostSweeps && !stop.stop_requested(); ++sweep) {
     bool helped = changeOnce();

@@ -20,10 +20,11 @@ class PlanMoves {
   [[nodiscard]] const solver::RowMatrix& grams() const { return grams_; }
   [[nodiscard]] const PlanValue& value() const { return value_; }
 
-  /// Grams of one food from one day to another.
+  /// Grams of one food from one day to another, and two foods in each other's days, while the days fall
+  /// short: the sums of the period stay what they are.
   void shiftBetweenDays();
   /// That, grams of one food, of two foods on a day, and one food in another's place, until nothing helps.
-  void improve(std::stop_token stop);
+  void improve(const std::stop_token& stop);
 
  private:
   struct Change {
@@ -39,6 +40,13 @@ class PlanMoves {
   bool shiftOnce();
   bool changeOnce();
   bool pairOnce();
+  struct Place {
+    Eigen::Index day;
+    Eigen::Index food;
+  };
+  [[nodiscard]] bool mayTrade(const Place& one, const Place& other);
+  bool tradeWith(const Place& one);
+  bool tradeOnce();
   bool replaceOnce();
   [[nodiscard]] double stepOf(Eigen::Index food) const;
   [[nodiscard]] bool isFree(Eigen::Index day, Eigen::Index food) const;

@@ -119,6 +119,7 @@ class RotationSearch {
     if (!totals) return;
     found_.nodes += totals->nodes;
     PlanMoves moves(model_, laidOut(restricted, *totals));
+    moves.shiftBetweenDays();
     if (moves.value().broken > kClosed || moves.value().daily > kClosed) moves.improve(options_.stop);
     if (moves.value().broken <= kClosed) keep(moves);
   }
