@@ -30,9 +30,26 @@ QString plusMinus(std::optional<double> value, double sd) {
   return value && sd > 0.0 ? Health::tr("%1 ± %2").arg(number(value), number(sd)) : number(value);
 }
 
-QString whose(const health::Observation& observation, const HealthView& view) {
-  return observation.individual ? QString::fromStdString(*observation.individual)
-                                : QString::fromStdString(view.period.intake.group.group.record.name);
+QString whose(const health::Observation& observation) {
+  return observation.individual ? QString::fromStdString(*observation.individual) : Health::tr("the group");
+}
+
+/// "ug" is how files write it.
+QString shown(std::string_view unit) {
+  return text(unit).replace(QStringLiteral("ug"), QStringLiteral("µg"));
+}
+
+/// What the row is too narrow for.
+QString tipOf(const health::Observation& observation) {
+  QStringList lines;
+  if (const auto& score = observation.faeces)
+    lines << Health::tr("%1 goes from %2 to %3, formed is %4, liquid is %5")
+                 .arg(QString::fromStdString(score->scale), number(score->lowest), number(score->highest),
+                      number(score->ideal),
+                      number(score->softer == health::Softer::Higher ? score->highest : score->lowest));
+  if (!observation.note.empty()) lines << QString::fromStdString(observation.note);
+  if (health::isSign(observation)) lines << Health::tr("A sign: Enter looks back from it");
+  return lines.join(QLatin1Char('\n'));
 }
 
 QColor inkOf(diet::TargetState state) {
@@ -80,9 +97,7 @@ QString kindText(health::SignKind kind) {
 QString whatWasSeen(const health::Observation& observation) {
   QStringList parts;
   if (const auto& score = observation.faeces)
-    parts << Health::tr("%1 on %2 (%3 … %4, ideal %5)")
-                 .arg(number(score->score), QString::fromStdString(score->scale), number(score->lowest),
-                      number(score->highest), number(score->ideal));
+    parts << Health::tr("%1 on %2").arg(number(score->score), QString::fromStdString(score->scale));
   if (observation.appetite) parts << text(animal::symbolOf(*observation.appetite));
   for (const health::BloodValue& value : observation.blood)
     parts << QStringLiteral("%1 %2 %3")
@@ -102,8 +117,8 @@ std::vector<RowsModel::Row> observationRows(const HealthView& view) {
     const bool sign = health::isSign(record);
     rows.push_back(
         {{(sign ? QStringLiteral("▲ ") : QStringLiteral("  ")) + kindText(record.kind), dateText(record.on),
-          whatWasSeen(record), whose(record, view), QString::fromStdString(record.who)},
-         sign ? Health::tr("A sign: Enter looks back from it") : QString(),
+          whatWasSeen(record), whose(record), QString::fromStdString(record.who)},
+         tipOf(record),
          sign ? currentTheme().lacking : QColor()});
   }
   return rows;
@@ -116,18 +131,18 @@ std::vector<RowsModel::Row> zoneRows(const HealthView& view) {
     const health::CalciumZone& zone = review.zones[i];
     const diet::TargetBalance& known = zone.offered.id.empty() ? zone.eaten : zone.offered;
     const bool after = review.advice && review.advice->dose.grams && i < review.advice->after.size();
-    rows.push_back({{text(exchange::stateText(zone.eaten.state)), QString::fromStdString(zone.id),
-                     QString::fromStdString(exchange::zoneText(known.min, known.max)),
-                     number(zone.offered.value), plusMinus(zone.eaten.value, zone.eaten.sd),
-                     after ? number(review.advice->after[i].eaten.value) : QString(),
-                     QString::fromStdString(exchange::zoneUnit(zone))},
-                    QString::fromStdString(zone.origin.source),
-                    inkOf(zone.eaten.state)});
+    rows.push_back(
+        {{text(exchange::stateText(zone.eaten.state)), QString::fromStdString(zone.id),
+          QString::fromStdString(exchange::zoneText(known.min, known.max)), number(zone.offered.value),
+          plusMinus(zone.eaten.value, zone.eaten.sd),
+          after ? number(review.advice->after[i].eaten.value) : QString(), shown(exchange::zoneUnit(zone))},
+         QString::fromStdString(zone.origin.source),
+         inkOf(zone.eaten.state)});
   }
   for (const health::Strand& strand : review.strands) {
     rows.push_back({{QString(), QString::fromStdString(food::describe(strand.nutrient).name), QString(),
                      number(strand.offered.perDay), plusMinus(strand.eaten.perDay, strand.eatenSd), QString(),
-                     Health::tr("%1 a day and animal").arg(text(exchange::symbolFor(strand.nutrient)))},
+                     Health::tr("%1 a day and animal").arg(shown(exchange::symbolFor(strand.nutrient)))},
                     QString(),
                     QColor()});
   }
@@ -142,6 +157,7 @@ std::vector<RowsModel::Row> linkRows(const exchange::LookBackPage& page) {
   std::vector<RowsModel::Row> rows;
   for (const health::FoodLink& link : page.lookBack.foods) {
     QString name = QString::fromStdString(page.subject.foodName(link.food));
+    if (link.pointedOut) name = Health::tr("▲ stands out: %1").arg(name);
     if (link.newFood) name += Health::tr(" (new)");
     QStringList with;
     for (const std::string& other : link.alwaysWith)
@@ -184,6 +200,12 @@ QString reviewText(const HealthView& view) {
   QStringList lines;
   lines << QString::fromStdString(exchange::coverageSentence(page.review));
   lines << QString::fromStdString(exchange::doseSentence(page));
+  for (const exchange::DietLine& diet : page.diets)
+    if (!diet.diet.empty())
+      lines << Health::tr("Fed by %1, version %2, from %3.")
+                   .arg(QString::fromStdString(diet.diet))
+                   .arg(diet.version)
+                   .arg(dateText(diet.day));
   lines << QString::fromStdString(exchange::oxalateSentence(page.review.oxalate));
   for (const std::string& caution : exchange::cautionsOf(page)) lines << QString::fromStdString(caution);
   return lines.join(QLatin1Char('\n'));

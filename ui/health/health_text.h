@@ -15,7 +15,7 @@ namespace tarebowl::ui {
 
 /// "Faeces", "Limping": what people call a kind of observation.
 [[nodiscard]] QString kindText(health::SignKind kind);
-/// "6 on faeces-7 (1 … 7, ideal 4)", "reduced", "calcium 2.4 mmol/l".
+/// "6 on faeces-7", "reduced", "calcium 2.4 mmol/l".
 [[nodiscard]] QString whatWasSeen(const health::Observation& observation);
 
 /// The newest first; the row's number leads back to the observation.

@@ -109,6 +109,10 @@ void HealthTimeline::place(QXYSeries& series, QValueAxis& axis) {
   series.attachAxis(&axis);
 }
 
+void HealthTimeline::hideFromLegend(QXYSeries& series) {
+  for (QLegendMarker* marker : chart()->legend()->markers(&series)) marker->setVisible(false);
+}
+
 /// A gap stays a gap: each run of known days is a line of its own, and the first bears the name.
 void HealthTimeline::addRatio() {
   const Theme& theme = currentTheme();
@@ -128,7 +132,7 @@ void HealthTimeline::addRatio() {
         run->setName(name);
         run->setPen(pen);
         place(*run, *ratio_);
-        if (named) chart()->legend()->markers(run).first()->setVisible(false);
+        if (named) hideFromLegend(*run);
         named = true;
       }
       run->append(millis(day.day), *value);
@@ -137,7 +141,7 @@ void HealthTimeline::addRatio() {
   addRuns(tr("Ca:P offered"), QPen(theme.soft, 1.4, Qt::DashLine),
           [](const health::RatioDay& day) { return day.offered; });
   addRuns(tr("Ca:P eaten"), QPen(theme.bar, 1.2), [](const health::RatioDay& day) { return day.eaten; });
-  addRuns(tr("Ca:P eaten, mean of 7 days"), QPen(theme.marker, 2.6),
+  addRuns(tr("mean of 7 days"), QPen(theme.marker, 2.6),
           [](const health::RatioDay& day) { return day.rolling; });
 }
 
@@ -148,10 +152,11 @@ void HealthTimeline::addMasses() {
     QLineSeries*& line = lines[mass.who];
     if (line == nullptr) {
       line = new QLineSeries;
-      line->setName(tr("mass of %1").arg(QString::fromStdString(mass.who)));
+      line->setName(tr("body mass"));
       line->setPen(QPen(theme.met, 1.4, lines.size() % 2 == 1 ? Qt::DotLine : Qt::DashDotLine));
       line->setPointsVisible(true);
       place(*line, *mass_);
+      if (lines.size() > 1) hideFromLegend(*line);
     }
     line->append(millis(mass.day), mass.kilograms);
   }
@@ -161,7 +166,7 @@ void HealthTimeline::addMasses() {
 void HealthTimeline::addSigns() {
   const Theme& theme = currentTheme();
   auto* signs = new QScatterSeries;
-  signs->setName(tr("▲ signs"));
+  signs->setName(tr("signs"));
   signs->setMarkerShape(QScatterSeries::MarkerShapeTriangle);
   signs->setMarkerSize(12.0);
   signs->setColor(theme.lacking);
@@ -173,14 +178,17 @@ void HealthTimeline::addSigns() {
 }
 
 void HealthTimeline::addDiets() {
+  bool named = false;
   for (const transfer::DietBegun& diet : view_->period.diets) {
     if (diet.diet.empty()) continue;
     auto* line = new QLineSeries;
-    line->setName(tr("from here %1/%2").arg(QString::fromStdString(diet.diet)).arg(diet.version));
+    line->setName(tr("a diet begins"));
     line->setPen(QPen(currentTheme().accent, 1.4, Qt::DashDotDotLine));
     line->append(millis(diet.day), 0.0);
     line->append(millis(diet.day), ratio_->max());
     place(*line, *ratio_);
+    if (named) hideFromLegend(*line);
+    named = true;
   }
 }
 

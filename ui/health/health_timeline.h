@@ -38,6 +38,7 @@ class HealthTimeline : public BareChart {
   void addSigns();
   void addDiets();
   void place(QXYSeries& series, QValueAxis& axis);
+  void hideFromLegend(QXYSeries& series);
 
   std::optional<HealthView> view_;
   QDateTimeAxis* days_ = nullptr;
