@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace CLI {
+namespace CLI {  // NOLINT(readability-identifier-naming): CLI11 gives it its name
 class App;
 }
 

@@ -125,7 +125,7 @@ TEST(HealthCommands, ThePageForTheFileHoldsCautionsSourcesAndTheMark) {
   ASSERT_EQ(outcome.status, 0) << outcome.err;
   std::ostringstream text;
   text << std::ifstream(page).rdbuf();
-  for (const char* part : {"INVENTED SAMPLE", "Calcium review: ", "Smallest addition", "Ca:P", "oxalate",
+  for (const char* part : {"INVENTED SAMPLE", "Calcium review: ", "Smallest addition", "Ca:P", "Oxalate",
                            "Values of foods: ", "licensed vet"})
     EXPECT_THAT(text.str(), HasSubstr(part));
 }

@@ -18,11 +18,13 @@
 #include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSpinBox>
 #include <QSplitter>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -31,6 +33,12 @@
 namespace tarebowl::ui {
 namespace {
 
+/// The field inside a spin box is a control of its own to a screen reader.
+void nameSpin(QAbstractSpinBox& spin, const QString& name) {
+  spin.setAccessibleName(name);
+  spin.findChild<QLineEdit*>()->setAccessibleName(name);
+}
+
 QLabel* makeWords() {
   auto* words = new QLabel;
   words->setWordWrap(true);
@@ -38,8 +46,9 @@ QLabel* makeWords() {
   return words;
 }
 
-QWidget* scrolled(QWidget* content) {
+QWidget* scrolled(QWidget* content, const QString& name) {
   auto* area = new QScrollArea;
+  area->setAccessibleName(name);
   area->setWidget(content);
   area->setWidgetResizable(true);
   area->setFrameShape(QFrame::NoFrame);
@@ -95,6 +104,8 @@ void HealthRoom::build() {
   tabs->addTab(makeReview(), tr("Calcium review"));
   tabs->addTab(makeLookBack(), tr("Look-back"));
   tabs->setDocumentMode(true);
+  tabs->setAccessibleName(tr("Review or look-back"));
+  tabs->tabBar()->setAccessibleName(tr("Review or look-back"));
   auto* right = new QWidget;
   auto* layout = new QVBoxLayout(right);
   layout->setContentsMargins(16, 10, 16, 10);
@@ -159,7 +170,7 @@ QWidget* HealthRoom::makeHead() {
 QWidget* HealthRoom::makeReview() {
   auto* content = new QWidget;
   supplement_->setAccessibleName(tr("Supplement"));
-  retained_->setAccessibleName(tr("Share of a dust that reaches the mouth"));
+  nameSpin(*retained_, tr("Share of a dust that reaches the mouth"));
   retained_->setRange(1.0, 100.0);
   retained_->setDecimals(0);
   retained_->setSuffix(tr(" %"));
@@ -176,12 +187,12 @@ QWidget* HealthRoom::makeReview() {
   layout->addWidget(review_);
   layout->addWidget(zones_, 1);
   zones_->setMinimumHeight(200);
-  return scrolled(content);
+  return scrolled(content, tr("Calcium review"));
 }
 
 QWidget* HealthRoom::makeLookBack() {
   auto* content = new QWidget;
-  hours_->setAccessibleName(tr("Hours before the sign"));
+  nameSpin(*hours_, tr("Hours before the sign"));
   hours_->setRange(health::kShortestWindow, health::kLongestWindow);
   hours_->setSingleStep(6);
   hours_->setValue(health::LookBackRule().hours);
@@ -196,7 +207,7 @@ QWidget* HealthRoom::makeLookBack() {
   layout->addWidget(lookBack_);
   layout->addWidget(links_, 1);
   links_->setMinimumHeight(200);
-  return scrolled(content);
+  return scrolled(content, tr("Look-back"));
 }
 
 void HealthRoom::wire() {

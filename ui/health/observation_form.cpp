@@ -65,6 +65,7 @@ ObservationForm::ObservationForm(QWidget* parent)
   for (const char* unit : {"mmol/l", "mg/dl", "nmol/l", "ng/ml", "U/l"})
     unit_->addItem(QString::fromLatin1(unit));
   day_->setAccessibleName(tr("Day"));
+  day_->findChild<QLineEdit*>()->setAccessibleName(tr("Day"));
   day_->setCalendarPopup(true);
   day_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
   words_->setWordWrap(true);

@@ -19,7 +19,7 @@ quantity::Date on(const char* iso) {
 }
 
 const store::Collection& brackenmere() {
-  static const OwnSample kSample;
+  static const OwnSample kSample(FeedingDays::TakenIn);
   return kSample.collection;
 }
 

@@ -128,7 +128,9 @@ TEST_F(HealthRoomTest, theReviewSaysHowLittleWouldDo) {
   named<QDoubleSpinBox>("Share of a dust that reaches the mouth").setValue(50.0);
   settle();
   const auto half = room->desk().view()->page.review.advice->dose.exact;
-  if (whole) EXPECT_NEAR(half.value(), 2.0 * *whole, 1e-9);
+  if (whole) {
+    EXPECT_NEAR(half.value(), 2.0 * *whole, 1e-9);
+  }
   EXPECT_THAT(said(), HasSubstr("Invented sample"));
 }
 
