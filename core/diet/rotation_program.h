@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/diet/rotation_blocks.h"
 #include "core/diet/rotation_model.h"
 #include "core/solver/program.h"
 
@@ -18,15 +19,6 @@ inline constexpr std::array kRotationStages{RotationStage::Period, RotationStage
 
 /// What may be missed in the questions before the one that is asked.
 using RotationBudgets = std::array<double, 3>;
-
-/// Days that are taken together: a plan then says how much of a food is fed on them in all, and on how many
-/// of them. Every plan of the rotation is one of the lumped one too, so that what this reaches is a bound;
-/// with each day on its own it is the rotation itself.
-using DayBlocks = std::vector<std::vector<Eigen::Index>>;
-[[nodiscard]] DayBlocks allTogether(const RotationModel& model);
-[[nodiscard]] DayBlocks alikeTogether(
-    const RotationModel& model);  ///< days with the same cells and structure
-[[nodiscard]] DayBlocks eachAlone(const RotationModel& model);
 
 /// One question as a program for the solver.
 struct RotationProgram {

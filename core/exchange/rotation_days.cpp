@@ -54,8 +54,7 @@ diet::DayList RotationDays::list(const JsonReader& reader) const {
       if (std::chrono::weekday(inDays(dateOfDay(from, d))).iso_encoding() == wanted) days.push_back(d);
   }
   std::ranges::sort(days);
-  const auto twice = std::ranges::unique(days);
-  days.erase(twice.begin(), twice.end());
+  days.erase(std::unique(days.begin(), days.end()), days.end());
   return days;
 }
 

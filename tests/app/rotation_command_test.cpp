@@ -13,10 +13,7 @@ using nlohmann::json;
 using testing::HasSubstr;
 
 std::string rules() {
-  return fileWith("rotation-rules.json", R"({"format": "tarebowl-rotation-rules/1", "from": "2026-11-30",
-      "daily_zones": {"widen": 0.6}, "often": [{"group": "leafy vegetable", "longest_run": 2}],
-      "variety": [{"group": "leafy vegetable", "wanted": 4}]})")
-      .string();
+  return sample("rotation/lemur-week.json");
 }
 
 TEST(RotateCommand, AWeekForTheLemursIsBalancedAndVaries) {

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Rotations of foods of the Indian Food Composition Tables 2017: small ones must be as good as CBC's proven
-// optimum of the same mixed-integer program, written day by day and apart from the program's own; on large
-// ones nothing that is said of what no plan betters may lie above a plan, and Clp's relaxation of the days
-// must agree with it.
+// Rotations of foods of the Indian Food Composition Tables 2017: small ones must be as good as the optimum
+// that CBC proves of the same mixed-integer program, written day by day and apart from the program's
+// own; on large ones nothing that is said of what no plan betters may lie above a plan, and Clp's relaxation
+// of the days must agree with it.
 #include "core/diet/rotation_bounds.h"
 #include "core/diet/rotation_model.h"
 #include "tests/reference/ifct_rotations.h"
@@ -72,8 +72,7 @@ TEST_F(RotationsOfTheIndianTables, TheLeastShortfallOfSmallOnesIsThatOfCbc) {
   for (std::uint64_t seed = 1; seed <= 12; ++seed) {
     SCOPED_TRACE(seed);
     RandomRotation wanted = small(seed);
-    wanted.displaced = 1.0;
-    wanted.targets = 6;
+    wanted.displaced = 0.4;  // more of them, and an assertion in CBC's own heuristics fails
     const diet::RotationProblem problem = randomRotation(foods, wanted);
     const auto cbc = solveWholeByCbc(readRotation(problem, Asked::LeastPeriodShortfall), 120.0);
     ASSERT_TRUE(cbc);
@@ -81,7 +80,7 @@ TEST_F(RotationsOfTheIndianTables, TheLeastShortfallOfSmallOnesIsThatOfCbc) {
     EXPECT_NEAR(plan.period.value, cbc->value, kAgreement);
     missed += cbc->value > 0.01 ? 1 : 0;
   }
-  EXPECT_GE(missed, 4);
+  EXPECT_GE(missed, 2);
 }
 
 TEST_F(RotationsOfTheIndianTables, OnLargeOnesTheBoundIsThatOfClpAndNoPlanLiesBelowIt) {
