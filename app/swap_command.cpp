@@ -10,6 +10,7 @@
 #include "core/diet/solve.h"
 #include "core/exchange/larder_json.h"
 #include "core/exchange/swap_json.h"
+#include "core/transfer/eaten_before.h"
 #include "core/transfer/swap_on_desk.h"
 
 #include <fmt/format.h>
@@ -59,6 +60,7 @@ SwapRequest ofCollection(const Command& command, const Streams& streams) {
                                    desk.version.record.version.number));
   auto request = transfer::swapRequestOn(desk, missing, std::move(candidates));
   if (!request) throw UsageError(fmt::format("--without: {} gives 0 g of {}", command.diet, command.without));
+  request->eatenBefore = transfer::eatenBefore(collection, desk.diet.record.group, dayOf(command));
   return std::move(*request);
 }
 

@@ -35,6 +35,9 @@ class KitchenRoom : public Room {
   void goTo(qint64 id) override;
   void showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task);
 
+  /// What a scale has read: it stands in the field until a person keeps it.
+  void takeWeight(quantity::Grams actual);
+
   [[nodiscard]] KitchenDesk& desk() const { return *desk_; }
   [[nodiscard]] WeighPane& weighPane() const { return *weigh_; }
   [[nodiscard]] LeftoverPane& leftoverPane() const { return *leftover_; }
@@ -56,7 +59,6 @@ class KitchenRoom : public Room {
   void wireSwap();
   void addActions();
   void showTask();
-  void takeWeight(quantity::Grams actual);
   void write(KitchenPage page);
   void complain(const QString& text);
 

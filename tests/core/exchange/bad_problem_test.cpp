@@ -138,7 +138,7 @@ const Slip kSlips[] = {
     // What is sought
     {"ReferenceToAnUnknownFood", "\"egg-boiled\": 7.5", "\"egg boiled\": 7.5", "reference[\"egg boiled\"]", "the id of a food, found \"egg boiled\""},
     {"NegativeReference", "\"egg-boiled\": 7.5", "\"egg-boiled\": -7.5", "reference.egg-boiled", "a number of 0 or more"},
-    {"UnknownObjective", "\"lowest-cost\"", "\"cheapest\"", "objective.kind", "closest, lowest-cost, lowest or highest, found \"cheapest\""},
+    {"UnknownObjective", "\"lowest-cost\"", "\"cheapest\"", "objective.kind", "closest, lowest-cost, lowest, highest or fewest-foods, found \"cheapest\""},
     {"LowestOfNothing", "\"lowest-cost\"", "\"lowest\"", "objective.nutrient", "found nothing"},
     {"HighestOfAnUnknownTagname", "\"lowest-cost\"", "\"highest\", \"nutrient\": \"FEE\"", "objective.nutrient", "did you mean FE?"},
     {"LowestOfANutrientNoFoodKnows", "\"lowest-cost\"", "\"lowest\", \"nutrient\": \"FE\"", "objective.nutrient", "at least one food knows, found FE"},

@@ -30,15 +30,15 @@ class SwapInABowl : public testing::Test {
   PrepBowl& foxes() {
     return *std::ranges::find(sheet.bowls, "fennecs", [](const PrepBowl& b) { return b.bowl.key.group; });
   }
-  intake::BowlItem& carrots() {
-    return *std::ranges::find(foxes().bowl.items, "carrot-boiled", &intake::BowlItem::food);
+  intake::BowlItem& courgette() {
+    return *std::ranges::find(foxes().bowl.items, "courgette-raw", &intake::BowlItem::food);
   }
   diet::SwapRequest request() {
-    auto asked = swapRequestOn(collection, foxes(), carrots());
+    auto asked = swapRequestOn(collection, foxes(), courgette());
     return std::get<diet::SwapRequest>(asked);
   }
 
-  OwnSample sample;
+  OwnSample sample{FeedingDays::TakenIn};
   store::Collection& collection = sample.collection;
   store::Author author{.who = "Keeper A", .at = "2026-11-20T07:30:00Z"};
   intake::PrepSheet sheet;
@@ -47,19 +47,19 @@ class SwapInABowl : public testing::Test {
 TEST_F(SwapInABowl, IsSoughtByTheDietThatTheBowlIsFedBy) {
   const diet::SwapRequest asked = request();
   ASSERT_EQ(asked.missing.size(), 1U);
-  EXPECT_EQ(asked.problem.foods[asked.missing[0]].id, "carrot-boiled");
-  EXPECT_EQ(asked.approved[asked.missing[0]], Grams(8)) << "24 g for three, per animal";
+  EXPECT_EQ(asked.problem.foods[asked.missing[0]].id, "courgette-raw");
+  EXPECT_EQ(asked.approved[asked.missing[0]], Grams(7.3)) << "21.9 g for three, per animal";
   EXPECT_TRUE(
-      std::ranges::none_of(asked.candidates, [](const auto& food) { return food.id == "carrot-boiled"; }));
+      std::ranges::none_of(asked.candidates, [](const auto& food) { return food.id == "courgette-raw"; }));
 }
 
 TEST_F(SwapInABowl, KnowsHowWellTheGroupAteEachFood) {
   // The foxes of the invented sample leave their vegetables and clear their pellet.
   const auto eaten = request().eatenBefore;
   ASSERT_TRUE(eaten.contains("insect-eater-pellet"));
-  ASSERT_TRUE(eaten.contains("carrot-boiled"));
-  EXPECT_GT(eaten.at("insect-eater-pellet").fraction, eaten.at("carrot-boiled").fraction);
-  EXPECT_GT(eaten.at("carrot-boiled").bowls, 20);
+  ASSERT_TRUE(eaten.contains("courgette-raw"));
+  EXPECT_GT(eaten.at("insect-eater-pellet").fraction, eaten.at("courgette-raw").fraction);
+  EXPECT_GT(eaten.at("courgette-raw").bowls, 20);
 }
 
 TEST_F(SwapInABowl, OffersOnlyWhatIsInTheHouse) {
@@ -75,21 +75,21 @@ TEST_F(SwapInABowl, IsWrittenInGramsOfTheBowlAndStandsOnTheSheet) {
   const auto ranking = diet::rankSwaps(asked);
   ASSERT_FALSE(ranking.singles.empty());
   const diet::Swap& best = ranking.singles.front();
-  const intake::SwapMade made = swapMade(foxes().bowl, carrots(), asked, best, "not delivered");
+  const intake::SwapMade made = swapMade(foxes().bowl, courgette(), asked, best, "not delivered");
   ASSERT_EQ(made.given.size(), 1U);
   EXPECT_EQ(made.given[0].amount, best.parts[0].grams * 3.0);
   const bool keeperMay = diet::effectOf(asked, best).approval.keeperMay();
   EXPECT_EQ(made.approval, keeperMay ? intake::SwapApproval::KeeperDecides : intake::SwapApproval::Waiting);
   store::addSwap(collection, made, author);
   sheet = readPrepSheet(collection, "Small Mammals", kSampleDay);
-  EXPECT_EQ(carrots().swappedOut, keeperMay);
+  EXPECT_EQ(courgette().swappedOut, keeperMay);
 }
 
 TEST_F(SwapInABowl, IsNotSoughtForWhatIsWeighedInOrIsNotOfTheDiet) {
-  const store::WeightRead weight{{foxes().bowl.key, carrots().item}, Grams(24)};
+  const store::WeightRead weight{{foxes().bowl.key, courgette().item}, Grams(21.9)};
   store::weighIn(collection, {&weight, 1}, author);
   sheet = readPrepSheet(collection, "Small Mammals", kSampleDay);
-  EXPECT_EQ(std::get<NoSwap>(swapRequestOn(collection, foxes(), carrots())), NoSwap::Weighed);
+  EXPECT_EQ(std::get<NoSwap>(swapRequestOn(collection, foxes(), courgette())), NoSwap::Weighed);
   intake::BowlItem stranger{.item = 9, .food = "kale-raw", .planned = Grams(3)};
   EXPECT_EQ(std::get<NoSwap>(swapRequestOn(collection, foxes(), stranger)), NoSwap::NotInDiet);
   foxes().bowl.diet.clear();

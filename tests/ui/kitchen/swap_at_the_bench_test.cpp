@@ -46,7 +46,7 @@ class SwapAtTheBench : public ::testing::Test {
     collection.open({.name = QStringLiteral("brackenmere"), .file = file, .invented = true},
                     [file = file] { return Collection::open(file, kOpenedAt); });
     settle();
-    room.showSheet(QStringLiteral("Small Mammals"), kitchenDay());
+    room.showSheet(QStringLiteral("Small Mammals"), kitchenDay(), KitchenDesk::Task::WeighIn);
     settle();
     room.weighPane().field().setFocus();
   }
@@ -80,7 +80,7 @@ class SwapAtTheBench : public ::testing::Test {
 };
 
 TEST_F(SwapAtTheBench, WhatTheKeeperTakesStandsOnTheSheetAndIsWeighedNext) {
-  goTo("fennecs", "carrot-boiled");
+  goTo("fennecs", "courgette-raw");
   press(Qt::Key_Asterisk);
   EXPECT_TRUE(room.isSwapping());
   offersComplete();
@@ -90,18 +90,18 @@ TEST_F(SwapAtTheBench, WhatTheKeeperTakesStandsOnTheSheetAndIsWeighedNext) {
   EXPECT_EQ(QApplication::focusWidget(), &room.weighPane().field());
   const auto swaps = store::swapsBetween(Collection::open(file, kOpenedAt), kitchenDay(), kitchenDay());
   ASSERT_EQ(swaps.size(), 1U);
-  EXPECT_EQ(swaps[0].record.food, "carrot-boiled");
+  EXPECT_EQ(swaps[0].record.food, "courgette-raw");
   EXPECT_EQ(swaps[0].record.by.who, "Keeper A");
   const intake::Bowl bowl = foxes();
-  const auto carrots = std::ranges::find(bowl.items, "carrot-boiled", &intake::BowlItem::food);
+  const auto courgette = std::ranges::find(bowl.items, "courgette-raw", &intake::BowlItem::food);
   const bool decided = swaps[0].record.approval == intake::SwapApproval::KeeperDecides;
-  EXPECT_EQ(carrots->swappedOut, decided);
+  EXPECT_EQ(courgette->swappedOut, decided);
   EXPECT_EQ(std::ranges::count(bowl.items, swaps[0].record.given.at(0).food, &intake::BowlItem::food),
             decided ? 1 : 0);
 }
 
 TEST_F(SwapAtTheBench, EscapeLeavesTheBowlAsItWas) {
-  goTo("fennecs", "carrot-boiled");
+  goTo("fennecs", "courgette-raw");
   press(Qt::Key_Asterisk);
   offersComplete();
   press(Qt::Key_Escape);
