@@ -85,6 +85,13 @@ void ScaleBar::use(const ScaleSettings& settings) {
 }
 
 void ScaleBar::toggle() {
+  if (!port_.isInUse() && !choosing_) {
+    choosing_ = true;
+    showChoice();
+    ports_->setFocus();
+    return;
+  }
+  choosing_ = false;
   ScaleSettings settings = typed();
   if (port_.isInUse()) settings.port.clear();
   use(settings);
@@ -93,10 +100,12 @@ void ScaleBar::toggle() {
 
 void ScaleBar::showChoice() {
   const bool used = port_.isInUse();
-  for (QComboBox* choice : {ports_, speeds_, units_}) choice->setVisible(!used);
-  connect_->setText(used ? tr("Let go") : tr("Use scale"));
-  connect_->setAccessibleName(used ? tr("Let go of the scale") : tr("Use the scale"));
-  if (!used) state_->setText(tr("No scale: weights are typed."));
+  for (QComboBox* choice : {ports_, speeds_, units_}) choice->setVisible(choosing_);
+  connect_->setText(used ? tr("Let go") : choosing_ ? tr("Use scale") : tr("Scale…"));
+  connect_->setAccessibleName(used        ? tr("Let go of the scale")
+                              : choosing_ ? tr("Use the scale")
+                                          : tr("Choose a scale"));
+  if (!used) state_->setText(choosing_ ? QString() : tr("No scale: weights are typed."));
 }
 
 void ScaleBar::showWeight(double grams, bool settled) {

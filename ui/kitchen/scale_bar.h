@@ -37,6 +37,7 @@ class ScaleBar : public QFrame {
   [[nodiscard]] ScaleSettings typed() const;
 
   ScalePort port_;
+  bool choosing_ = false;
   QLabel* state_;
   QComboBox* ports_;
   QComboBox* units_;

@@ -24,8 +24,9 @@ TEST(TheScaleOfABench, IsChosenOnceAndShowsWhatStandsOnIt) {
   ScaleSettings chosen;
   QObject::connect(&bar, &ScaleBar::chosen, [&](const ScaleSettings& settings) { chosen = settings; });
   EXPECT_EQ(bar.state(), QStringLiteral("No scale: weights are typed."));
-  bar.findChild<QComboBox*>()->setCurrentText(scale.port());
   auto* use = bar.findChild<QPushButton*>();
+  use->click();
+  bar.findChild<QComboBox*>()->setCurrentText(scale.port());
   use->click();
   EXPECT_EQ(chosen.port, scale.port()) << "to be remembered";
   scale.send("US  11.0 g\r\n");
