@@ -34,7 +34,7 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr int kListWidth = 276;
-constexpr int kSideWidth = 286;
+constexpr int kSideWidth = 262;
 
 }  // namespace
 

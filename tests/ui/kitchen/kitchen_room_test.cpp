@@ -89,6 +89,12 @@ TEST_F(KitchenRoomTest, TheFirstFoodOfTheFirstBowlIsOnTheScale) {
   EXPECT_THAT(room.side().text().toStdString(), HasSubstr("Gloves on"));
 }
 
+TEST_F(KitchenRoomTest, FitsBesideTheRailOnTheSmallestScreen) {
+  constexpr int kScreen = 1366;
+  constexpr int kRail = 76;
+  EXPECT_LE(room.minimumSizeHint().width(), kScreen - kRail);
+}
+
 TEST_F(KitchenRoomTest, AKeeperWeighsTheWholeSheetInWithNumberKeysAndEnter) {
   type("10");
   EXPECT_EQ(onScale(), "tenrecs kale");
