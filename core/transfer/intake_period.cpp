@@ -13,7 +13,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <ranges>
 
 namespace tarebowl::transfer {
 
@@ -71,9 +70,9 @@ std::vector<intake::WaterPan> pansOf(const store::Collection& collection, const 
 
 food::EnergyMethod energyMethodOf(const store::Collection& collection,
                                   const std::vector<intake::Bowl>& bowls) {
-  for (const intake::Bowl& bowl : std::views::reverse(bowls)) {
-    if (bowl.diet.empty()) continue;
-    if (const auto fed = store::fedOn(collection, bowl.diet, bowl.key.day))
+  for (auto bowl = bowls.rbegin(); bowl != bowls.rend(); ++bowl) {
+    if (bowl->diet.empty()) continue;
+    if (const auto fed = store::fedOn(collection, bowl->diet, bowl->key.day))
       return fed->record.version.energyMethod;
   }
   return food::EnergyMethod::ModifiedAtwater;
