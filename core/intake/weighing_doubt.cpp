@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/intake/weighing_doubt.h"
 
+#include "core/intake/scale_line.h"
 #include "core/intake/time_of_sheet.h"
 
 #include <cmath>
@@ -12,8 +13,6 @@ namespace {
 
 using quantity::Grams;
 
-/// Exact by definition (international avoirdupois pound, 1959: 0.45359237 kg, of 16 ounces).
-constexpr double kGramsPerOunce = 28.349523125;
 constexpr long long kMinute = 60;
 
 /// A slip of the decimal point or of the unit leaves a weight that was near enough in its own unit.
@@ -29,7 +28,8 @@ std::optional<WeighingDoubt> doubtOfSize(Grams actual, const WeighingFacts& fact
     if (isAbout(actual, facts.planned, 10.0, facts.tolerance)) return WeighingDoubt::TenTimes;
     if (actual > Grams(0) && isAbout(actual, facts.planned, 0.1, facts.tolerance))
       return WeighingDoubt::TenthOf;
-    if (isAbout(actual, facts.planned, 1.0 / kGramsPerOunce, facts.tolerance) && actual > Grams(0))
+    if (isAbout(actual, facts.planned, 1.0 / toGrams(1.0, ScaleUnit::Ounce).value(), facts.tolerance) &&
+        actual > Grams(0))
       return WeighingDoubt::NotInGrams;
   }
   return state == WeightState::Over ? WeighingDoubt::Over : WeighingDoubt::Under;
