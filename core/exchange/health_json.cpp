@@ -100,6 +100,7 @@ Json doseJson(const health::Dose& dose) {
             {"exact_grams", toJson(dose.exact)},
             {"upper_limits_allow_grams", toJson(dose.most)}};
   json["crossed"] = dose.crossed;
+  json["crossed_if_all_eaten"] = dose.crossedIfAllEaten;
   return json;
 }
 

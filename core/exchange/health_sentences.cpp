@@ -26,6 +26,12 @@ std::string doseAndWhy(const health::SupplementAdvice& advice, const std::string
                      shortNumber(advice.dose.exact), percentText(advice.retained), percentText(advice.eaten));
 }
 
+std::string ifAllEaten(const health::Dose& dose) {
+  if (dose.crossedIfAllEaten.empty()) return "";
+  return fmt::format(" If all of it reached the mouth, over their maximum would be: {}.",
+                     fmt::join(dose.crossedIfAllEaten, ", "));
+}
+
 }  // namespace
 
 std::string doseSentence(const CalciumPage& page) {
@@ -42,11 +48,12 @@ std::string doseSentence(const CalciumPage& page) {
                              ? ""
                              : fmt::format(" Over their maximum: {}.", fmt::join(advice.dose.crossed, ", ")));
     case DoseAnswer::Found:
-      return fmt::format("The least that brings calcium and Ca:P into zone: {}. Ca:P goes from {} to {}.{}",
+      return fmt::format("The least that brings calcium and Ca:P into zone: {}. Ca:P goes from {} to {}.{}{}",
                          dose, shortNumber(advice.caPBefore), shortNumber(advice.caPAfter),
                          advice.dose.most
                              ? fmt::format(" The upper limits allow {} g.", shortNumber(advice.dose.most))
-                             : " No upper limit that is known is reached by it.");
+                             : " No upper limit that is known is reached by it.",
+                         ifAllEaten(advice.dose));
     case DoseAnswer::NotByThisFood:
       return fmt::format(
           "No amount of {} brings calcium and Ca:P into zone: it holds too little calcium for "

@@ -92,7 +92,10 @@ class Search {
       if (!measure.max || !measure.defect.empty()) continue;
       const Line line = lineOf(measure, *measure.max, eaten_, food_);
       const double slack = kNone * scaleOf(measure, *measure.max, eaten_);
-      if (line.lack - line.slope * grams / bowlPerEaten_ < -slack) dose_.crossed.push_back(measure.id);
+      if (line.lack - line.slope * grams / bowlPerEaten_ < -slack)
+        dose_.crossed.push_back(measure.id);
+      else if (line.lack - line.slope * grams / problem_.eater.count < -slack)
+        dose_.crossedIfAllEaten.push_back(measure.id);
       if (!(line.slope > 0.0)) continue;
       const double most = std::max(0.0, line.lack / line.slope) * bowlPerEaten_;
       dose_.rules.push_back({measure.id, most, true});

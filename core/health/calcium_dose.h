@@ -42,6 +42,9 @@ struct Dose {
   std::optional<double> most{};        ///< the most that all maxima allow; nothing where none binds
   std::vector<DoseRule> rules{};       ///< what binds: minima that are missed, maxima that a dose can reach
   std::vector<std::string> crossed{};  ///< maxima that the answer would break, or that are broken already
+  /// Further maxima that it would break if all of it reached the mouth: what is retained and eaten is
+  /// assumed.
+  std::vector<std::string> crossedIfAllEaten{};
 };
 
 /// problem: its foods, targets and ratios; eaten: grams of each food as eaten per animal and day, one each.

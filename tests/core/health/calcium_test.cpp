@@ -104,6 +104,19 @@ TEST(CalciumDose, holdsTheSafeUpperLimits) {
   EXPECT_EQ(smallestDose(made.problem, made.eaten, {.supplement = 1}).answer, DoseAnswer::Found);
 }
 
+TEST(CalciumDose, tellsWhatItWouldCrossIfNothingFellOff) {
+  Crickets made;
+  // At half retained 2.1 g are put on: 40.7 + 420.5 = 461.2 mg are eaten, of all of it 40.7 + 840.9 = 881.6.
+  made.addCalcium({}, 600.0);
+  const Dose dose = smallestDose(made.problem, made.eaten, {.supplement = 1, .retained = 0.5});
+  EXPECT_EQ(dose.answer, DoseAnswer::Found);
+  EXPECT_TRUE(dose.crossed.empty());
+  EXPECT_EQ(dose.crossedIfAllEaten, std::vector<std::string>{"calcium-limit"});
+  made.problem.targets[0].max = 882.0;
+  EXPECT_TRUE(
+      smallestDose(made.problem, made.eaten, {.supplement = 1, .retained = 0.5}).crossedIfAllEaten.empty());
+}
+
 TEST(CalciumDose, theHardestMinimumDecides) {
   Crickets made;
   made.addCalcium(600.0, {});
