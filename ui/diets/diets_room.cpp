@@ -18,7 +18,7 @@
 #include "ui/diets/diet_shelf.h"
 #include "ui/diets/explore_pane.h"
 #include "ui/diets/food_label.h"
-#include "ui/diets/food_picker.h"
+#include "ui/collection/food_picker.h"
 #include "ui/diets/ingredient_table.h"
 #include "ui/diets/ladder_model.h"
 #include "ui/diets/larder.h"
