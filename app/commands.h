@@ -2,24 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/command_line.h"
+#include "app/streams.h"
 
-#include <iosfwd>
+namespace CLI {  // NOLINT(readability-identifier-naming): CLI11 gives it its name
+class App;
+}
 
 namespace tarebowl::app {
 
-/// What the program returns to the shell, as the documented problem format says.
-enum ExitStatus : int { kDone = 0, kInternalFailure = 1, kUnreadable = 2, kImpossible = 3 };
-
-/// Where a command reads and writes.
-struct Streams {
-  std::istream& in;
-  std::ostream& out;
-  std::ostream& err;
-};
-
-/// All but OpenWindow. Throws exchange::FormatError for a file that cannot be read, store::StoreError for a
-/// collection.
-[[nodiscard]] int runInTerminal(const Command& command, const Streams& streams);
+/// Every command of the terminal, in the order of the help. The one that the line names sets chosen, with
+/// what it was told, while the line is parsed; the commands outlive neither app nor chosen.
+void defineCommands(CLI::App& app, Run& chosen);
 
 }  // namespace tarebowl::app

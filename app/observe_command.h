@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/streams.h"
+
+namespace CLI {  // NOLINT(readability-identifier-naming): CLI11 gives it its name
+class App;
+}
+
+namespace tarebowl::app {
+
+/// observe: writes one observation down. What is to be asked about is not written without --confirm.
+void defineObserve(CLI::App& app, Run& chosen);
+
+}  // namespace tarebowl::app

@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/streams.h"
+
+namespace CLI {  // NOLINT(readability-identifier-naming): CLI11 gives it its name
+class App;
+}
+
+namespace tarebowl::app {
+
+/// targets: "tarebowl-targets/1", or a table, of a group.
+void defineTargets(CLI::App& app, Run& chosen);
+
+}  // namespace tarebowl::app
