@@ -10,8 +10,8 @@ class App;
 
 namespace tarebowl::app {
 
-/// Every command of the terminal, in the order of the help. The one that the line names sets chosen, with
-/// what it was told, while the line is parsed; the commands outlive neither app nor chosen.
+/// Every command of the terminal, in the order of the help. While app parses a line, the command that it
+/// names sets chosen, which must live as long as app.
 void defineCommands(CLI::App& app, Run& chosen);
 
 }  // namespace tarebowl::app
