@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/streams.h"
+#include "app/command.h"
 
 #include <optional>
 #include <stdexcept>

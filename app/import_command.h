@@ -2,13 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/streams.h"
+#include "app/command.h"
 
 #include <string>
-
-namespace CLI {  // NOLINT(readability-identifier-naming): CLI11 gives it its name
-class App;
-}
 
 namespace tarebowl::app {
 

@@ -2,11 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/streams.h"
-
-namespace CLI {  // NOLINT(readability-identifier-naming): CLI11 gives it its name
-class App;
-}
+#include "app/command.h"
 
 namespace tarebowl::app {
 

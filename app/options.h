@@ -2,17 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/streams.h"
+#include "app/command.h"
 #include "core/quantity/date.h"
 
 #include <chrono>
 #include <optional>
 #include <string>
-
-namespace CLI {  // NOLINT(readability-identifier-naming): CLI11 gives it its name
-class App;
-class Option;
-}  // namespace CLI
 
 /// Options that several commands have, each with one name and one wording. What is bound must live as long as
 /// the command.

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <functional>
 #include <iosfwd>
 
 namespace tarebowl::app {
@@ -16,9 +15,5 @@ struct Streams {
   std::ostream& out;
   std::ostream& err;
 };
-
-/// A command with all that it was told; returns an ExitStatus. Throws exchange::FormatError for a file that
-/// cannot be read, store::StoreError for a collection, UsageError where it was told what cannot be.
-using Run = std::function<int(const Streams&)>;
 
 }  // namespace tarebowl::app
