@@ -139,7 +139,12 @@ int statusOf(const diet::Trace& trace, const Streams& streams) {
     case diet::Trace::Status::Failed:
       break;
   }
-  streams.err << fmt::format("not traced: {} {}\n", exchange::symbolOf(trace.status), trace.reason);
+  constexpr std::string_view kNoPrice = "no-price: ";
+  if (trace.reason.starts_with(kNoPrice))
+    streams.err << fmt::format("no price: {} (cost is traded, and unknown is not free of charge)\n",
+                               trace.reason.substr(kNoPrice.size()));
+  else
+    streams.err << fmt::format("not traced: {} {}\n", exchange::symbolOf(trace.status), trace.reason);
   return kInternalFailure;
 }
 
@@ -176,7 +181,10 @@ int explore(const ExploreWords& words, const Streams& streams) {
     heading = words.food.empty() ? words.bound : words.food;
     json = exchange::writeTrace(problem, moved, trace);
   }
-  streams.out << (words.table ? tableOf(problem, trace, heading) : json);
+  if (!words.table)
+    streams.out << json;
+  else if (!trace.points.empty())
+    streams.out << tableOf(problem, trace, heading);
   return statusOf(trace, streams);
 }
 

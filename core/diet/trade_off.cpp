@@ -76,6 +76,7 @@ Trace tradeFor(const BalanceProblem& problem, const Objective& other, const Trac
   const TracedProblem first(problem, options);
   if (first.defect()) return failed(Trace::Status::Failed, *first.defect());
   const TracedProblem second(sought, options);
+  if (second.defect()) return failed(Trace::Status::Failed, *second.defect());
   const Eigen::VectorXd cost = second.program().cost;
   const Best dear = bestOf(first);
   if (dear.status != Trace::Status::Traced) return failed(dear.status, dear.reason);

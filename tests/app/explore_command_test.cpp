@@ -88,5 +88,13 @@ TEST(ExploreCommand, SaysWhatItCannotTrace) {
   EXPECT_THAT(complaint({"--bound", "ca", "--food", "greens"}), HasSubstr("--bound"));
 }
 
+TEST(ExploreCommand, NamesAFoodWithoutAPriceWhereMoneyIsTraded) {
+  const Outcome outcome = tarebowl({"explore", TAREBOWL_SOURCE_DIR "/sample-data/tenrec-hedgehog.json",
+                                    "--against", "lowest-cost", "--table"});
+  EXPECT_EQ(outcome.status, 1);
+  EXPECT_THAT(outcome.err, HasSubstr("no price: crickets-adult"));
+  EXPECT_EQ(outcome.out, "");
+}
+
 }  // namespace
 }  // namespace tarebowl::app

@@ -97,6 +97,9 @@ QString troubleText(const diet::Trace& trace) {
     case diet::Trace::Status::Stopped:
       return TraceWords::tr("No answer in time.");
     default:
+      if (constexpr std::string_view kNoPrice = "no-price: "; trace.reason.starts_with(kNoPrice))
+        return TraceWords::tr("No price: %1. Cost cannot be traded, for unknown is not free of charge.")
+            .arg(QString::fromStdString(trace.reason.substr(kNoPrice.size())));
       return TraceWords::tr("Nothing can be traced here (%1).").arg(QString::fromStdString(trace.reason));
   }
 }

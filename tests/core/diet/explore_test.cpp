@@ -295,6 +295,15 @@ TEST(TradeOff, IsAPointWhereTheBestOfOneIsTheBestOfTheOther) {
   }
 }
 
+TEST(TradeOff, SaysWhichFoodHasNoPriceWhereMoneyIsTraded) {
+  BalanceProblem problem = energyForMoney();
+  problem.foods.back().costPerKg.reset();
+  const Trace trace = tradeOff(problem, {Objective::Kind::LowestCost, {}});
+  EXPECT_EQ(trace.status, Trace::Status::Failed);
+  EXPECT_EQ(trace.reason, "no-price: " + problem.foods.back().id);
+  EXPECT_TRUE(trace.points.empty());
+}
+
 TEST(TradeOff, SaysWhereNothingIsTraded) {
   EXPECT_EQ(tradeOff(energyForMoney(), {Objective::Kind::Closest, {}}).reason, "nothing-to-trade");
 }
