@@ -56,12 +56,13 @@ std::string labelOf(const GroupOfDay& group, const DietOfDay& diet, const DietLi
 
 PrepBowl emptyBowl(const GroupOfDay& group, const DietOfDay& diet, const DietLine& line, quantity::Date day) {
   PrepBowl made{.groupName = group.name, .bodyMass = group.bodyMass};
-  made.bowl = {.key = {group.code, day, 0},
-               .meal = line.meal,
-               .label = labelOf(group, diet, line),
-               .diet = diet.diet.code,
-               .version = diet.version.number,
-               .animals = *group.animals};
+  Bowl& bowl = made.bowl;
+  bowl.key = {group.code, day, 0};
+  bowl.meal = line.meal;
+  bowl.label = labelOf(group, diet, line);
+  bowl.diet = diet.diet.code;
+  bowl.version = diet.version.number;
+  bowl.animals = group.animals.value_or(0);
   if (line.purpose != diet::Purpose::Bowl) made.purpose = symbolOf(line.purpose);
   made.phaseDays = diet.version.phaseInDays;
   return made;

@@ -74,7 +74,7 @@ std::optional<std::vector<Piece>> piecesOf(std::string_view line) {
       end = endOfWord(line, at);
       pieces.push_back({std::string(line.substr(at, end - at))});
     } else if (c == '-' || c == '+') {
-      sign = c == '-' ? "-" : "";
+      sign.assign(c == '-' ? 1 : 0, '-');
     } else if (c < 0x20 || c > 0x7e) {
       if (c != '\t') return std::nullopt;
     }
