@@ -169,6 +169,7 @@ struct Reached {
   double bound = 0.0;
   /// Relative to the value; 0 where it is proven best.
   [[nodiscard]] double gap() const;
+  bool operator==(const Reached&) const = default;
 };
 
 enum class RotationStatus { Balanced, Compromise, Impossible, Stopped, Failed };
