@@ -6,7 +6,7 @@
 #include "app/rotation_table.h"
 #include "core/diet/rotation.h"
 #include "core/exchange/rotation_json.h"
-#include "core/store/food_reading.h"
+#include "core/transfer/rotation_desk.h"
 
 #include <fmt/format.h>
 
@@ -33,20 +33,11 @@ int exitStatusOf(RotationStatus status) {
   return kInternalFailure;
 }
 
-/// What a collection knows of its foods' edible part; what the rules state goes before.
+/// What the rules state goes before.
 void addEdibleParts(const std::string& file, diet::RotationProblem& problem) {
-  const store::Collection collection = openForReading(file);
-  std::vector<diet::PurchaseLoss> known;
-  for (const diet::DietFood& food : problem.base.foods) {
-    const auto stored = store::findFood(collection, food.id);
-    if (!stored) continue;
-    diet::PurchaseLoss loss;
-    loss.of.foods.push_back(food.id);
-    loss.edible = stored->record.food.edibleFraction;
-    known.push_back(std::move(loss));
-  }
-  auto& losses = problem.rules.purchase;
-  losses.insert(losses.begin(), known.begin(), known.end());
+  std::vector<std::string> codes;
+  for (const diet::DietFood& food : problem.base.foods) codes.push_back(food.id);
+  transfer::addEdibleParts(openForReading(file), codes, problem);
 }
 
 /// Days before the one that is planned from.
