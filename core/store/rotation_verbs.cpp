@@ -24,6 +24,10 @@ Written addRotation(Collection& collection, const KeptRotation& rotation, const 
   return addThing(collection, signedBy(rotation, author), author);
 }
 
+Written importRotation(Collection& collection, const KeptRotation& rotation, const Author& author) {
+  return addThing(collection, rotation, author);
+}
+
 Written editRotation(Collection& collection, RotationId id, int seenRevision, const KeptRotation& rotation,
                      const Author& author) {
   return editThing(collection, static_cast<long long>(id), seenRevision, signedBy(rotation, author), author);

@@ -21,6 +21,8 @@ using StoredRotation = Stored<RotationId, diet::KeptRotation>;
 /// diet::problemWith finds, where the diet has no such version, and where another rotation of the version has
 /// a day of it.
 Written addRotation(Collection& collection, const diet::KeptRotation& rotation, const Author& author);
+/// One that was made elsewhere: it keeps who made it and when.
+Written importRotation(Collection& collection, const diet::KeptRotation& rotation, const Author& author);
 /// Planned again, or with other cells locked.
 Written editRotation(Collection& collection, RotationId id, int seenRevision,
                      const diet::KeptRotation& rotation, const Author& author);

@@ -3,6 +3,7 @@
 #include "core/transfer/rotation_desk.h"
 
 #include "core/diet/locked.h"
+#include "core/diet/rotation_standing.h"
 #include "core/store/food_reading.h"
 
 #include <algorithm>
@@ -121,6 +122,21 @@ std::optional<RotationOnDesk> readRotation(const store::Collection& collection, 
   takeFedDays(collection, rotation, rotation.plannedFrom, read.desk);
   read.days = daysOf(read.desk, rotation);
   return read;
+}
+
+diet::RotationPlan planOf(const RotationOnDesk& rotation) {
+  const KeptRotation& kept = rotation.kept.record;
+  diet::RotationPlan plan;
+  plan.status = kept.isBalanced() ? diet::RotationStatus::Balanced : diet::RotationStatus::Compromise;
+  plan.days = rotation.days;
+  plan.period = kept.period;
+  plan.daily = kept.daily;
+  plan.wishes = kept.wishes;
+  plan.objective = kept.objective;
+  diet::RotationStanding standing = diet::standingOf(rotation.desk.problem, rotation.days);
+  plan.periodBalance = std::move(standing.period);
+  plan.dayBalances = std::move(standing.days);
+  return plan;
 }
 
 KeptRotation keptRotation(const RotationDesk& desk, const diet::RotationPlan& plan, std::uint64_t seed,

@@ -58,6 +58,9 @@ struct RotationOnDesk {
 [[nodiscard]] std::optional<RotationOnDesk> readRotation(const store::Collection& collection,
                                                          store::RotationId id, quantity::Date today);
 
+/// The plan that it is, with how its days stand now.
+[[nodiscard]] diet::RotationPlan planOf(const RotationOnDesk& rotation);
+
 /// The rotation that a plan has become. Cells that the rules lock are locked, allowances are left out: they
 /// stand in the version.
 [[nodiscard]] diet::KeptRotation keptRotation(const RotationDesk& desk, const diet::RotationPlan& plan,

@@ -70,6 +70,13 @@ TEST_F(RotationVerbs, WhoMadeItIsTheAuthorWhateverItSays) {
   EXPECT_EQ(findRotation(collection, added(unsigned_))->record, week());
 }
 
+TEST_F(RotationVerbs, OneThatWasMadeElsewhereKeepsItsMaker) {
+  KeptRotation theirs = week();
+  theirs.who = "Nutritionist";
+  const RotationId id{importRotation(collection, theirs, kKeeper).id};
+  EXPECT_EQ(findRotation(collection, id)->record, theirs);
+}
+
 TEST_F(RotationVerbs, ADayHasTheRotationOfItsVersionThatHasTheDay) {
   added();
   added(week("2026-11-30", "2026-12-06"));
