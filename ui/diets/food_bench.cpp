@@ -4,10 +4,10 @@
 
 #include "core/store/food_reading.h"
 #include "ui/collection/food_names.h"
+#include "ui/collection/food_picker.h"
 #include "ui/collection/open_collection.h"
 #include "ui/diets/allowance_bar.h"
 #include "ui/diets/diet_desk.h"
-#include "ui/diets/food_picker.h"
 #include "ui/diets/problem_document.h"
 #include "ui/diets/version_document.h"
 
