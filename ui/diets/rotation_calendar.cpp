@@ -56,10 +56,10 @@ void RotationCalendar::goTo(const CalendarCell& cell) {
 void RotationCalendar::fitColumns() {
   const int columns = model_.columnCount();
   if (columns == 0) return;
-  const int least = fontMetrics().horizontalAdvance(QStringLiteral("Wed · today")) + 14;
+  const int least = fontMetrics().horizontalAdvance(QStringLiteral("30 Nov")) + 22;
   horizontalHeader()->setMinimumSectionSize(least);
   horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  constexpr int kMostInSight = 8;
+  constexpr int kMostInSight = 9;
   if (columns > kMostInSight) {
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     for (int column = 0; column < columns; ++column) setColumnWidth(column, least);

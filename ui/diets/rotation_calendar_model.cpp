@@ -49,16 +49,16 @@ std::optional<int> RotationCalendarModel::dayAt(int column) const {
 }
 
 std::optional<CalendarCell> RotationCalendarModel::cellAt(const QModelIndex& index) const {
-  if (!index.isValid() || index.row() >= static_cast<int>(foods_.size())) return std::nullopt;
+  if (!index.isValid() || isStates(index.row())) return std::nullopt;
   const auto day = dayAt(index.column());
   if (!day) return std::nullopt;
-  return CalendarCell{foods_[static_cast<std::size_t>(index.row())], *day};
+  return CalendarCell{foodAt(index.row()), *day};
 }
 
 QModelIndex RotationCalendarModel::indexOf(const CalendarCell& cell) const {
   const auto row = std::ranges::find(foods_, cell.food);
   if (row == foods_.end()) return {};
-  return index(static_cast<int>(row - foods_.begin()), cell.day);
+  return index(1 + static_cast<int>(row - foods_.begin()), cell.day);
 }
 
 int RotationCalendarModel::rowCount(const QModelIndex& parent) const {
@@ -76,7 +76,7 @@ Grams RotationCalendarModel::meanOf(std::size_t food) const {
 }
 
 QString RotationCalendarModel::gramsText(const QModelIndex& index) const {
-  const std::size_t food = foods_[static_cast<std::size_t>(index.row())];
+  const std::size_t food = foodAt(index.row());
   const Grams step = view_->problem().base.foods[food].scaleStep;
   const auto day = dayAt(index.column());
   if (!day) return measured(meanOf(food).value());
@@ -86,7 +86,7 @@ QString RotationCalendarModel::gramsText(const QModelIndex& index) const {
 }
 
 QString RotationCalendarModel::sentence(const QModelIndex& index) const {
-  const std::size_t food = foods_[static_cast<std::size_t>(index.row())];
+  const std::size_t food = foodAt(index.row());
   const QString name = foodLabel(view_->problem().base.foods[food]).name;
   const auto day = dayAt(index.column());
   if (!day) return tr("%1: %2 g a day on the mean").arg(name, gramsText(index));
@@ -108,7 +108,7 @@ QVariant RotationCalendarModel::stateData(int column, int role) const {
     case MarkRole:
       return static_cast<int>(missed > 0 ? Mark::Lacking : Mark::Met);
     case Qt::DisplayRole:
-      return missed > 0 ? tr("%n missed", nullptr, missed) : wordOf(Mark::Met);
+      return missed > 0 ? tr("%1 missed").arg(missed) : wordOf(Mark::Met);
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
       return day ? daySentences(*view_, *day).join(QLatin1Char('\n'))
@@ -125,7 +125,7 @@ QVariant RotationCalendarModel::data(const QModelIndex& index, int role) const {
   if (role == IsTodayRole) return day && view_->dateOf(*day) == today_;
   if (role == Qt::TextAlignmentRole) return static_cast<int>(Qt::AlignRight | Qt::AlignVCenter);
   if (isStates(index.row())) return stateData(index.column(), role);
-  const std::size_t food = foods_[static_cast<std::size_t>(index.row())];
+  const std::size_t food = foodAt(index.row());
   switch (role) {
     case Qt::DisplayRole:
       return gramsText(index);
@@ -149,7 +149,7 @@ QVariant RotationCalendarModel::headerData(int section, Qt::Orientation orientat
     if (role == Qt::TextAlignmentRole) return static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter);
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     if (isStates(section)) return tr("targets");
-    const FoodLabel label = foodLabel(view_->problem().base.foods[foods_[static_cast<std::size_t>(section)]]);
+    const FoodLabel label = foodLabel(view_->problem().base.foods[foodAt(section)]);
     return label.remark.isEmpty() ? label.name : label.name + QStringLiteral(", ") + label.remark;
   }
   const auto day = dayAt(section);
@@ -157,12 +157,12 @@ QVariant RotationCalendarModel::headerData(int section, Qt::Orientation orientat
   if (role == Qt::TextAlignmentRole) return static_cast<int>(Qt::AlignRight | Qt::AlignVCenter);
   if (role != Qt::DisplayRole) return {};
   if (!day) return tr("mean\na day");
-  const QString date = shortDay(view_->dateOf(*day));
-  const qsizetype gap = date.indexOf(QLatin1Char(' '));
-  const QString mark = view_->isOver(*day)             ? tr(" · fed")
-                       : view_->dateOf(*day) == today_ ? tr(" · today")
-                                                       : QString();
-  return date.left(gap) + mark + QLatin1Char('\n') + date.mid(gap + 1);
+  QString date = shortDay(view_->dateOf(*day));
+  date.replace(date.indexOf(QLatin1Char(' ')), 1, QLatin1Char('\n'));
+  const bool isMarked = !view_->problem().rules.fed.empty() || view_->kept().has(today_);
+  if (!isMarked) return date;
+  if (view_->isOver(*day)) return date + QLatin1Char('\n') + tr("fed");
+  return date + QLatin1Char('\n') + (view_->dateOf(*day) == today_ ? tr("today") : QString());
 }
 
 Qt::ItemFlags RotationCalendarModel::flags(const QModelIndex& index) const {

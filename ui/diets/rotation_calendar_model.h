@@ -19,7 +19,7 @@ struct CalendarCell {
   bool operator==(const CalendarCell&) const = default;
 };
 
-/// Days by foods, grams per animal; below them what each day lacks. What a hand wants is announced, not done.
+/// Days by foods, grams per animal; above them what each day lacks. What a hand wants is announced, not done.
 class RotationCalendarModel : public QAbstractTableModel {
   Q_OBJECT
  public:
@@ -59,7 +59,9 @@ class RotationCalendarModel : public QAbstractTableModel {
   void gramsWanted(qint64 food, int day, double grams);
 
  private:
-  [[nodiscard]] bool isStates(int row) const { return row == static_cast<int>(foods_.size()); }
+  /// The first row says how the days stand.
+  [[nodiscard]] static bool isStates(int row) { return row == 0; }
+  [[nodiscard]] std::size_t foodAt(int row) const { return foods_.at(static_cast<std::size_t>(row) - 1); }
   [[nodiscard]] quantity::Grams meanOf(std::size_t food) const;
   [[nodiscard]] QString gramsText(const QModelIndex& index) const;
   [[nodiscard]] QVariant stateData(int column, int role) const;
@@ -67,7 +69,7 @@ class RotationCalendarModel : public QAbstractTableModel {
 
   std::optional<RotationView> view_;
   quantity::Date today_{};
-  std::vector<std::size_t> foods_;  ///< a row each
+  std::vector<std::size_t> foods_;  ///< a row each, after that of the states
 };
 
 }  // namespace tarebowl::ui

@@ -17,7 +17,7 @@ void RotationEntry::open() {
   version_.saveNow();
   const transfer::DeskDiet& shown = *version_.shown();
   const int number = shown.version.record.version.number;
-  pane_.setTitle(tr("%1, version %2").arg(QString::fromStdString(shown.diet.record.name)).arg(number));
+  pane_.setTitle(QString::fromStdString(shown.context.title));
   planner_.open(shown.diet.record.code, shown.version.id, number);
   emit opened();
 }

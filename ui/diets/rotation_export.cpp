@@ -7,12 +7,12 @@
 #include "core/exchange/rotation_page.h"
 #include "ui/diets/food_label.h"
 #include "ui/diets/rotation_text.h"
-#include "ui/shared/format.h"
 #include "ui/shared/one_page.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/whole_file.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 namespace tarebowl::ui {
 
@@ -37,8 +37,13 @@ QString htmlOf(const RotationView& view) {
                                                           .from = view.on.desk.from}));
 }
 
+/// To the gram: what a supplier weighs.
+QString orderText(quantity::Kilograms mass) {
+  return RotationExport::tr("%1 kg").arg(QLocale().toString(mass.value(), 'f', 3));
+}
+
 QString boughtText(quantity::Kilograms mass, bool lossIsKnown) {
-  return lossIsKnown ? kilograms(mass) : RotationExport::tr("%1 and what is lost").arg(kilograms(mass));
+  return lossIsKnown ? orderText(mass) : RotationExport::tr("%1 and what is lost").arg(orderText(mass));
 }
 
 }  // namespace
@@ -74,12 +79,12 @@ std::vector<RowsModel::Row> purchaseRows(const RotationView& view) {
       const QString name =
           label.remark.isEmpty() ? label.name : label.name + QStringLiteral(", ") + label.remark;
       rows.push_back({.cells = {weekText(line.week), QString::fromStdString(food.group), name,
-                                kilograms(line.offered), boughtText(line.bought, line.lossIsKnown)}});
+                                orderText(line.offered), boughtText(line.bought, line.lossIsKnown)}});
     }
     if (foods > 1)
       rows.push_back(
           {.cells = {weekText(group.week), QString::fromStdString(group.group), RotationExport::tr("in all"),
-                     kilograms(group.offered), boughtText(group.bought, group.lossIsKnown)}});
+                     orderText(group.offered), boughtText(group.bought, group.lossIsKnown)}});
   }
   return rows;
 }

@@ -56,7 +56,7 @@ RotationForm::RotationForm(QWidget* parent)
 }
 
 void RotationForm::build() {
-  for (const int days : {7, 14, 28}) days_->addItem(tr("%n day(s)", nullptr, days), days);
+  for (const int days : {7, 14, 28}) days_->addItem(tr("%1 days").arg(days), days);
   days_->setAccessibleName(tr("How many days"));
   from_->setCalendarPopup(true);
   from_->setAccessibleName(tr("First day"));

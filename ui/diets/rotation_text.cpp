@@ -32,6 +32,10 @@ QStringList namesOfMissed(const diet::BalanceProblem& problem, const diet::Balan
   return names;
 }
 
+QString daysText(int days) {
+  return days == 1 ? RotationText::tr("1 day") : RotationText::tr("%1 days").arg(days);
+}
+
 /// "nothing betters 0.02", where something better may be there.
 QString openText(const diet::Reached& reached) {
   if (reached.gap() <= 0.0) return {};
@@ -40,18 +44,18 @@ QString openText(const diet::Reached& reached) {
 
 QString periodSentence(const RotationView& view) {
   const QStringList missed = namesOfMissed(view.problem().base, view.standing.period);
-  if (missed.isEmpty())
-    return RotationText::tr("Over the %n day(s) every target holds.", nullptr, view.days());
-  return RotationText::tr("Over the %n day(s) these do not hold: %1.", nullptr, view.days())
-      .arg(missed.join(QStringLiteral(", ")));
+  if (missed.isEmpty()) return RotationText::tr("Over the %1 every target holds.").arg(daysText(view.days()));
+  return RotationText::tr("Over the %1 these do not hold: %2.")
+      .arg(daysText(view.days()), missed.join(QStringLiteral(", ")));
 }
 
 QString daysSentence(const RotationView& view) {
   int missing = 0;
   for (int day = 0; day < view.days(); ++day) missing += zonesMissed(view, day) > 0 ? 1 : 0;
   if (missing == 0) return RotationText::tr("Each day holds its own, wider zones.");
-  return RotationText::tr("%n day(s) lie outside their own, wider zones: choose a day to see how.", nullptr,
-                          missing);
+  if (missing == 1)
+    return RotationText::tr("One day lies outside its own, wider zones: choose it to see how.");
+  return RotationText::tr("%1 days lie outside their own, wider zones: choose one to see how.").arg(missing);
 }
 
 const diet::TargetBalance* lineOf(const diet::Balance& balance, const std::string& id) {
@@ -63,8 +67,8 @@ QString madeUpText(const RotationView& view, const std::string& id) {
   const diet::TargetBalance* period = lineOf(view.standing.period, id);
   if (period == nullptr || period->state == diet::TargetState::Unknown) return {};
   if (period->shortfall > diet::kNoShortfall)
-    return RotationText::tr("The %n day(s) together do not make it up.", nullptr, view.days());
-  return RotationText::tr("The %n day(s) together make it up.", nullptr, view.days());
+    return RotationText::tr("The %1 together do not make it up.").arg(daysText(view.days()));
+  return RotationText::tr("The %1 together make it up.").arg(daysText(view.days()));
 }
 
 }  // namespace
@@ -101,8 +105,9 @@ QString madeText(const RotationView& view) {
   const auto over = static_cast<int>(view.problem().rules.fed.size());
   if (over > 0) {
     text += QStringLiteral(" · ");
-    text += view.kept().asEaten ? RotationText::tr("%n day(s) fed, counted as eaten", nullptr, over)
-                                : RotationText::tr("%n day(s) fed, counted as offered", nullptr, over);
+    text += (view.kept().asEaten ? RotationText::tr("%1 fed, counted as eaten")
+                                 : RotationText::tr("%1 fed, counted as offered"))
+                .arg(daysText(over));
   }
   return text;
 }

@@ -7,6 +7,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/feeding_verbs.h"
 #include "core/store/swap_verbs.h"
+#include "core/transfer/day_of_rotation.h"
 #include "core/transfer/kitchen_day.h"
 #include "tests/core/transfer/brackenmere.h"
 
@@ -183,6 +184,14 @@ TEST_F(RotationDesk, WhatWasFedStaysAndTheRestIsPlannedAgain) {
   const auto after = readRotation(collection, id, on("2026-12-01")).value();
   EXPECT_EQ(after.days, again.days);
   EXPECT_EQ(after.desk.problem.rules.fed, read.desk.problem.rules.fed);
+}
+
+TEST_F(RotationDesk, ASwapBeginsAtWhatIsPlannedForTheDay) {
+  const auto desk = layOut(kCourgetteOnMonday);
+  kept(desk, planned(desk));
+  const std::size_t courgette = foodOf(desk, "courgette-raw");
+  EXPECT_EQ(amountsOn(collection, desk.diet, kMonday).at(courgette), Grams(9));
+  EXPECT_EQ(amountsOn(collection, desk.diet, on("2026-12-07")), desk.diet.made.amounts);
 }
 
 TEST_F(RotationDesk, DaysThatAreOverCountAsEatenWhereSomebodyWeighedBack) {

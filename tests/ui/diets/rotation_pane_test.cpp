@@ -107,7 +107,7 @@ TEST_F(RotationPaneTest, ANumberThatIsTypedIsKept) {
 
 TEST_F(RotationPaneTest, SaysHowTheDaysStandAndHowOneDoes) {
   plan();
-  EXPECT_THAT(pane.side().sentences().toStdString(), HasSubstr("Over the 7 day"));
+  EXPECT_THAT(pane.side().sentences().toStdString(), HasSubstr("Over the 7 days"));
   press(QStringLiteral("Wed 2 Dec"));
   EXPECT_THAT(pane.side().sentences().toStdString(), HasSubstr("day's"));
   expectNamedControls(pane);

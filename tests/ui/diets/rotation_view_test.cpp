@@ -73,51 +73,51 @@ class CalendarModel : public ::testing::Test {
 TEST_F(CalendarModel, HasARowForEachFoodThatIsWeighedAndOneForTheStates) {
   EXPECT_EQ(model.rowCount(), 3);     // the mealworm is given unweighed
   EXPECT_EQ(model.columnCount(), 4);  // three days and their mean
-  EXPECT_EQ(text(0, 0), "4");
-  EXPECT_EQ(text(1, 0), "12.0");
-  EXPECT_EQ(text(1, 1), "·");
-  EXPECT_EQ(text(1, 3), "8.00");  // (12 + 0 + 12) / 3
+  EXPECT_EQ(text(1, 0), "4");
+  EXPECT_EQ(text(2, 0), "12.0");
+  EXPECT_EQ(text(2, 1), "·");
+  EXPECT_EQ(text(2, 3), "8.00");  // (12 + 0 + 12) / 3
 }
 
 TEST_F(CalendarModel, SaysWhichDaysLackSomething) {
   // 17 mg of the 15 that do for a day; 5 mg; 17 mg. The mean, 13 mg, is short of 20.
-  EXPECT_EQ(text(2, 0), "met");
-  EXPECT_EQ(text(2, 1), "1 missed");
-  EXPECT_EQ(text(2, 3), "1 missed");
-  EXPECT_THAT(text(2, 1, Qt::AccessibleTextRole), HasSubstr("Calcium is short by 67 % of the day's zone"));
-  EXPECT_THAT(text(2, 1, Qt::AccessibleTextRole), HasSubstr("do not make it up"));
+  EXPECT_EQ(text(0, 0), "met");
+  EXPECT_EQ(text(0, 1), "1 missed");
+  EXPECT_EQ(text(0, 3), "1 missed");
+  EXPECT_THAT(text(0, 1, Qt::AccessibleTextRole), HasSubstr("Calcium is short by 67 % of the day's zone"));
+  EXPECT_THAT(text(0, 1, Qt::AccessibleTextRole), HasSubstr("do not make it up"));
 }
 
 TEST_F(CalendarModel, SaysACellAsASentence) {
-  EXPECT_EQ(text(1, 0, Qt::AccessibleTextRole), "crickets, Monday 30 November: 12.0 g per animal, fed");
-  EXPECT_EQ(text(1, 1, Qt::AccessibleTextRole), "crickets, Tuesday 1 December: not fed");
+  EXPECT_EQ(text(2, 0, Qt::AccessibleTextRole), "crickets, Monday 30 November: 12.0 g per animal, fed");
+  EXPECT_EQ(text(2, 1, Qt::AccessibleTextRole), "crickets, Tuesday 1 December: not fed");
 }
 
 TEST_F(CalendarModel, WhatIsOverCanNeitherBeEditedNorDragged) {
-  EXPECT_FALSE(model.flags(model.index(1, 0)) & (Qt::ItemIsEditable | Qt::ItemIsDragEnabled));
-  EXPECT_TRUE(model.flags(model.index(1, 2)).testFlag(Qt::ItemIsDragEnabled));
-  EXPECT_FALSE(model.flags(model.index(1, 1)).testFlag(Qt::ItemIsDragEnabled)) << "nothing is there";
-  EXPECT_TRUE(model.flags(model.index(1, 1)).testFlag(Qt::ItemIsEditable));
-  EXPECT_FALSE(model.flags(model.index(1, 3)).testFlag(Qt::ItemIsEditable)) << "a mean";
+  EXPECT_FALSE(model.flags(model.index(2, 0)) & (Qt::ItemIsEditable | Qt::ItemIsDragEnabled));
+  EXPECT_TRUE(model.flags(model.index(2, 2)).testFlag(Qt::ItemIsDragEnabled));
+  EXPECT_FALSE(model.flags(model.index(2, 1)).testFlag(Qt::ItemIsDragEnabled)) << "nothing is there";
+  EXPECT_TRUE(model.flags(model.index(2, 1)).testFlag(Qt::ItemIsEditable));
+  EXPECT_FALSE(model.flags(model.index(2, 3)).testFlag(Qt::ItemIsEditable)) << "a mean";
 }
 
 TEST_F(CalendarModel, AFoodIsDroppedOnAnotherDayWhereverInIt) {
   const QSignalSpy moves(&model, &RotationCalendarModel::moveWanted);
-  const std::unique_ptr<QMimeData> crickets(model.mimeData({model.index(1, 2)}));
-  EXPECT_FALSE(model.canDropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(1, 0))) << "fed";
-  EXPECT_FALSE(model.canDropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(1, 2))) << "its own";
-  EXPECT_FALSE(model.canDropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(1, 3))) << "a mean";
-  EXPECT_TRUE(model.dropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(0, 1)));
+  const std::unique_ptr<QMimeData> crickets(model.mimeData({model.index(2, 2)}));
+  EXPECT_FALSE(model.canDropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(2, 0))) << "fed";
+  EXPECT_FALSE(model.canDropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(2, 2))) << "its own";
+  EXPECT_FALSE(model.canDropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(2, 3))) << "a mean";
+  EXPECT_TRUE(model.dropMimeData(crickets.get(), Qt::CopyAction, -1, -1, model.index(1, 1)));
   ASSERT_EQ(moves.size(), 1);
   EXPECT_EQ(moves[0], (QVariantList{qint64(1), 2, 1}));
 }
 
 TEST_F(CalendarModel, GramsAreTypedAsNumbersOnly) {
   const QSignalSpy wanted(&model, &RotationCalendarModel::gramsWanted);
-  EXPECT_FALSE(model.setData(model.index(1, 1), QStringLiteral("some"), Qt::EditRole));
-  EXPECT_FALSE(model.setData(model.index(1, 1), -1.0, Qt::EditRole));
-  EXPECT_FALSE(model.setData(model.index(1, 2), 12.0, Qt::EditRole)) << "as it is";
-  EXPECT_TRUE(model.setData(model.index(1, 1), 6.5, Qt::EditRole));
+  EXPECT_FALSE(model.setData(model.index(2, 1), QStringLiteral("some"), Qt::EditRole));
+  EXPECT_FALSE(model.setData(model.index(2, 1), -1.0, Qt::EditRole));
+  EXPECT_FALSE(model.setData(model.index(2, 2), 12.0, Qt::EditRole)) << "as it is";
+  EXPECT_TRUE(model.setData(model.index(2, 1), 6.5, Qt::EditRole));
   ASSERT_EQ(wanted.size(), 1);
   EXPECT_EQ(wanted[0], (QVariantList{qint64(1), 1, 6.5}));
 }
