@@ -212,8 +212,9 @@ void RotationPlanner::planAgain(bool asEaten) {
 void RotationPlanner::solve(transfer::RotationDesk desk, quantity::Date plannedFrom,
                             std::chrono::milliseconds patience, const QString& what) {
   const auto seed = static_cast<std::uint64_t>(view_ ? view_->kept().seed : 1);
+  diet::RotationProblem problem = desk.problem;
   errand_.run(
-      [rotate = rotate_, problem = desk.problem, seed, patience](const Errand::Terms& terms) {
+      [rotate = rotate_, problem = std::move(problem), seed, patience](const Errand::Terms& terms) {
         diet::RotationOptions options;
         options.deadline = patience;
         options.seed = seed;

@@ -26,13 +26,13 @@ diet::DietFood foodOf(const std::string& name, double step) {
 
 /// At least 20 mg of calcium a day: 1 mg a gram, so 16 g bring 16 mg.
 animal::Target calcium() {
-  animal::Target target;
-  target.id = "ca";
-  target.nutrient = *food::findByTagname("CA");
-  target.min = 20.0;
-  target.unit = quantity::Unit::Milligram;
-  target.basis = quantity::Basis::Day;
-  return target;
+  return {.id = "ca",
+          .nutrient = *food::findByTagname("CA"),
+          .min = 20.0,
+          .max = {},
+          .unit = quantity::Unit::Milligram,
+          .basis = quantity::Basis::Day,
+          .origin = {}};
 }
 
 }  // namespace
