@@ -33,6 +33,7 @@ RotationCalendar::RotationCalendar(RotationCalendarModel& model, QWidget* parent
   verticalHeader()->setSectionsClickable(false);
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 10);
+  setCornerWidget(new QWidget);  // plain, where the scroll bars meet
   addCopyAction(*this);
   connect(&model_, &RotationCalendarModel::modelReset, this, &RotationCalendar::fitColumns);
   connect(&model_, &RotationCalendarModel::moveWanted, this, &RotationCalendar::moveWanted);

@@ -12,6 +12,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QLocale>
 #include <QPushButton>
 #include <QSpinBox>
@@ -66,6 +67,8 @@ void RotationForm::build() {
   widen_->setAccessibleName(tr("A single day's zones are wider by"));
   run_->setValue(2);
   widen_->setValue(50.0);
+  for (QWidget* field : std::initializer_list<QWidget*>{from_, run_, wanted_, most_, widen_})
+    if (auto* inner = field->findChild<QLineEdit*>()) inner->setAccessibleName(field->accessibleName());
   auto* fasting = new QHBoxLayout;
   fasting->setSpacing(8);
   for (int day = 1; day <= static_cast<int>(kWeekdays.size()); ++day) {

@@ -21,6 +21,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSplitter>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -98,6 +99,8 @@ void RotationPane::build() {
   purchaseTable->setWideColumn(2);
   auto* lower = new QTabWidget;
   lower->setDocumentMode(true);
+  lower->setAccessibleName(tr("Below the calendar"));
+  lower->tabBar()->setAccessibleName(tr("What is shown below the calendar"));
   lower->addTab(purchaseTable, tr("To buy"));
   auto* sheetLayout = new QVBoxLayout(sheet_);
   sheetLayout->setContentsMargins(0, 0, 0, 0);
@@ -250,8 +253,7 @@ void RotationPane::showList() {
 void RotationPane::showView() {
   const RotationView* view = planner_.view();
   const bool hasView = view != nullptr;
-  title_->setText(hasView ? tr("%1: %2").arg(diet_, periodText(view->on.desk.from, view->on.desk.until()))
-                          : diet_);
+  title_->setText(diet_);
   made_->setText(hasView ? madeText(*view) : QString());
   sheet_->setVisible(hasView);
   side_->setVisible(hasView);

@@ -17,9 +17,11 @@ namespace {
 using store::RotationId;
 using transfer::RotationOnDesk;
 
-/// A hand that moves one food waits for the rest; who plans a week will wait longer for a better one.
-constexpr std::chrono::milliseconds kForAHand{1500};
-constexpr std::chrono::milliseconds kForAPlan{8000};
+/// A hand that moves one food waits for the rest; who plans a week will wait longer for a better one. So many
+/// tries in a row that better nothing end the search; the time is for a machine that is busy.
+constexpr int kTriesForAHand = 6;
+constexpr int kTriesForAPlan = 60;
+constexpr std::chrono::seconds kMostTime{20};
 
 std::vector<RotationPlanner::Listed> listOf(store::Collection& collection, const std::string& diet,
                                             int version) {
@@ -156,7 +158,7 @@ void RotationPlanner::plan(const std::string& rules, quantity::Date from) {
         if (const auto* why = std::get_if<QString>(&laid)) return emit told(*why);
         const auto& desk = std::get<transfer::RotationDesk>(laid);
         showNone();
-        solve(desk, desk.from, kForAPlan, tr("plan %1").arg(periodText(desk.from, desk.until())));
+        solve(desk, desk.from, kTriesForAPlan, tr("plan %1").arg(periodText(desk.from, desk.until())));
       });
 }
 
@@ -188,7 +190,7 @@ void RotationPlanner::adapt(const LockedCells& locks, const QString& what) {
   if (locks == view_->problem().rules.locked) return;
   layDown(locks, *view_);
   emit viewChanged();
-  solve(view_->on.desk, view_->kept().plannedFrom, kForAHand, what);
+  solve(view_->on.desk, view_->kept().plannedFrom, kTriesForAHand, what);
 }
 
 void RotationPlanner::planAgain(bool asEaten) {
@@ -205,18 +207,19 @@ void RotationPlanner::planAgain(bool asEaten) {
       },
       [this](const std::optional<RotationOnDesk>& read) {
         if (!read || !view_ || read->kept.id != view_->on.kept.id) return;
-        solve(read->desk, std::max(today_(), read->desk.from), kForAPlan, tr("plan again from today"));
+        solve(read->desk, std::max(today_(), read->desk.from), kTriesForAPlan, tr("plan again from today"));
       });
 }
 
-void RotationPlanner::solve(transfer::RotationDesk desk, quantity::Date plannedFrom,
-                            std::chrono::milliseconds patience, const QString& what) {
+void RotationPlanner::solve(transfer::RotationDesk desk, quantity::Date plannedFrom, int tries,
+                            const QString& what) {
   const auto seed = static_cast<std::uint64_t>(view_ ? view_->kept().seed : 1);
   diet::RotationProblem problem = desk.problem;
   errand_.run(
-      [rotate = rotate_, problem = std::move(problem), seed, patience](const Errand::Terms& terms) {
+      [rotate = rotate_, problem = std::move(problem), seed, tries](const Errand::Terms& terms) {
         diet::RotationOptions options;
-        options.deadline = patience;
+        options.deadline = kMostTime;
+        options.rounds = tries;
         options.seed = seed;
         options.stop = terms.stop;
         return rotate(problem, options);

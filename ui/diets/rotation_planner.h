@@ -69,8 +69,7 @@ class RotationPlanner : public QObject {
   void showNone();
   void readAgain();
   void adapt(const LockedCells& locks, const QString& what);
-  void solve(transfer::RotationDesk desk, quantity::Date plannedFrom, std::chrono::milliseconds patience,
-             const QString& what);
+  void solve(transfer::RotationDesk desk, quantity::Date plannedFrom, int tries, const QString& what);
   void keep(const diet::KeptRotation& rotation, const QString& what);
 
   Function rotate_;

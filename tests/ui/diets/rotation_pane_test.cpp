@@ -86,8 +86,8 @@ TEST_F(RotationPaneTest, KeysMoveAFoodAndLockACell) {
   alone.settle();
   EXPECT_FALSE(alone.planner.view()->isLocked(3, kCrickets));
   QTest::keyClick(&pane.calendar(), Qt::Key_Delete);
+  EXPECT_TRUE(QTest::qWaitFor([this] { return shown(3) == Grams(0); }, 5'000));
   alone.settle();
-  EXPECT_EQ(shown(3), Grams(0));
   QTest::keyClick(&pane, Qt::Key_Z, Qt::ControlModifier);
   alone.settle();
   EXPECT_EQ(shown(3), Grams(12));
