@@ -56,7 +56,7 @@ std::optional<KeptRotationProblem> problemWith(const KeptRotation& rotation) {
   const int planned = dayOfPeriod(rotation.from, rotation.plannedFrom);
   if (planned < 0 || planned > rotation.days()) return KeptRotationProblem::PlannedOutsidePeriod;
   if (rotation.rules.empty()) return KeptRotationProblem::NoRules;
-  if (rotation.who.empty() || rotation.at.empty()) return KeptRotationProblem::NotSigned;
+  if (rotation.at.empty()) return KeptRotationProblem::NotDated;
   for (const Reached& reached : {rotation.period, rotation.daily, rotation.wishes, rotation.objective})
     if (!isNumber(reached)) return KeptRotationProblem::NoValue;
   return problemWithCells(rotation);

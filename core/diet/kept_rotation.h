@@ -40,7 +40,7 @@ struct KeptRotation {
   Reached daily{};
   Reached wishes{};
   Reached objective{};
-  std::string who{};  ///< who made it
+  std::string who{};  ///< who made it; empty where the window was not told
   std::string at{};   ///< ISO 8601 UTC
   std::string note{};
   std::vector<PlannedCell> cells{};
@@ -55,7 +55,7 @@ enum class KeptRotationProblem {
   EndsBeforeItBegins,
   PlannedOutsidePeriod,  ///< plannedFrom is before the first day or more than a day after the last
   NoRules,
-  NotSigned,
+  NotDated,
   CellOutsidePeriod,
   CellWithoutFood,
   NoAmount,  ///< below 0, or no number

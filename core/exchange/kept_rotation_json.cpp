@@ -96,7 +96,7 @@ KeptRotationFile parseKeptRotation(std::string_view text, const std::string& fil
   rotation.daily = reachedOf(root.member("daily"));
   rotation.wishes = reachedOf(root.member("wishes"));
   rotation.objective = reachedOf(root.member("objective"));
-  rotation.who = root.member("who").nonEmptyText();
+  rotation.who = textOf(root, "who");
   rotation.at = root.member("at").nonEmptyText();
   rotation.note = textOf(root, "note");
   rotation.cells =
@@ -124,7 +124,7 @@ std::string writeKeptRotation(const KeptRotationFile& file) {
   json["daily"] = reachedJson(rotation.daily);
   json["wishes"] = reachedJson(rotation.wishes);
   json["objective"] = reachedJson(rotation.objective);
-  json["who"] = rotation.who;
+  putText(json, "who", rotation.who);
   json["at"] = rotation.at;
   putText(json, "note", rotation.note);
   json["cells"] = writeList(rotation.cells, cellJson);

@@ -23,8 +23,8 @@ std::string_view wordsFor(KeptRotationProblem problem) {
       return "the day that it is planned from is none of its days";
     case KeptRotationProblem::NoRules:
       return "it has no rules: they say how it is planned again";
-    case KeptRotationProblem::NotSigned:
-      return "it does not say who made it and when";
+    case KeptRotationProblem::NotDated:
+      return "it does not say when it was made";
     case KeptRotationProblem::CellOutsidePeriod:
       return "a food stands on a day that is none of its days";
     case KeptRotationProblem::CellWithoutFood:

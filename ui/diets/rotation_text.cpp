@@ -99,9 +99,10 @@ QStringList rotationSentences(const RotationView& view) {
 QString madeText(const RotationView& view) {
   const QDateTime at =
       QDateTime::fromString(QString::fromStdString(view.kept().at), Qt::ISODate).toLocalTime();
-  QString text = RotationText::tr("planned by %1, %2")
-                     .arg(QString::fromStdString(view.kept().who),
-                          QLocale().toString(at, QStringLiteral("d MMM yyyy, hh:mm")));
+  const QString when = QLocale().toString(at, QStringLiteral("d MMM yyyy, hh:mm"));
+  const QString who = QString::fromStdString(view.kept().who);
+  QString text = who.isEmpty() ? RotationText::tr("planned on %1").arg(when)
+                               : RotationText::tr("planned by %1, %2").arg(who, when);
   const auto over = static_cast<int>(view.problem().rules.fed.size());
   if (over > 0) {
     text += QStringLiteral(" · ");

@@ -70,6 +70,13 @@ TEST_F(RotationVerbs, WhoMadeItIsTheAuthorWhateverItSays) {
   EXPECT_EQ(findRotation(collection, added(unsigned_))->record, week());
 }
 
+TEST_F(RotationVerbs, NobodyNeedsToSayWhoTheyAre) {
+  KeptRotation rotation = week();
+  rotation.who.clear();
+  const RotationId id{addRotation(collection, rotation, {"", kKeeper.at}).id};
+  EXPECT_EQ(findRotation(collection, id)->record, rotation);
+}
+
 TEST_F(RotationVerbs, OneThatWasMadeElsewhereKeepsItsMaker) {
   KeptRotation theirs = week();
   theirs.who = "Nutritionist";

@@ -84,7 +84,7 @@ TEST_F(CalendarModel, SaysWhichDaysLackSomething) {
   EXPECT_EQ(text(0, 0), "met");
   EXPECT_EQ(text(0, 1), "1 missed");
   EXPECT_EQ(text(0, 3), "1 missed");
-  EXPECT_THAT(text(0, 1, Qt::AccessibleTextRole), HasSubstr("Calcium is short by 67 % of the day's zone"));
+  EXPECT_THAT(text(0, 1, Qt::AccessibleTextRole), HasSubstr("of the day's zone (at least 15 mg a day)"));
   EXPECT_THAT(text(0, 1, Qt::AccessibleTextRole), HasSubstr("do not make it up"));
 }
 
