@@ -13,6 +13,7 @@
 #include "app/export_command.h"
 #include "app/import_command.h"
 #include "app/intake_commands.h"
+#include "app/kept_rotation_commands.h"
 #include "app/look_back_command.h"
 #include "app/nutrients_command.h"
 #include "app/observe_command.h"
@@ -48,6 +49,7 @@ void defineCommands(CLI::App& app, Run& chosen) {
   defineSwap(app, chosen);
   defineIntake(app, chosen);
   defineRotate(app, chosen);
+  defineKeptRotations(app, chosen);
   defineExplore(app, chosen);
   defineCalcium(app, chosen);
   defineLookBack(app, chosen);

@@ -2,13 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/rotation_command.h"
 
+#include "app/author.h"
 #include "app/command_line.h"
 #include "app/open_collection.h"
+#include "app/open_diet.h"
 #include "app/problem_input.h"
+#include "app/rotation_status.h"
 #include "app/rotation_table.h"
 #include "core/diet/rotation.h"
 #include "core/exchange/rotation_json.h"
-#include "core/store/food_reading.h"
+#include "core/exchange/text_file.h"
+#include "core/transfer/rotation_desk.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -21,8 +25,6 @@ namespace tarebowl::app {
 
 namespace {
 
-using diet::RotationStatus;
-
 struct RotateWords {
   ProblemWords problem{};
   std::string rules{};                    ///< file
@@ -33,37 +35,15 @@ struct RotateWords {
   std::uint64_t seed = 1;
   double gapPercent = 0.0;  ///< a search ends at it
   double seconds = 10.0;
+  bool keep = false;  ///< in the collection, for the version of the diet
   bool table = false;
 };
 
-int exitStatusOf(RotationStatus status) {
-  switch (status) {
-    case RotationStatus::Balanced:
-    case RotationStatus::Compromise:
-      return kDone;
-    case RotationStatus::Impossible:
-      return kImpossible;
-    case RotationStatus::Stopped:
-    case RotationStatus::Failed:
-      break;
-  }
-  return kInternalFailure;
-}
-
-/// What a collection knows of its foods' edible part; what the rules state goes before.
+/// What the rules state goes before.
 void addEdibleParts(const std::string& file, diet::RotationProblem& problem) {
-  const store::Collection collection = openForReading(file);
-  std::vector<diet::PurchaseLoss> known;
-  for (const diet::DietFood& food : problem.base.foods) {
-    const auto stored = store::findFood(collection, food.id);
-    if (!stored) continue;
-    diet::PurchaseLoss loss;
-    loss.of.foods.push_back(food.id);
-    loss.edible = stored->record.food.edibleFraction;
-    known.push_back(std::move(loss));
-  }
-  auto& losses = problem.rules.purchase;
-  losses.insert(losses.begin(), known.begin(), known.end());
+  std::vector<std::string> codes;
+  for (const diet::DietFood& food : problem.base.foods) codes.push_back(food.id);
+  transfer::addEdibleParts(openForReading(file), codes, problem);
 }
 
 /// Days before the one that is planned from.
@@ -73,7 +53,34 @@ std::optional<int> daysBefore(const RotateWords& words, std::optional<quantity::
   return static_cast<int>((std::chrono::sys_days(*words.today) - std::chrono::sys_days(*from)).count());
 }
 
+diet::RotationOptions optionsOf(const RotateWords& words) {
+  diet::RotationOptions options;
+  options.deadline = deadlineOf(words.seconds);
+  options.seed = words.seed;
+  options.enoughGap = words.gapPercent / 100.0;
+  return options;
+}
+
+/// Plans days of a version and keeps them for the kitchen.
+int rotateAndKeep(const RotateWords& words, const Streams& streams) {
+  store::Collection collection = openForWriting(words.problem.file);
+  const quantity::Date day = dayOf(words.problem.day);
+  const transfer::RotationDesk desk =
+      transfer::layOutRotation(collection, deskOf(collection, words.problem.diet, day),
+                               exchange::readText(words.rules), {words.days, words.from}, day);
+  tellNotices(desk.diet, streams.err);
+  const diet::RotationPlan plan = diet::rotate(desk.problem, optionsOf(words));
+  streams.out << (words.table ? rotationTable(desk.problem, plan, desk.from)
+                              : exchange::writeRotation(desk.problem, plan, desk.from));
+  if (plan.days.empty()) return exitStatusOf(plan.status);
+  const store::Written written = store::addRotation(
+      collection, transfer::keptRotation(desk, plan, words.seed, desk.from), {whoIsThere(), nowInUtc()});
+  streams.err << fmt::format("kept as rotation {} of {}\n", written.id, words.problem.diet.diet);
+  return exitStatusOf(plan.status);
+}
+
 int rotateDays(const RotateWords& words, const Streams& streams) {
+  if (words.keep) return rotateAndKeep(words, streams);
   diet::BalanceProblem base = problemOf(words.problem, streams);
   const exchange::RotationRulesFile file =
       exchange::readRotationRules(words.rules, base, {words.days, words.from});
@@ -86,11 +93,7 @@ int rotateDays(const RotateWords& words, const Streams& streams) {
   if (!collection.empty()) addEdibleParts(collection, problem);
   if (problem.base.confidence)
     streams.err << "the confidence is not used: a period's zones are judged at the mean of its days\n";
-  diet::RotationOptions options;
-  options.deadline = deadlineOf(words.seconds);
-  options.seed = words.seed;
-  options.enoughGap = words.gapPercent / 100.0;
-  const diet::RotationPlan plan = diet::rotate(problem, options);
+  const diet::RotationPlan plan = diet::rotate(problem, optionsOf(words));
   streams.out << (words.table ? rotationTable(problem, plan, file.from)
                               : exchange::writeRotation(problem, plan, file.from));
   return exitStatusOf(plan.status);
@@ -113,8 +116,12 @@ void defineRotate(CLI::App& app, Run& chosen) {
   command.add_option("--days", words->days, "How many days (default: as the rules say, or 7)")
       ->check(CLI::Range(1, kMostDays));
   addDay(command, "--from", words->from, "The first day, YYYY-MM-DD (default: as the rules say)");
-  command.add_option("--replan", words->replan,
-                     "Days that are over stay as they were fed: an earlier plan, or a file with \"days\"");
+  auto* replan = command.add_option(
+      "--replan", words->replan,
+      "Days that are over stay as they were fed: an earlier plan, or a file with \"days\"");
+  command.add_flag("--keep", words->keep, "Keep the plan in the collection: the kitchen prepares it")
+      ->needs("--diet")
+      ->excludes(replan);
   addDay(command, "--today", words->today, "With --replan: plan anew from this day on, YYYY-MM-DD")
       ->needs("--replan");
   command.add_option("--seed", words->seed, "Where the search starts: the same seed, the same plan")

@@ -121,6 +121,10 @@ std::string purchaseTable(const RotationProblem& problem, const RotationPlan& pl
                   fmt::format("{:.3f}", line.offered.value()),
                   fmt::format("{:.3f}{}", line.bought.value(), line.lossIsKnown ? "" : " ?")});
   }
+  for (const diet::PurchaseOfGroup& group : diet::byGroup(problem, diet::purchaseList(problem, plan.days)))
+    table.addRow({std::to_string(group.week + 1), group.group, "in all",
+                  fmt::format("{:.3f}", group.offered.value()),
+                  fmt::format("{:.3f}{}", group.bought.value(), group.lossIsKnown ? "" : " ?")});
   const std::string note = isAllKnown ? "" : "?: how much of it is lost in trimming is not known.\n";
   return fmt::format("To buy for {}:\n",
                      exchange::counted(std::size_t(problem.base.eater.count), "animal", "animals")) +

@@ -6,13 +6,14 @@
 #include "core/diet/measure.h"
 #include "core/diet/rotation_check.h"
 #include "core/diet/rotation_search.h"
+#include "core/diet/rotation_standing.h"
 #include "core/diet/scale_step.h"
 #include "core/diet/verification.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace tarebowl::diet {
 namespace {
@@ -42,26 +43,6 @@ Diet dayOf(const RotationModel& model, const solver::RowMatrix& grams, Index day
   return diet;
 }
 
-/// The mean day as it counts: eaten where that is known.
-Diet meanOf(const RotationModel& model, const solver::RowMatrix& grams) {
-  Diet diet;
-  const Eigen::VectorXd mean = meanDay(model, grams);
-  for (Index j = 0; j < model.foods; ++j) diet.emplace_back(std::max(0.0, mean[j]));
-  return diet;
-}
-
-void judge(const RotationProblem& problem, const RotationModel& model, const solver::RowMatrix& grams,
-           RotationPlan& plan) {
-  plan.periodBalance = balance(zonedProblem(problem.base, problem.rules.period), meanOf(model, grams));
-  const BalanceProblem daily = zonedProblem(problem.base, problem.rules.daily);
-  for (Index d = 0; d < model.days; ++d) {
-    Diet counted;
-    for (Index j = 0; j < model.foods; ++j)
-      counted.emplace_back(std::max(0.0, grams(d, j) + model.extra(d, j)));
-    plan.dayBalances.push_back(balance(daily, counted));
-  }
-}
-
 RotationPlan planFrom(const RotationProblem& problem, const RotationModel& model,
                       const SearchedPlan& searched) {
   RotationPlan plan;
@@ -72,7 +53,9 @@ RotationPlan planFrom(const RotationProblem& problem, const RotationModel& model
   plan.wishes = {value.wishes, searched.bound[2]};
   plan.objective = {value.objective, searched.bound[3]};
   if (model.isNegated) plan.objective = {-value.objective, -searched.bound[3]};
-  judge(problem, model, *searched.grams, plan);
+  RotationStanding standing = standingOf(problem, plan.days);
+  plan.periodBalance = std::move(standing.period);
+  plan.dayBalances = std::move(standing.days);
   const bool holds = value.period <= kNoShortfall && value.daily <= kNoShortfall;
   plan.status = holds ? RotationStatus::Balanced : RotationStatus::Compromise;
   if (!agree(plan.periodBalance.shortfall, value.period))

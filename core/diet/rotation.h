@@ -156,7 +156,7 @@ struct RotationOptions {
   std::chrono::milliseconds deadline{5'000};
   std::int64_t nodes = 200'000;  ///< of all searches together; with a long deadline the answer depends on it
                                  ///< and on the seed alone
-  int rounds = 60;               ///< plans that are tried out after the first
+  int rounds = 60;               ///< so many plans in a row that better nothing end the search
   std::uint64_t seed = 1;
   double enoughGap = 0.0;  ///< a relative gap at which the search ends
   std::stop_token stop{};
@@ -169,6 +169,7 @@ struct Reached {
   double bound = 0.0;
   /// Relative to the value; 0 where it is proven best.
   [[nodiscard]] double gap() const;
+  bool operator==(const Reached&) const = default;
 };
 
 enum class RotationStatus { Balanced, Compromise, Impossible, Stopped, Failed };

@@ -40,6 +40,9 @@ enum class WithDailyZones { No, Yes };
                                               RotationStage stage, const RotationBudgets& budgets,
                                               WithDailyZones daily);
 
+/// Whether a rule says on which or how many days a food is fed.
+[[nodiscard]] bool isSpokenOf(const RotationModel& model, Eigen::Index food);
+
 /// Whether it matters on which or how many days a food is fed, or only how much of it.
 [[nodiscard]] bool daysMatter(const RotationModel& model, Eigen::Index food);
 

@@ -49,4 +49,17 @@ std::vector<PurchaseLine> purchaseList(const RotationProblem& problem, std::span
   return lines;
 }
 
+std::vector<PurchaseOfGroup> byGroup(const RotationProblem& problem, std::span<const PurchaseLine> lines) {
+  std::vector<PurchaseOfGroup> groups;
+  for (const PurchaseLine& line : lines) {
+    const std::string& group = problem.base.foods[line.food].group;
+    if (groups.empty() || groups.back().week != line.week || groups.back().group != group)
+      groups.push_back({.week = line.week, .group = group});
+    groups.back().offered += line.offered;
+    groups.back().bought += line.bought;
+    groups.back().lossIsKnown = groups.back().lossIsKnown && line.lossIsKnown;
+  }
+  return groups;
+}
+
 }  // namespace tarebowl::diet

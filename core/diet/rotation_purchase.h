@@ -5,6 +5,7 @@
 #include "core/diet/rotation.h"
 
 #include <span>
+#include <string>
 #include <vector>
 
 namespace tarebowl::diet {
@@ -22,5 +23,17 @@ struct PurchaseLine {
 /// already and left out.
 [[nodiscard]] std::vector<PurchaseLine> purchaseList(const RotationProblem& problem,
                                                      std::span<const Diet> days);
+
+/// What is ordered of one group of foods, as suppliers have them.
+struct PurchaseOfGroup {
+  int week = 0;
+  std::string group{};
+  quantity::Kilograms offered{0};
+  quantity::Kilograms bought{0};
+  bool lossIsKnown = true;  ///< of each food of the group
+};
+/// Lines of one list, added up by week and group.
+[[nodiscard]] std::vector<PurchaseOfGroup> byGroup(const RotationProblem& problem,
+                                                   std::span<const PurchaseLine> lines);
 
 }  // namespace tarebowl::diet

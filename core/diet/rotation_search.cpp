@@ -37,9 +37,7 @@ class RotationSearch {
     firstPlan();
     if (found_.grams) updateBounds(false);
     if (!isEnough()) solveAsItIs();
-    for (int round = 0; round < options_.rounds && !isEnough() && !isOver(); ++round) {
-      tryAnother(round);
-    }
+    tryOthers();
     if (found_.grams && !isProven_) updateBounds(!isEnough());
     return std::move(found_);
   }
@@ -138,6 +136,18 @@ class RotationSearch {
     found_.grams = moves.grams();
     found_.value = moves.value();
     best_ = found_.grams->array() > 0.0;
+  }
+
+  /// Until so many in a row have bettered nothing.
+  void tryOthers() {
+    int idle = 0;
+    for (int round = 0; idle < options_.rounds && !isEnough() && !isOver(); ++round) {
+      const bool hadPlan = found_.grams.has_value();
+      const PlanValue before = found_.value;
+      tryAnother(round);
+      const bool isBetter = hadPlan ? found_.value.isBetterThan(before) : found_.grams.has_value();
+      idle = isBetter ? 0 : idle + 1;
+    }
   }
 
   void tryAnother(int round) {

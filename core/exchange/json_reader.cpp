@@ -103,6 +103,11 @@ std::vector<std::string> JsonReader::texts() const {
   return list;
 }
 
+std::string JsonReader::asJson() const {
+  requireObject();
+  return value_->dump();
+}
+
 bool JsonReader::flag() const {
   if (!value_->is_boolean()) refuse("true or false");
   return value_->get<bool>();

@@ -67,6 +67,8 @@ class JsonReader {
   /// "expected …, found nothing" for a key that is not there.
   [[noreturn]] void refuseMissing(std::string_view key, const std::string& expected) const;
   [[nodiscard]] const std::string& path() const { return path_; }
+  /// An object as JSON again: for what is kept as it stands and read by a reader of its own.
+  [[nodiscard]] std::string asJson() const;
 
  private:
   void requireObject() const;

@@ -53,6 +53,8 @@ std::string_view reasonText(intake::NoBowl why) {
       return "nobody knows how many animals it has";
     case intake::NoBowl::NoAnimals:
       return "it has no animal on this day";
+    case intake::NoBowl::NothingPlanned:
+      return "nothing is planned for this day";
   }
   return "";
 }

@@ -76,6 +76,17 @@ Json purchase(const RotationProblem& problem, const RotationPlan& plan) {
   return lines;
 }
 
+Json purchaseGroups(const RotationProblem& problem, const RotationPlan& plan) {
+  Json groups = Json::array();
+  for (const diet::PurchaseOfGroup& group : diet::byGroup(problem, diet::purchaseList(problem, plan.days)))
+    groups.push_back({{"week", group.week + 1},
+                      {"group", group.group},
+                      {"offered_kg", toJson(group.offered.value())},
+                      {"bought_kg", toJson(group.bought.value())},
+                      {"loss_known", group.lossIsKnown}});
+  return groups;
+}
+
 }  // namespace
 
 std::string writeRotation(const RotationProblem& problem, const RotationPlan& plan,
@@ -93,6 +104,7 @@ std::string writeRotation(const RotationProblem& problem, const RotationPlan& pl
   }
   json["days"] = daysOf(problem, plan, from);
   json["purchase"] = purchase(problem, plan);
+  json["purchase_groups"] = purchaseGroups(problem, plan);
   json["nodes"] = plan.nodes;
   json["first_plan_us"] = plan.firstPlan.count();
   json["solve_us"] = plan.time.count();

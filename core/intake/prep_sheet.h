@@ -94,7 +94,7 @@ struct KitchenTotal {
 [[nodiscard]] bool isLive(const KitchenFood& food);
 
 /// Why a group of the section has no bowl.
-enum class NoBowl { NoDiet, HeadcountUnknown, NoAnimals };
+enum class NoBowl { NoDiet, HeadcountUnknown, NoAnimals, NothingPlanned };
 struct GroupWithoutBowl {
   std::string group{};
   std::string name{};

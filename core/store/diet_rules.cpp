@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/diet_tables.h"
 #include "core/store/record_rules.h"
+#include "core/store/rotation_tables.h"
 #include "core/store/rule_queries.h"
 #include "core/store/structure_rules.h"
 
@@ -137,6 +138,12 @@ void refuseUnsound(Collection::Inner& inner, long long id, const VersionRecord& 
 void refuseInUse(Collection::Inner& inner, const diet::NamedDiet& diet) {
   refuseRow(inner, "diet_version WHERE diet = :code", diet.code,
             diet.code + " has versions; drafts can be removed, and what was fed is kept");
+}
+
+void refuseInUse(Collection::Inner& inner, const VersionRecord& record) {
+  const auto rotation = loadRow<diet::KeptRotation>(inner, "WHERE diet = :diet AND version = :version",
+                                                    record.diet, record.version.number);
+  if (rotation) refuse(inner, worded(record) + " has " + nameOf(rotation->record) + ": remove that first");
 }
 
 void refuseTakingBack(Collection::Inner& inner, const VersionRecord& record) {

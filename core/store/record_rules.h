@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/diet/kept_rotation.h"
 #include "core/health/observation.h"
 #include "core/intake/feeding_records.h"
 #include "core/intake/tolerance.h"
@@ -27,6 +28,7 @@ void refuseUnsound(Collection::Inner& inner, long long id, const EnergyPlanRecor
 void refuseUnsound(Collection::Inner& inner, long long id, const animal::FoodCaution& caution);
 void refuseUnsound(Collection::Inner& inner, long long id, const diet::NamedDiet& diet);
 void refuseUnsound(Collection::Inner& inner, long long id, const VersionRecord& record);
+void refuseUnsound(Collection::Inner& inner, long long id, const diet::KeptRotation& rotation);
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::SwapMade& swap);
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::ControlPan& pan);
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::ToleranceRule& rule);
@@ -38,6 +40,7 @@ void refuseInUse(Collection::Inner& inner, const animal::Individual& individual)
 void refuseInUse(Collection::Inner& inner, const animal::Group& group);
 void refuseInUse(Collection::Inner& inner, const ProfileRecord& record);
 void refuseInUse(Collection::Inner& inner, const diet::NamedDiet& diet);
+void refuseInUse(Collection::Inner& inner, const VersionRecord& record);
 template <class Leaf>
 void refuseInUse(Collection::Inner&, const Leaf&) {}
 
@@ -58,6 +61,7 @@ void refuseTakingBack(Collection::Inner&, const Thing&) {}
 [[nodiscard]] std::string nameOf(const animal::FoodCaution& caution);
 [[nodiscard]] std::string nameOf(const diet::NamedDiet& diet);
 [[nodiscard]] std::string nameOf(const VersionRecord& record);
+[[nodiscard]] std::string nameOf(const diet::KeptRotation& rotation);
 [[nodiscard]] std::string nameOf(const intake::SwapMade& swap);
 [[nodiscard]] std::string nameOf(const intake::ControlPan& pan);
 [[nodiscard]] std::string nameOf(const intake::ToleranceRule& rule);

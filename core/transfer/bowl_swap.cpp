@@ -4,6 +4,7 @@
 
 #include "core/diet/swap_effect.h"
 #include "core/store/diet_reading.h"
+#include "core/transfer/day_of_rotation.h"
 #include "core/transfer/eaten_before.h"
 #include "core/transfer/swap_on_desk.h"
 
@@ -16,9 +17,14 @@ namespace tarebowl::transfer {
 
 namespace {
 
+/// As it is given on the day of the bowl.
 std::optional<DeskDiet> dietOf(const store::Collection& collection, const intake::Bowl& bowl) {
   for (const store::StoredVersion& version : store::versionsOfDiet(collection, bowl.diet))
-    if (version.record.version.number == bowl.version) return readDesk(collection, version.id, bowl.key.day);
+    if (version.record.version.number == bowl.version) {
+      auto desk = readDesk(collection, version.id, bowl.key.day);
+      if (desk) desk->made.amounts = amountsOn(collection, *desk, bowl.key.day);
+      return desk;
+    }
   return std::nullopt;
 }
 

@@ -29,7 +29,8 @@ SectionToday sectionOn(const store::Collection& collection, const std::string& s
   SectionToday today{.section = section};
   const intake::PrepSheet sheet = readPrepSheet(collection, section, day);
   today.bowls = sheet.bowls.size();
-  today.groupsWithoutBowl = sheet.withoutBowl.size();
+  today.groupsWithoutBowl = static_cast<std::size_t>(std::ranges::count_if(
+      sheet.withoutBowl, [](const auto& group) { return group.why != intake::NoBowl::NothingPlanned; }));
   for (const intake::PrepBowl& bowl : sheet.bowls)
     for (const intake::BowlItem& item : bowl.bowl.items) {
       if (item.swappedOut) continue;

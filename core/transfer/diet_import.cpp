@@ -4,9 +4,9 @@
 
 #include "core/store/diet_verbs.h"
 #include "core/transfer/desk_diet.h"
+#include "core/transfer/json_files.h"
 
 #include <algorithm>
-#include <vector>
 
 namespace tarebowl::transfer {
 
@@ -36,12 +36,7 @@ void importDiet(store::Collection& collection, const exchange::DietFile& file, c
 
 void importDiets(store::Collection& collection, const std::filesystem::path& folder,
                  const store::Author& author) {
-  if (!std::filesystem::is_directory(folder)) return;
-  std::vector<std::filesystem::path> files;
-  for (const auto& entry : std::filesystem::directory_iterator(folder))
-    if (entry.path().extension() == ".json") files.push_back(entry.path());
-  std::ranges::sort(files);
-  for (const auto& file : files) importDiet(collection, exchange::readDiet(file), author);
+  for (const auto& file : jsonFilesIn(folder)) importDiet(collection, exchange::readDiet(file), author);
 }
 
 }  // namespace tarebowl::transfer

@@ -8,6 +8,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
 #include "core/store/group_reading.h"
+#include "core/transfer/day_of_rotation.h"
 #include "core/transfer/group_facts.h"
 
 #include <algorithm>
@@ -61,6 +62,7 @@ std::optional<intake::DietOfDay> dietOn(const store::Collection& collection, con
   if (made.version.phaseInDays > 0 && made.version.fedFrom)
     if (const auto before = store::fedOn(collection, diet.record.code, dayBefore(*made.version.fedFrom)))
       made.linesBefore = before->record.version.lines;
+  made.dayPlan = linesOfDay(collection, diet.record.code, made.version, day);
   return made;
 }
 
@@ -128,9 +130,10 @@ std::vector<store::KnownGroup> groupsIn(const store::Collection& collection, con
 }
 
 void addWithoutBowl(const GroupOfDay& group, PrepSheet& sheet) {
-  const auto why = group.diets.empty() ? intake::NoBowl::NoDiet
-                   : !group.animals    ? intake::NoBowl::HeadcountUnknown
-                                       : intake::NoBowl::NoAnimals;
+  const auto why = group.diets.empty()   ? intake::NoBowl::NoDiet
+                   : !group.animals      ? intake::NoBowl::HeadcountUnknown
+                   : *group.animals == 0 ? intake::NoBowl::NoAnimals
+                                         : intake::NoBowl::NothingPlanned;
   if (why == intake::NoBowl::NoDiet && group.animals == 0) return;  // nobody is there to be fed
   sheet.withoutBowl.push_back({group.code, group.name, why});
 }

@@ -9,8 +9,9 @@
 #include "core/transfer/diet_import.h"
 #include "core/transfer/feeding_import.h"
 #include "core/transfer/herd_import.h"
+#include "core/transfer/json_files.h"
+#include "core/transfer/rotation_import.h"
 
-#include <algorithm>
 #include <vector>
 
 namespace tarebowl::transfer {
@@ -18,13 +19,8 @@ namespace tarebowl::transfer {
 namespace {
 
 std::vector<diet::BalanceProblem> problemsOf(const std::filesystem::path& folder) {
-  std::vector<std::filesystem::path> files;
-  for (const auto& entry : std::filesystem::directory_iterator(folder))
-    if (entry.path().extension() == ".json") files.push_back(entry.path());
-  std::ranges::sort(files);
   std::vector<diet::BalanceProblem> problems;
-  problems.reserve(files.size());
-  for (const auto& file : files) problems.push_back(exchange::readProblem(file));
+  for (const auto& file : jsonFilesIn(folder)) problems.push_back(exchange::readProblem(file));
   return problems;
 }
 
@@ -47,6 +43,7 @@ void importSample(store::Collection& collection, const std::filesystem::path& fo
   addFoods(collection, folder, author);
   importHerd(collection, folder / "herd", author);
   importDiets(collection, folder / "diets", author);
+  importRotations(collection, folder / "rotations", author);
   if (days == FeedingDays::TakenIn) importFeeding(collection, folder / "feeding", author);
 }
 

@@ -80,15 +80,20 @@ def lemurs():
 
 
 def squirrel_monkeys():
+    enrichment = {"purpose": "enrichment", "preparation": "in the puzzle feeders"}
+    banana = [{"food": "banana-raw", "low_g": 0.5, "high_g": 1.5, "purpose": "training-reward", "note": "on the scale, once a day"}]
     lines = [line("leaf-eater-pellet", 11, 18, preparation="by the piece, scattered"), line("insect-eater-pellet", 4.2, 15),
-             line("black-soldier-fly-larvae", 1, 4, purpose="enrichment", preparation="in the puzzle feeders"),
+             line("black-soldier-fly-larvae", 1, 4, **enrichment),
              line("sweet-potato-boiled", 22, 30), line("green-beans-boiled", 5, 20), line("bell-pepper-red-raw", 3, 20),
              line("kale-raw", 2, 10), line("papaya-raw", 6, 15), line("limestone", 0.04, 0.5)]
+    others = [line("crickets-adult", 0, 4, **enrichment), line("mealworms", 0, 3, **enrichment), line("silkworms", 0, 4, **enrichment),
+              line("carrot-boiled", 0, 20), line("courgette-raw", 0, 20), line("endive-raw", 0, 15), line("dandelion-raw", 0, 10)]
     return diet("monkey-daily", "daily total", "squirrel-monkeys",
                 version(1, "squirrel-monkey", lines, approved("2026-08-31", "2026-09-04", "balanced for the colony of twelve"),
-                        fed_from="2026-09-07",
-                        allowances=[{"food": "banana-raw", "low_g": 0.5, "high_g": 1.5, "purpose": "training-reward",
-                                     "note": "on the scale, once a day"}]))
+                        fed_from="2026-09-07", allowances=banana),
+                version(2, "squirrel-monkey", [*lines, *others], approved("2026-11-19", "2026-11-23", "as before, and days may be planned from it: "
+                                                                          "what comes on some days only has a line of 0 g"),
+                        made_from=1, fed_from="2026-11-30", allowances=banana))
 
 
 def dragons():

@@ -51,8 +51,8 @@ std::set<std::string> namesInTheSources() {
 
 /// A line that gives a command no more than it must have.
 std::vector<std::string> shortestLine(const CLI::App& command) {
-  static const std::map<std::string, std::string> kWhereNotAnyWordWillDo{{"--from", "1"},
-                                                                         {"--sign", "faeces"}};
+  static const std::map<std::string, std::string> kWhereNotAnyWordWillDo{
+      {"--from", "1"}, {"--rotation", "1"}, {"--sign", "faeces"}};
   std::vector<std::string> line{command.get_name()};
   for (const CLI::Option* option : command.get_options()) {
     if (!option->get_required()) continue;

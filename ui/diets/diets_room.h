@@ -3,9 +3,7 @@
 #pragma once
 
 #include "ui/diets/diet_draft.h"
-#include "ui/diets/diet_list_model.h"
 #include "ui/diets/live_solver.h"
-#include "ui/diets/version_comparison.h"
 #include "ui/diets/version_document.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/room.h"
@@ -17,25 +15,30 @@ class QStackedWidget;
 
 namespace tarebowl::ui {
 
-class AllowanceBar;
 class ApprovalForm;
 class BalancePane;
 class ComparePane;
 class DeskPane;
+class DietChooser;
 class DietDesk;
 class DietList;
+class DietPapers;
+class DietShelf;
 class ExplorePane;
-class FoodNames;
-class FoodPicker;
+class FoodBench;
 class Larder;
 class ProblemDocument;
 class ReasonBar;
+class RotationEntry;
+class RotationPane;
+class RotationPlanner;
 class RulesPane;
 class StandingBar;
+class Suggestions;
 class SwapEntry;
 class SwapPane;
-class Suggestions;
 class VersionBar;
+class VersionComparer;
 
 /// The design desk: diets at the left, the one on the desk in the middle, its balance at the right. It only
 /// wires.
@@ -72,46 +75,40 @@ class DietsRoom : public Room {
   [[nodiscard]] BalancePane& balancePane() const { return *balancePane_; }
   [[nodiscard]] DietList& list() const { return *list_; }
   [[nodiscard]] SwapPane& swapPane() const { return *swap_; }
+  [[nodiscard]] RotationPane& rotationPane() const { return *rotation_; }
+  [[nodiscard]] RotationPlanner& planner() const { return *planner_; }
+  /// The calendar of the version on the desk.
+  void showRotation();
 
  private:
   void build();
+  QWidget* buildDeskPage();
   void wire();
-  void addActions();
+  void wireDesk();
   void wireCollection();
-  void wireSwap();
-  void openListed(DietListEntry::Kind kind, const QString& key);
-  void openFirstDiet();
-  void addFood(const QString& code);
-  void allow(const diet::Allowance& allowance);
-  void showAllowances();
-  void writeSheet();
-  void printSheet();
-  [[nodiscard]] transfer::DeskDiet asShown() const;
-  void showComparison();
+  void wirePages();
+  void addActions();
+  void notAvailable();
   void exploreHere();
   void exploreRung(const RungRef& rung);
   void exploreFood(qint64 food);
-  void showCurrent();
+  void showPage(QWidget& page);
+  void backToTheDesk();
   void complain(const QString& what);
   /// What was done, in the status line until the next edit.
   void tell(const QString& what);
-  void openFirstListed();
 
   OpenCollection& collection_;
-  Dialogs::AskForFile askForSheet_;
-  Dialogs::Print print_;
   DietDesk* desk_;
   ProblemDocument* document_;
   VersionDocument* version_;
   DietShelf* shelf_;
-  FoodNames* names_;
   Larder* larder_;
   Suggestions* suggestions_;
   DietList* list_;
   DeskPane* deskPane_;
   BalancePane* balancePane_;
-  FoodPicker* picker_;
-  AllowanceBar* allowances_;
+  FoodBench* bench_;
   ReasonBar* reason_;
   ApprovalForm* approval_;
   VersionBar* versionBar_;
@@ -120,13 +117,17 @@ class DietsRoom : public Room {
   ComparePane* compare_;
   SwapPane* swap_;
   SwapEntry* swapEntry_;
-  QStackedWidget* pages_;  // the desk, or what to give instead of a food
+  RotationPlanner* planner_;
+  RotationPane* rotation_;
+  RotationEntry* rotationEntry_;
   ExplorePane* explore_;
-  std::optional<ComparedVersion> compared_;  // what the version on the desk is compared with
+  DietChooser* chooser_;
+  DietPapers* papers_;
+  VersionComparer* comparer_;
+  QStackedWidget* pages_;  // the desk, what to give instead of a food, the calendar of a rotation
+  QWidget* deskPage_ = nullptr;
   QLabel* banner_;
   QString told_;
-  bool wantsFirstDiet_ = false;  // once it is read, something is put on an empty desk
-  std::filesystem::path folder_;
 };
 
 }  // namespace tarebowl::ui

@@ -177,9 +177,11 @@ QString withoutBowlText(const intake::GroupWithoutBowl& group) {
     case intake::NoBowl::HeadcountUnknown:
       return Kitchen::tr("%1: nobody knows how many animals it has").arg(name);
     case intake::NoBowl::NoAnimals:
+      return Kitchen::tr("%1: no animal on this day").arg(name);
+    case intake::NoBowl::NothingPlanned:
       break;
   }
-  return Kitchen::tr("%1: no animal on this day").arg(name);
+  return Kitchen::tr("%1: nothing is planned for this day").arg(name);
 }
 
 QString allowanceText(const diet::Allowance& allowance, const intake::KitchenFood& food) {

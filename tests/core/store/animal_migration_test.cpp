@@ -46,14 +46,6 @@ TEST(AnimalMigration, ACollectionOfFoodsIsRaisedAndKeepsWhatItHolds) {
   EXPECT_EQ(listBackups(folder / "a.tarebowl").size(), 1U);
 }
 
-TEST(AnimalMigration, AFreshCollectionAndARaisedOneAreTheSame) {
-  const OwnFolder folder;
-  makeLarder(folder / "old.tarebowl");
-  const Collection raised = openWith(folder / "old.tarebowl", kNow, {}, upTo(2));
-  const Collection fresh = createWith(folder / "new.tarebowl", kKeeper, {}, upTo(2));
-  EXPECT_EQ(schemaOf(raised), schemaOf(fresh));
-}
-
 TEST(AnimalMigration, ThatFailsHalfWayLeavesTheCollectionOfFoodsAsItWas) {
   const OwnFolder folder;
   makeLarder(folder / "a.tarebowl");

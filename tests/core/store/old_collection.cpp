@@ -21,6 +21,10 @@ std::span<const Migration> upTo(int number) {
   return migrations().first(static_cast<std::size_t>(number));
 }
 
+std::vector<std::string> tablesOf(const Collection& collection) {
+  return textsOf(collection, "SELECT name FROM main.sqlite_master WHERE type = 'table'");
+}
+
 void makeOld(const fs::path& file, int schema, const std::function<void(Collection&)>& fill) {
   const fs::path today = file.string() + ".today";
   {
@@ -32,7 +36,7 @@ void makeOld(const fs::path& file, int schema, const std::function<void(Collecti
     soci::session& sql = old.inner().sql();
     sql << "PRAGMA foreign_keys = OFF";
     sql << "ATTACH DATABASE '" + today.string() + "' AS today";
-    for (const std::string& table : textsOf(old, "SELECT name FROM main.sqlite_master WHERE type = 'table'"))
+    for (const std::string& table : tablesOf(old))
       sql << "INSERT OR IGNORE INTO main." + table + " SELECT * FROM today." + table;
     sql << "DETACH DATABASE today";
   });

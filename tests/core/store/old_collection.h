@@ -17,6 +17,8 @@ namespace tarebowl::store {
 /// A collection as a program of an older schema left it, with what `fill` puts into one of today's.
 void makeOld(const std::filesystem::path& file, int schema, const std::function<void(Collection&)>& fill);
 
+[[nodiscard]] std::vector<std::string> tablesOf(const Collection& collection);
+
 /// Every table, index and trigger, as the file itself tells it.
 [[nodiscard]] std::vector<std::string> schemaOf(const Collection& collection);
 

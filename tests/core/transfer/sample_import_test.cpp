@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/sample_import.h"
 
+#include "core/diet/rotation_check.h"
 #include "core/exchange/problem_json.h"
 #include "core/store/verbs.h"
 #include "core/transfer/desk_diet.h"
+#include "core/transfer/rotation_desk.h"
 #include "tests/core/transfer/brackenmere.h"
 
 #include <gmock/gmock.h>
@@ -88,6 +90,19 @@ TEST_F(SampleDiets, WhatIsApprovedIsWhatTheSolverFindsOfWhatWasDecidedOn) {
                 line.diet == "fennec-evening")
         << line.diet;
   }
+}
+
+TEST_F(SampleDiets, AFortnightOfTheMonkeysIsPlannedAndKeepsItsRules) {
+  OwnSample own;
+  const auto listed = rotationsOfDiet(own.collection, "monkey-daily");
+  ASSERT_EQ(listed.size(), 1U);
+  const RotationOnDesk rotation = readRotation(own.collection, listed[0].id, kSampleDay).value();
+  const diet::RotationPlan plan = planOf(rotation);
+  EXPECT_EQ(plan.days.size(), 14U);
+  EXPECT_EQ(diet::brokenRotationRule(rotation.desk.problem, plan), std::nullopt);
+  EXPECT_TRUE(rotation.desk.problem.base.invented);
+  EXPECT_NEAR(plan.periodBalance.shortfall, listed[0].record.period.value, 1e-9);
+  EXPECT_TRUE(listed[0].record.isBalanced());
 }
 
 TEST_F(SampleDiets, WhatHappenedSinceIsTold) {

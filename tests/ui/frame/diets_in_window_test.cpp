@@ -5,9 +5,11 @@
 #include "core/store/diet_reading.h"
 #include "tests/ui/diets/example_diets.h"
 #include "tests/ui/shared/named_controls.h"
-#include "ui/diets/compare_pane.h"
-#include "ui/diets/diets_room.h"
 #include "ui/collection/food_picker.h"
+#include "ui/diets/compare_pane.h"
+#include "ui/diets/desk_pane.h"
+#include "ui/diets/diets_room.h"
+#include "ui/diets/rotation_pane.h"
 #include "ui/diets/suggestions.h"
 #include "ui/frame/main_window.h"
 
@@ -179,6 +181,15 @@ TEST_F(DietsInWindowTest, TheFinderGoesToADiet) {
 
 TEST_F(DietsInWindowTest, EveryControlHasANameForAScreenReader) {
   expectNamedControls(window);
+}
+
+TEST_F(DietsInWindowTest, TheCalendarOfDaysIsAKeyAway) {
+  QTest::keyClick(&window, Qt::Key_D, Qt::ControlModifier);
+  settle();
+  EXPECT_TRUE(room.rotationPane().isVisible());
+  QTest::keyClick(&room.rotationPane(), Qt::Key_Escape);
+  EXPECT_FALSE(room.rotationPane().isVisible());
+  EXPECT_TRUE(room.deskPane().isVisible());
 }
 
 }  // namespace
