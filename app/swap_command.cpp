@@ -51,7 +51,7 @@ SwapRequest ofCollection(const Command& command, const Streams& streams) {
       number = fed->record.version.number;
   const transfer::DeskDiet desk = deskOf(command, collection, number);
   tellNotices(desk, streams.err);
-  std::vector<DietFood> candidates = transfer::foodsOnHand(collection);
+  std::vector<DietFood> candidates = transfer::foodsOnHand(collection, desk.made.problem);
   keepNamed(candidates, command);
   const std::vector<std::string> missing = missingCodes(command);
   for (const std::string& code : missing)
