@@ -115,7 +115,7 @@ class LarderReader {
       value.qualifier = qualifierOf(static_cast<int>(values_.number(3)));
       if (!values_.isNull(4)) value.sd = values_.real(4);
       if (!values_.isNull(5)) value.count = static_cast<int>(values_.number(5));
-      sample.values.push_back(std::move(value));
+      sample.values.push_back(value);
     }
   }
 
