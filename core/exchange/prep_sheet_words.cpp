@@ -61,7 +61,7 @@ std::string rawText(const intake::KitchenTotal& total) {
   const std::string& name = total.food.rawName.empty() ? total.food.raw : total.food.rawName;
   std::string text;
   if (intake::isCooked(total.food))
-    text = total.raw ? fmt::format("{} {}", inGrams(*total.raw, quantity::Grams(1)), name)
+    text = total.raw ? fmt::format("raw: {} {}", inGrams(*total.raw, quantity::Grams(1)), name)
                      : "? raw amount unknown: no cooking yield";
   if (total.bought)
     text +=

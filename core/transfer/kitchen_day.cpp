@@ -90,6 +90,7 @@ std::vector<intake::Bowl> bowlsOfGroup(const std::vector<intake::Bowl>& bowls, c
 void takeOpened(const std::vector<intake::Bowl>& opened, const GroupOfDay& group,
                 std::vector<PrepBowl>& bowls) {
   std::vector<intake::Bowl> planned;
+  planned.reserve(bowls.size());
   for (const PrepBowl& bowl : bowls) planned.push_back(bowl.bowl);
   const auto places = intake::sameBowls(opened, planned);
   for (std::size_t i = 0; i < opened.size(); ++i) {

@@ -197,7 +197,7 @@ QString rawText(const intake::KitchenTotal& total) {
   const QString raw =
       QString::fromStdString(total.food.rawName.empty() ? total.food.raw : total.food.rawName);
   if (intake::isCooked(total.food))
-    parts << (total.raw ? Kitchen::tr("%1 g %2").arg(measured(total.raw->value()), raw)
+    parts << (total.raw ? Kitchen::tr("raw: %1 g %2").arg(measured(total.raw->value()), raw)
                         : Kitchen::tr("? raw amount unknown: no cooking yield"));
   if (total.bought) parts << Kitchen::tr("%1 g as bought").arg(measured(total.bought->value()));
   return parts.join(QStringLiteral(" · "));

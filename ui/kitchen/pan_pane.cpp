@@ -141,12 +141,14 @@ void PanPane::showSheet() {
   if (!desk_.sheet()) return;
   title_->setText(tr("Control pans · %1 · %2")
                       .arg(QString::fromStdString(desk_.sheet()->sheet.section),
-                           QLocale().toString(toQDate(desk_.day()), QStringLiteral("dddd d MMMM"))));
+                           QLocale().toString(toQDate(desk_.day()), QStringLiteral("ddd d MMM"))));
   for (const store::StoredControlPan& pan : desk_.sheet()->pans)
     pans_->addItem(panText(pan.record, *desk_.sheet()));
   pans_->setCurrentRow(std::min(row, pans_->count() - 1));
   showFoods();
-  doing_->setText(changed_ ? tr("This pan is changed:") : tr("Another pan:"));
+  doing_->setText(changed_                      ? tr("This pan is changed:")
+                  : desk_.sheet()->pans.empty() ? tr("No pan of this day is written down yet. The first one:")
+                                                : tr("Another pan:"));
   keep_->setEnabled(!desk_.collection().isReadOnly());
   takeOut_->setEnabled(changed_.has_value() && keep_->isEnabled());
 }

@@ -72,6 +72,7 @@ void WeighPane::build() {
   connect(lot_, &QPushButton::clicked, this, &WeighPane::askLot);
   lotField_->setAccessibleName(tr("A new lot, as the box names it"));
   lotField_->setPlaceholderText(tr("A new lot from this day on: what does the box say? Enter keeps it"));
+  setPoints(lotField_, kWordPoints);
   lotField_->hide();
   lotField_->installEventFilter(this);
   connect(lotField_, &QLineEdit::returnPressed, this, &WeighPane::keepLot);
