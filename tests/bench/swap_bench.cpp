@@ -179,6 +179,22 @@ void readAndRank(benchmark::State& state) {
 }
 BENCHMARK(readAndRank)->Unit(benchmark::kMillisecond)->UseRealTime();
 
+/// What stands nearest: the missing food's own group, read and ranked, which is offered while the rest is
+/// read.
+void firstOffers(benchmark::State& state) {
+  auto asked = request();
+  const auto file = collectionOfFoods();
+  if (!asked || !file) return state.SkipWithError("SR28 is not here");
+  const store::Collection collection = store::Collection::open(*file, kBench.at);
+  const transfer::OnHand ownGroup{.groups = {asked->problem.foods[asked->missing.front()].group}};
+  for ([[maybe_unused]] auto step : state) {
+    asked->candidates = transfer::foodsOnHand(collection, asked->problem, ownGroup);
+    benchmark::DoNotOptimize(diet::rankSwaps(*asked));
+  }
+  state.counters["candidates"] = static_cast<double>(asked->candidates.size());
+}
+BENCHMARK(firstOffers)->Unit(benchmark::kMillisecond)->UseRealTime();
+
 /// What a person is told of one row.
 void effect(benchmark::State& state) {
   const auto asked = request();

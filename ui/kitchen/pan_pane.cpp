@@ -6,7 +6,6 @@
 #include "ui/kitchen/big_type.h"
 #include "ui/kitchen/pan_text.h"
 #include "ui/shared/banner.h"
-#include "ui/shared/days.h"
 #include "ui/shared/format.h"
 
 #include <QComboBox>
@@ -15,7 +14,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
-#include <QLocale>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -139,9 +137,7 @@ void PanPane::showSheet() {
   const int row = pans_->currentRow();
   pans_->clear();
   if (!desk_.sheet()) return;
-  title_->setText(tr("Control pans · %1 · %2")
-                      .arg(QString::fromStdString(desk_.sheet()->sheet.section),
-                           QLocale().toString(toQDate(desk_.day()), QStringLiteral("ddd d MMM"))));
+  title_->setText(tr("Control pans · %1").arg(QString::fromStdString(desk_.sheet()->sheet.section)));
   for (const store::StoredControlPan& pan : desk_.sheet()->pans)
     pans_->addItem(panText(pan.record, *desk_.sheet()));
   pans_->setCurrentRow(std::min(row, pans_->count() - 1));
