@@ -15,8 +15,10 @@
 #include "app/intake_commands.h"
 #include "app/kept_rotation_commands.h"
 #include "app/look_back_command.h"
+#include "app/lots_command.h"
 #include "app/nutrients_command.h"
 #include "app/observe_command.h"
+#include "app/pans_command.h"
 #include "app/prep_command.h"
 #include "app/rotation_command.h"
 #include "app/sheet_command.h"
@@ -44,7 +46,9 @@ void defineCommands(CLI::App& app, Run& chosen) {
   defineSheet(app, chosen);
   definePrep(app, chosen);
   defineWeighIn(app, chosen);
+  definePans(app, chosen);
   defineStock(app, chosen);
+  defineLots(app, chosen);
   defineTolerance(app, chosen);
   defineSwap(app, chosen);
   defineIntake(app, chosen);

@@ -4,6 +4,7 @@
 
 #include "app/text_table.h"
 #include "core/exchange/health_sentences.h"
+#include "core/exchange/uncertain_text.h"
 #include "core/exchange/wording.h"
 #include "core/health/health_words.h"
 
@@ -17,10 +18,6 @@ using exchange::shortNumber;
 using quantity::isoDate;
 constexpr auto kRight = TextTable::Align::Right;
 
-std::string plusMinus(std::optional<double> value, double sd) {
-  return value && sd > 0.0 ? fmt::format("{} ± {}", shortNumber(value), shortNumber(sd)) : shortNumber(value);
-}
-
 std::string strandsText(const health::CalciumReview& review) {
   TextTable table({{"per animal and day"},
                    {"offered", kRight},
@@ -31,12 +28,12 @@ std::string strandsText(const health::CalciumReview& review) {
   for (const health::Strand& strand : review.strands) {
     table.addRow(
         {fmt::format("{}, {}", food::describe(strand.nutrient).name, exchange::symbolFor(strand.nutrient)),
-         shortNumber(strand.offered.perDay), plusMinus(strand.eaten.perDay, strand.eatenSd),
+         shortNumber(strand.offered.perDay), exchange::uncertainText(strand.eaten.perDay, strand.eatenSd),
          shortNumber(strand.eaten.perKgBody), shortNumber(strand.eaten.perKgDryMatter),
          std::to_string(strand.known)});
   }
-  table.addRow(
-      {"Ca:P", shortNumber(review.ratioOffered), plusMinus(review.ratioEaten, review.ratioSd), "", "", ""});
+  table.addRow({"Ca:P", shortNumber(review.ratioOffered),
+                exchange::uncertainText(review.ratioEaten, review.ratioSd), "", "", ""});
   return table.text();
 }
 
@@ -52,7 +49,7 @@ std::string zonesText(const health::CalciumReview& review) {
     const bool after = review.advice && review.advice->dose.grams;
     table.addRow({zone.id + (zone.unit ? ", " + exchange::zoneUnit(zone) : ""),
                   exchange::zoneText(zone.offered.min, zone.offered.max), shortNumber(zone.offered.value),
-                  plusMinus(zone.eaten.value, zone.eaten.sd),
+                  exchange::uncertainText(zone.eaten.value, zone.eaten.sd),
                   std::string(exchange::stateText(zone.eaten.state)),
                   after ? fmt::format("{} {}", shortNumber(review.advice->after[i].eaten.value),
                                       exchange::stateText(review.advice->after[i].eaten.state))

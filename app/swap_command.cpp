@@ -62,7 +62,7 @@ SwapRequest ofCollection(const SwapWords& words, const Streams& streams) {
   const quantity::Date day = dayOf(words.problem.day);
   const transfer::DeskDiet desk = fedDeskOf(collection, words.problem.diet, day);
   tellNotices(desk, streams.err);
-  std::vector<DietFood> candidates = transfer::foodsOnHand(collection);
+  std::vector<DietFood> candidates = transfer::foodsOnHand(collection, desk.made.problem);
   keepNamed(candidates, words);
   const std::vector<std::string> missing = missingCodes(words);
   for (const std::string& code : missing)

@@ -145,6 +145,8 @@ std::string_view wordFor(health::DifferenceKind kind) {
       return "not-offered";
     case health::DifferenceKind::SwappedIn:
       return "swapped-in";
+    case health::DifferenceKind::NewLot:
+      return "new-lot";
     case health::DifferenceKind::LeftoverMissing:
       return "leftover-missing";
   }

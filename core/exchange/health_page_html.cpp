@@ -4,6 +4,7 @@
 #include "core/exchange/health_sentences.h"
 #include "core/exchange/html_text.h"
 #include "core/exchange/sheet_words.h"
+#include "core/exchange/uncertain_text.h"
 #include "core/exchange/wording.h"
 #include "core/health/health_words.h"
 
@@ -40,11 +41,6 @@ std::string begin(const HealthSubjectLine& subject, const std::string& title) {
   return html;
 }
 
-std::string plusMinus(std::optional<double> value, double sd) {
-  if (!value) return "?";
-  return sd > 0.0 ? fmt::format("{} ± {}", shortNumber(value), shortNumber(sd)) : shortNumber(value);
-}
-
 void addStrands(std::string& html, const health::CalciumReview& review) {
   HtmlTable table(html);
   table.begin();
@@ -57,7 +53,7 @@ void addStrands(std::string& html, const health::CalciumReview& review) {
     table.begin();
     table.text(fmt::format("{}, {}", food::describe(strand.nutrient).name, symbolFor(strand.nutrient)));
     table.number(shortNumber(strand.offered.perDay));
-    table.number(plusMinus(strand.eaten.perDay, strand.eatenSd));
+    table.number(uncertainText(strand.eaten.perDay, strand.eatenSd));
     table.number(shortNumber(strand.dayToDaySd));
     table.number(shortNumber(strand.eaten.perKgBody));
     table.number(shortNumber(strand.eaten.perKgDryMatter));
@@ -67,7 +63,7 @@ void addStrands(std::string& html, const health::CalciumReview& review) {
   table.begin();
   table.text("Ca:P");
   table.number(shortNumber(review.ratioOffered));
-  table.number(plusMinus(review.ratioEaten, review.ratioSd));
+  table.number(uncertainText(review.ratioEaten, review.ratioSd));
   for (int i = 0; i < 4; ++i) table.number("");
   table.end();
 }
@@ -98,7 +94,7 @@ void addZones(std::string& html, const CalciumPage& page) {
     const diet::TargetBalance& known = zone.offered.id.empty() ? zone.eaten : zone.offered;
     table.number(zoneText(known.min, known.max));
     table.number(shortNumber(zone.offered.value));
-    table.number(plusMinus(zone.eaten.value, zone.eaten.sd));
+    table.number(uncertainText(zone.eaten.value, zone.eaten.sd));
     table.text(stateText(zone.eaten.state));
     table.text(advice && advice->dose.grams && i < advice->after.size()
                    ? fmt::format("{} {}", shortNumber(advice->after[i].eaten.value),

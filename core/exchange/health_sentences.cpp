@@ -141,6 +141,8 @@ std::string differenceSentence(const health::Difference& difference, const Healt
       return fmt::format("Not given: {}, usually {} g.", food, usual);
     case DifferenceKind::SwappedIn:
       return fmt::format("Swapped in: {}, {} g.", food, now);
+    case DifferenceKind::NewLot:
+      return fmt::format("New lot: {} {}, {} g.", food, difference.lot, now);
     case DifferenceKind::LeftoverMissing:
       return fmt::format("? Leftover not known: {}.", food);
   }

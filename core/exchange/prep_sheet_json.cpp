@@ -62,8 +62,8 @@ Json totalsJson(const std::vector<KitchenTotal>& totals) {
               {"name", total.food.name},
               {"g", onScale(total.amount, kMilligram).value()},
               {"bowls", total.bowls}};
-    if (!total.food.raw.empty()) {
-      json["raw"] = total.food.raw;
+    if (intake::isCooked(total.food)) {
+      json["raw"] = total.food.raw.empty() ? Json(nullptr) : Json(total.food.raw);
       json["raw_g"] = total.raw ? Json(total.raw->value()) : Json(nullptr);
     }
     if (total.bought) json["bought_g"] = total.bought->value();

@@ -60,13 +60,11 @@ std::string_view reasonText(intake::NoBowl why) {
 }
 
 std::string rawText(const intake::KitchenTotal& total) {
-  const bool isCooked = !total.food.raw.empty();
-  if (!isCooked && !total.bought) return "";
   const std::string& name = total.food.rawName.empty() ? total.food.raw : total.food.rawName;
   std::string text;
-  if (isCooked)
-    text = total.raw ? fmt::format("{} {}", inGrams(*total.raw, quantity::Grams(1)), name)
-                     : fmt::format("? of {} (its yield is not known)", name);
+  if (intake::isCooked(total.food))
+    text = total.raw ? fmt::format("raw: {} {}", inGrams(*total.raw, quantity::Grams(1)), name)
+                     : "? raw amount unknown: no cooking yield";
   if (total.bought)
     text +=
         fmt::format("{}{} as bought", text.empty() ? "" : ", ", inGrams(*total.bought, quantity::Grams(1)));

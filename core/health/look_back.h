@@ -21,6 +21,7 @@ struct FoodEaten {
   double offered = 0.0;
   std::optional<double> eaten{};  ///< nothing where its leftover is not known
   bool swappedIn = false;         ///< given in the place of another food
+  std::string lot{};              ///< that it came from; empty where nobody named one
   bool operator==(const FoodEaten&) const = default;
 };
 
@@ -68,6 +69,7 @@ enum class DifferenceKind {
   LessThanUsual,
   NotOffered,  ///< in most comparable windows, and not in this one
   SwappedIn,
+  NewLot,          ///< from a lot that was in no bowl of the period before, while another lot or none was
   LeftoverMissing  ///< what was eaten of it is not known
 };
 
@@ -77,6 +79,7 @@ struct Difference {
   std::string food{};
   std::optional<double> now{};    ///< grams in the window
   std::optional<double> usual{};  ///< the median of comparable windows
+  std::string lot{};              ///< of a new lot
   bool operator==(const Difference&) const = default;
 };
 

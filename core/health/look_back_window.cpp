@@ -46,6 +46,21 @@ bool isNew(const std::string& food, long long begin, std::span<const BowlEaten> 
   return anyBefore;
 }
 
+/// Whether the food was in bowls before the window, and never from this lot.
+bool isNewLot(const std::string& food, const std::string& lot, long long begin,
+              std::span<const BowlEaten> bowls) {
+  bool wasFed = false;
+  for (const BowlEaten& bowl : bowls) {
+    if (givenAt(bowl) >= begin) continue;
+    for (const FoodEaten& eaten : bowl.foods) {
+      if (eaten.food != food) continue;
+      if (eaten.lot == lot) return false;
+      wasFed = true;
+    }
+  }
+  return wasFed;
+}
+
 std::optional<Difference> changed(const std::string& food, const WindowFood& now,
                                   const std::vector<double>& usual, const LookBackRule& rule) {
   constexpr std::size_t kFewest = 5;
@@ -75,6 +90,7 @@ Window windowBefore(const LookedOn& look, std::span<const BowlEaten> bowls, int 
       sum.grams += std::max(0.0, food.eaten.value_or(food.offered));
       sum.leftoverMissing = sum.leftoverMissing || !food.eaten;
       sum.swappedIn = sum.swappedIn || food.swappedIn;
+      if (!food.lot.empty()) sum.lots.insert(food.lot);
     }
   }
   return window;
@@ -87,6 +103,9 @@ std::vector<Difference> differencesOf(const Window& window, std::span<const Wind
   for (const auto& [food, now] : window.foods) {
     if (isNew(food, begin, bowls)) found.push_back({DifferenceKind::NewFood, food, now.grams, {}});
     if (now.swappedIn) found.push_back({DifferenceKind::SwappedIn, food, now.grams, {}});
+    for (const std::string& lot : now.lots)
+      if (isNewLot(food, lot, begin, bowls))
+        found.push_back({.kind = DifferenceKind::NewLot, .food = food, .now = now.grams, .lot = lot});
     if (now.leftoverMissing)
       found.push_back({DifferenceKind::LeftoverMissing, food, {}, {}});
     else if (const auto change = changed(food, now, gramsIn(comparable, food), rule))

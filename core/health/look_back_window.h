@@ -5,6 +5,7 @@
 #include "core/health/look_back.h"
 
 #include <map>
+#include <set>
 #include <string>
 
 namespace tarebowl::health {
@@ -14,6 +15,7 @@ struct WindowFood {
   double grams = 0.0;  ///< eaten, or offered where that is not known
   bool leftoverMissing = false;
   bool swappedIn = false;
+  std::set<std::string> lots{};  ///< that it came from, as far as they are named
 };
 
 /// The bowls given in the hours before a look, food by food.

@@ -3,7 +3,9 @@
 #include "core/intake/prep_sheet.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <string_view>
 
 namespace tarebowl::intake {
 
@@ -19,10 +21,10 @@ void addPreparation(KitchenTotal& total, const std::string& preparation) {
 /// What is to be cooked, and what is to be bought of it.
 void workBack(KitchenTotal& total) {
   const KitchenFood& food = total.food;
-  const bool isCooked = !food.raw.empty();
-  if (isCooked && food.yield) total.raw = total.amount / *food.yield;
-  const std::optional<Grams> before = isCooked ? total.raw : std::optional(total.amount);
-  const double edible = isCooked ? food.rawEdibleFraction : food.edibleFraction;
+  const bool cooked = isCooked(food);
+  if (!food.raw.empty() && food.yield) total.raw = total.amount / *food.yield;
+  const std::optional<Grams> before = cooked ? total.raw : std::optional(total.amount);
+  const double edible = cooked ? food.rawEdibleFraction : food.edibleFraction;
   if (before && edible < 1.0) total.bought = *before / edible;
 }
 
@@ -34,6 +36,13 @@ bool isThawed(const KitchenFood& food) {
 
 bool isLive(const KitchenFood& food) {
   return food.form == "live";
+}
+
+bool isCooked(const KitchenFood& food) {
+  constexpr std::array<std::string_view, 4> kForms{"steamed", "boiled", "baked", "cooked"};
+  return !food.raw.empty() || std::ranges::any_of(kForms, [&](std::string_view form) {
+    return food.form.find(form) != std::string::npos;
+  });
 }
 
 std::vector<KitchenTotal> totalsOf(std::span<const PrepBowl> bowls, const FoodLookup& foodOf) {

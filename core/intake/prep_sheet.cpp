@@ -46,12 +46,28 @@ int phaseDayOf(const DietOfDay& diet, quantity::Date day) {
   return since >= 0 && since < diet.version.phaseInDays ? since + 1 : 0;
 }
 
+std::string purposeMark(diet::Purpose purpose) {
+  return purpose == diet::Purpose::Bowl ? std::string() : " (" + std::string(symbolOf(purpose)) + ")";
+}
+
+/// What a label ends with where the bowl is no meal.
+std::string purposeIn(const std::string& label) {
+  using diet::Purpose;
+  for (const Purpose purpose :
+       {Purpose::Treat, Purpose::TrainingReward, Purpose::Enrichment, Purpose::Browse})
+    if (label.ends_with(purposeMark(purpose))) return purposeMark(purpose);
+  return {};
+}
+
+bool isOfOneMeal(const Bowl& a, const Bowl& b) {
+  return a.key.group == b.key.group && a.meal == b.meal && a.diet == b.diet;
+}
+
 std::string labelOf(const GroupOfDay& group, const DietOfDay& diet, const DietLine& line) {
   std::string label = group.name;
   if (group.diets.size() > 1) label += ", " + diet.diet.name;
   if (!line.meal.empty()) label += ", " + line.meal;
-  if (line.purpose != diet::Purpose::Bowl) label += " (" + std::string(symbolOf(line.purpose)) + ")";
-  return label;
+  return label + purposeMark(line.purpose);
 }
 
 PrepBowl emptyBowl(const GroupOfDay& group, const DietOfDay& diet, const DietLine& line, quantity::Date day) {
@@ -103,6 +119,24 @@ Grams PrepBowl::total() const {
   for (const BowlItem& item : bowl.items)
     if (!item.swappedOut) sum += item.planned;
   return sum;
+}
+
+std::vector<std::optional<std::size_t>> sameBowls(std::span<const Bowl> bowls, std::span<const Bowl> there) {
+  std::vector<std::optional<std::size_t>> found(bowls.size());
+  std::vector<bool> isTaken(there.size(), false);
+  const auto findAll = [&](const auto& isSame) {
+    for (std::size_t i = 0; i < bowls.size(); ++i)
+      for (std::size_t j = 0; j < there.size() && !found[i]; ++j)
+        if (!isTaken[j] && isOfOneMeal(bowls[i], there[j]) && isSame(bowls[i], there[j])) {
+          found[i] = j;
+          isTaken[j] = true;
+        }
+  };
+  findAll([](const Bowl& a, const Bowl& b) { return a.label == b.label; });
+  findAll([](const Bowl& a, const Bowl& b) {
+    return !a.diet.empty() && purposeIn(a.label) == purposeIn(b.label);
+  });
+  return found;
 }
 
 std::vector<PrepBowl> bowlsOf(const GroupOfDay& group, quantity::Date day, const FoodLookup& foodOf) {

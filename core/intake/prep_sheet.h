@@ -72,6 +72,13 @@ struct PrepBowl {
   [[nodiscard]] quantity::Grams total() const;
 };
 
+/// Which bowl of a group's day each of `bowls` is among those that were written down before, by position;
+/// nothing for one that is new. The same meal, diet and label first; then, of a diet's bowls, the same meal
+/// and purpose: a label names the group and the diet, and those may have another name by now. Each is found
+/// once.
+[[nodiscard]] std::vector<std::optional<std::size_t>> sameBowls(std::span<const Bowl> bowls,
+                                                                std::span<const Bowl> there);
+
 /// A bowl for each diet, meal and purpose, in the order in which the diet names them; nothing that weighs 0.
 /// Empty where the number of animals is not known or 0.
 [[nodiscard]] std::vector<PrepBowl> bowlsOf(const GroupOfDay& group, quantity::Date day,
@@ -82,8 +89,9 @@ struct KitchenTotal {
   KitchenFood food{};
   quantity::Grams amount{};  ///< as it goes into the bowls
   std::size_t bowls = 0;
-  std::string preparations{};               ///< as the bowls say it, parted by "; "
-  std::optional<quantity::Grams> raw{};     ///< to be cooked; nothing where its yield is not known
+  std::string preparations{};  ///< as the bowls say it, parted by "; "
+  std::optional<quantity::Grams>
+      raw{};  ///< to be cooked; nothing where it is not cooked or its yield is not known
   std::optional<quantity::Grams> bought{};  ///< with peel and stalk, where that is more
 };
 /// By food group, then by name. What was swapped out is not needed.
@@ -92,6 +100,8 @@ struct KitchenTotal {
 /// Foods that come out of the freezer a day ahead, and live ones that are fed well before they are food.
 [[nodiscard]] bool isThawed(const KitchenFood& food);
 [[nodiscard]] bool isLive(const KitchenFood& food);
+/// By what it is cooked from, or by its form where nobody said that: steamed, boiled, baked, cooked.
+[[nodiscard]] bool isCooked(const KitchenFood& food);
 
 /// Why a group of the section has no bowl.
 enum class NoBowl { NoDiet, HeadcountUnknown, NoAnimals, NothingPlanned };

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/feeding_verbs.h"
 
+#include "core/intake/prep_sheet.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/feeding_lines.h"
 #include "core/store/feeding_tables.h"
@@ -85,17 +86,8 @@ Written correct(Collection& collection, EntryKind kind, const Key& key, const st
   });
 }
 
-/// What is on the day already: label, meal and diet of each bowl, and the last number.
-struct BowlsThere {
-  std::vector<std::pair<std::string, BowlKey>> known{};
-  int last = 0;
-};
-
-std::string sameness(const std::string& meal, const std::string& label, const std::string& diet) {
-  return meal + '\n' + label + '\n' + diet;
-}
-
-BowlsThere bowlsThere(Collection::Inner& inner, long long group, const BowlKey& day) {
+/// What is on the group's day already, by what tells bowls apart. In the order of their numbers.
+std::vector<Bowl> bowlsThere(Collection::Inner& inner, long long group, const BowlKey& day) {
   PreparedStatement read(inner.connection,
                          "SELECT bowl, meal.word, label.word, COALESCE(diet_version.diet, '') FROM "
                          "feeding_bowl JOIN feeding_word meal ON meal.id = feeding_bowl.meal JOIN "
@@ -103,12 +95,12 @@ BowlsThere bowlsThere(Collection::Inner& inner, long long group, const BowlKey& 
                          "diet_version.id = version_id WHERE group_id = ? AND day = ? ORDER BY bowl");
   read.bind(1, group);
   read.bind(2, intake::dayNumber(day.day));
-  BowlsThere there;
-  while (read.step()) {
-    there.last = static_cast<int>(read.number(0));
-    there.known.emplace_back(sameness(read.text(1), read.text(2), read.text(3)),
-                             BowlKey{day.group, day.day, there.last});
-  }
+  std::vector<Bowl> there;
+  while (read.step())
+    there.push_back({.key = {day.group, day.day, static_cast<int>(read.number(0))},
+                     .meal = read.text(1),
+                     .label = read.text(2),
+                     .diet = read.text(3)});
   return there;
 }
 
@@ -133,17 +125,20 @@ void addBowls(Collection::Inner& inner, FeedingLines& lines, const std::string& 
               std::span<const Bowl> bowls, OpenedSheet& opened) {
   const auto group = groupNumber(inner, code);
   if (!group) refuse(inner, "there is no group " + code);
-  BowlsThere there = bowlsThere(inner, *group, {code, day, 0});
-  for (Bowl bowl : bowls) {
-    if (bowl.key.group != code) continue;
+  const std::vector<Bowl> there = bowlsThere(inner, *group, {code, day, 0});
+  std::vector<Bowl> own;
+  for (const Bowl& bowl : bowls)
+    if (bowl.key.group == code) own.push_back(bowl);
+  const auto known = intake::sameBowls(own, there);
+  int last = there.empty() ? 0 : there.back().key.bowl;
+  for (std::size_t i = 0; i < own.size(); ++i) {
+    Bowl& bowl = own[i];
     refuseUnsoundBowl(inner, bowl);
-    const std::string self = sameness(bowl.meal, bowl.label, bowl.diet);
-    const auto known = std::ranges::find(there.known, self, &std::pair<std::string, BowlKey>::first);
-    if (known != there.known.end()) {
-      opened.wereThere.push_back(known->second);
+    if (known[i]) {
+      opened.wereThere.push_back(there[*known[i]].key);
       continue;
     }
-    bowl.key = {code, day, ++there.last};
+    bowl.key = {code, day, ++last};
     int item = 0;
     for (intake::BowlItem& food : bowl.items) food.item = ++item;
     lines.addBowl(*group, bowl, versionOf(inner, bowl));

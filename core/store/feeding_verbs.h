@@ -24,8 +24,8 @@ struct OpenedSheet {
   std::size_t added = 0;                     ///< bowls
   std::vector<intake::BowlKey> wereThere{};  ///< opened before, perhaps elsewhere; they stay as they are
 };
-/// Writes the bowls of a day that are not on it yet: a bowl is the same where group, diet, meal and label
-/// are. Keys other than group and day are given here. Nothing is logged where nothing is added.
+/// Writes the bowls of a day that are not on it yet (intake::sameBowls). Keys other than group and day are
+/// given here. Nothing is logged where nothing is added.
 OpenedSheet openSheet(Collection& collection, const std::string& section, quantity::Date day,
                       std::span<const intake::Bowl> bowls, const Author& author);
 

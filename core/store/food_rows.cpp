@@ -41,6 +41,10 @@ struct FoodRow {
   }
 };
 
+constexpr const char* kFoodColumns =
+    "SELECT id, revision, code, name, form, food_group, unit_mass_g, scale_step_g, edible_fraction, "
+    "price_per_kg, in_stock, note, invented FROM food";
+
 FoodRow rowOf(long long id, int revision, const food::Food& food) {
   FoodRow row{id,
               revision,
@@ -149,11 +153,9 @@ long long nextId(soci::session& sql, const std::string& table) {
 
 std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id) {
   FoodRow row;
-  inner.sql()
-      << "SELECT id, revision, code, name, form, food_group, unit_mass_g, scale_step_g, edible_fraction, "
-         "price_per_kg, in_stock, note, invented FROM food WHERE id = :id",
-      soci::use(id), soci::into(row.id), soci::into(row.revision), soci::into(row.code), soci::into(row.name),
-      soci::into(row.form), soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
+  inner.sql() << std::string(kFoodColumns) + " WHERE id = :id", soci::use(id), soci::into(row.id),
+      soci::into(row.revision), soci::into(row.code), soci::into(row.name), soci::into(row.form),
+      soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
       soci::into(row.edibleFraction), soci::into(row.price), soci::into(row.inStock), soci::into(row.note),
       soci::into(row.invented);
   if (!inner.sql().got_data()) return std::nullopt;
@@ -163,6 +165,20 @@ std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id) {
   loadMaking(inner, id, stored.record);
   loadPlan(inner, id, stored.record);
   return stored;
+}
+
+std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner) {
+  FoodRow row;
+  soci::statement rows =
+      (inner.sql().prepare << std::string(kFoodColumns) + " ORDER BY id", soci::into(row.id),
+       soci::into(row.revision), soci::into(row.code), soci::into(row.name), soci::into(row.form),
+       soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
+       soci::into(row.edibleFraction), soci::into(row.price), soci::into(row.inStock), soci::into(row.note),
+       soci::into(row.invented));
+  rows.execute();
+  std::vector<std::pair<long long, food::Food>> foods;
+  while (rows.fetch()) foods.emplace_back(row.id, row.food());
+  return foods;
 }
 
 std::optional<long long> foodWithCode(Collection::Inner& inner, const std::string& code) {

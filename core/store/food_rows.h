@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// The SQL of foods and samples: what the verbs, the import and reading share. All of it runs inside
@@ -67,6 +68,8 @@ template <class Stated>
 [[nodiscard]] long long nextId(soci::session& sql, const std::string& table);
 
 [[nodiscard]] std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id);
+/// Every food's own row, without its cautions, in the order in which they were added.
+[[nodiscard]] std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner);
 [[nodiscard]] std::optional<long long> foodWithCode(Collection::Inner& inner, const std::string& code);
 void insertFood(Collection::Inner& inner, long long id, int revision, const FoodRecord& record);
 void updateFood(Collection::Inner& inner, long long id, int revision, const FoodRecord& record);

@@ -120,6 +120,8 @@ Written removeFood(Collection& collection, FoodId food, int seenRevision, const 
       refuse(inner, before.record.food.code + " has samples; remove them first");
     if (countOf(inner, "fed_food WHERE food_id = :id", id) > 0)
       refuse(inner, before.record.food.code + " was fed: it stays, out of stock");
+    if (countOf(inner, "food_lot JOIN food ON food.code = food_lot.food WHERE food.id = :id", id) > 0)
+      refuse(inner, before.record.food.code + " has lots; remove them first");
     if (const std::string made = foodMadeFrom(inner, id); !made.empty())
       refuse(inner, made + " is made from " + before.record.food.code);
     deleteFood(inner, id);

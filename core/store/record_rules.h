@@ -5,6 +5,7 @@
 #include "core/diet/kept_rotation.h"
 #include "core/health/observation.h"
 #include "core/intake/feeding_records.h"
+#include "core/intake/food_lot.h"
 #include "core/intake/tolerance.h"
 #include "core/store/animal_records.h"
 #include "core/store/diet_records.h"
@@ -33,6 +34,7 @@ void refuseUnsound(Collection::Inner& inner, long long id, const intake::SwapMad
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::ControlPan& pan);
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::ToleranceRule& rule);
 void refuseUnsound(Collection::Inner& inner, long long id, const health::Observation& observation);
+void refuseUnsound(Collection::Inner& inner, long long id, const intake::FoodLot& lot);
 
 /// That nothing rests on a thing which is to be removed.
 void refuseInUse(Collection::Inner& inner, const animal::Species& species);
@@ -66,5 +68,6 @@ void refuseTakingBack(Collection::Inner&, const Thing&) {}
 [[nodiscard]] std::string nameOf(const intake::ControlPan& pan);
 [[nodiscard]] std::string nameOf(const intake::ToleranceRule& rule);
 [[nodiscard]] std::string nameOf(const health::Observation& observation);
+[[nodiscard]] std::string nameOf(const intake::FoodLot& lot);
 
 }  // namespace tarebowl::store

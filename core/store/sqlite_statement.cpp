@@ -85,8 +85,15 @@ long long PreparedStatement::number(int column) const {
 }
 
 std::optional<long long> PreparedStatement::numberOrNull(int column) const {
-  if (sqlite3_column_type(inner_->statement, column) == SQLITE_NULL) return std::nullopt;
-  return number(column);
+  return isNull(column) ? std::nullopt : std::optional(number(column));
+}
+
+double PreparedStatement::real(int column) const {
+  return sqlite3_column_double(inner_->statement, column);
+}
+
+bool PreparedStatement::isNull(int column) const {
+  return sqlite3_column_type(inner_->statement, column) == SQLITE_NULL;
 }
 
 std::string PreparedStatement::text(int column) const {

@@ -45,6 +45,8 @@ class PreparedStatement {
   void reset();
   [[nodiscard]] long long number(int column) const;
   [[nodiscard]] std::optional<long long> numberOrNull(int column) const;
+  [[nodiscard]] double real(int column) const;
+  [[nodiscard]] bool isNull(int column) const;
   [[nodiscard]] std::string text(int column) const;
 
  private:

@@ -6,6 +6,7 @@
 #include "core/store/food_rules.h"
 #include "core/store/health_tables.h"
 #include "core/store/imported_range.h"
+#include "core/store/lot_tables.h"
 #include "core/store/profile_tables.h"
 #include "core/store/record_verbs.h"
 #include "core/store/rotation_tables.h"
@@ -253,7 +254,7 @@ Written undo(Collection& collection, std::int64_t number, const Author& author) 
         takeBackOneOf<animal::Species, animal::Individual, animal::Group, animal::Membership, MassRecord,
                       ConditionRecord, ProfileRecord, EnergyPlanRecord, animal::FoodCaution, diet::NamedDiet,
                       VersionRecord, diet::KeptRotation, intake::ControlPan, intake::ToleranceRule,
-                      health::Observation>(inner, *change, author);
+                      health::Observation, intake::FoodLot>(inner, *change, author);
     if (written) return *written;
     refuse(inner, "this change cannot be taken back");
   });

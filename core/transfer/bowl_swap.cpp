@@ -6,7 +6,6 @@
 #include "core/store/diet_reading.h"
 #include "core/transfer/day_of_rotation.h"
 #include "core/transfer/eaten_before.h"
-#include "core/transfer/swap_on_desk.h"
 
 #include <cstddef>
 #include <string_view>
@@ -45,11 +44,13 @@ bool isOfBowl(const diet::PlaceInVersion& place, const intake::PrepBowl& bowl) {
 
 std::variant<diet::SwapRequest, NoSwap> swapRequestOn(const store::Collection& collection,
                                                       const intake::PrepBowl& bowl,
-                                                      const intake::BowlItem& item) {
+                                                      const intake::BowlItem& item, Candidates which) {
   if (!item.weighings.empty()) return NoSwap::Weighed;
   const auto desk = dietOf(collection, bowl.bowl);
   if (!desk) return NoSwap::NoDiet;
-  auto request = swapRequestOn(*desk, {item.food}, foodsOnHand(collection, {groupOf(*desk, item.food)}));
+  OnHand onHand;
+  if (which == Candidates::OwnGroup) onHand.groups = {groupOf(*desk, item.food)};
+  auto request = swapRequestOn(*desk, {item.food}, foodsOnHand(collection, desk->made.problem, onHand));
   if (!request) return NoSwap::NotInDiet;
   std::erase_if(request->missing, [&](std::size_t j) { return !isOfBowl(desk->made.places[j], bowl); });
   if (request->missing.empty()) return NoSwap::NotInDiet;

@@ -5,6 +5,7 @@
 #include "core/diet/swap.h"
 #include "core/intake/prep_sheet.h"
 #include "core/store/collection.h"
+#include "core/transfer/swap_on_desk.h"
 
 #include <optional>
 #include <string>
@@ -20,10 +21,11 @@ enum class NoSwap {
 };
 
 /// What could be given instead of a food of a bowl, by the version of the diet that the bowl is fed by: of
-/// all that is on hand but the food itself, with how well the group ate it. Throws StoreError.
+/// what is on hand but the food itself, with how well the group ate it. Throws StoreError.
 [[nodiscard]] std::variant<diet::SwapRequest, NoSwap> swapRequestOn(const store::Collection& collection,
                                                                     const intake::PrepBowl& bowl,
-                                                                    const intake::BowlItem& item);
+                                                                    const intake::BowlItem& item,
+                                                                    Candidates which = Candidates::All);
 
 /// The swap as it is written down, in grams of the bowl. Where the keeper may not decide it waits for an
 /// answer.

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/health_period.h"
 
+#include "core/animal/condition_score.h"
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
+#include "core/store/lot_verbs.h"
 
 #include <algorithm>
 #include <array>
@@ -31,6 +33,7 @@ std::optional<std::string> groupOn(const store::Collection& collection, const st
 std::vector<health::BowlEaten> bowlsEaten(const store::Collection& collection, const IntakePeriod& period) {
   std::vector<health::BowlEaten> made;
   const auto bowls = store::bowlsOfGroup(collection, period.group.group.record.code, period.from, period.to);
+  const std::vector<intake::FoodLot> lots = store::lotsOf(store::listLots(collection));
   for (std::size_t i = 0; i < bowls.size() && i < period.eaten.size(); ++i) {
     health::BowlEaten& bowl = made.emplace_back();
     bowl.day = bowls[i].key.day;
@@ -43,6 +46,7 @@ std::vector<health::BowlEaten> bowlsEaten(const store::Collection& collection, c
       food.offered = item->offered;
       if (item->eaten) food.eaten = item->eaten->value();
       food.swappedIn = line.swap.has_value();
+      if (const auto lot = intake::lotOn(lots, food.food, bowl.day)) food.lot = lot->lot;
       ++item;
     }
   }
@@ -97,6 +101,26 @@ void addMasses(const store::Collection& collection, HealthPeriod& period) {
   std::ranges::stable_sort(period.masses, {}, &MassSeen::day);
 }
 
+void addConditions(const store::Collection& collection, HealthPeriod& period) {
+  const auto add = [&](const std::string& who, const std::vector<store::StoredCondition>& conditions) {
+    for (const store::StoredCondition& condition : conditions) {
+      const animal::ConditionReading& reading = condition.record.reading;
+      const animal::ScoreScale* scale = animal::findConditionScale(reading.scale);
+      if (scale != nullptr && reading.on >= period.from && reading.on <= period.to)
+        period.conditions.push_back(
+            {who, reading.on, std::string(scale->name), reading.score, scale->lowest, scale->highest});
+    }
+  };
+  if (!period.subject.individual.empty()) {
+    add(period.subject.individual, store::conditionsOfIndividual(collection, period.subject.individual));
+  } else {
+    for (const std::string& member : period.intake.group.members)
+      add(member, store::conditionsOfIndividual(collection, member));
+    add(period.subject.group, store::conditionsOfGroup(collection, period.subject.group));
+  }
+  std::ranges::stable_sort(period.conditions, {}, &ConditionSeen::day);
+}
+
 void countAnimals(const store::Collection& collection, HealthPeriod& period) {
   const auto stays = store::staysOf(store::membershipsOfGroup(collection, period.subject.group));
   for (std::chrono::sys_days day = period.from; day <= std::chrono::sys_days(period.to);
@@ -130,6 +154,7 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
     period.foodNames[food.id] = food.form.empty() ? food.name : food.name + ", " + food.form;
   addObservations(collection, period);
   addMasses(collection, period);
+  addConditions(collection, period);
   countAnimals(collection, period);
   return period;
 }

@@ -28,6 +28,16 @@ struct MassSeen {
   double kilograms = 0.0;
 };
 
+/// A condition score with the ends of its scale.
+struct ConditionSeen {
+  std::string who{};
+  quantity::Date day{};
+  std::string scale{};  ///< its name
+  double score = 0.0;
+  double lowest = 1.0;
+  double highest = 9.0;
+};
+
 /// From this day on the bowls were fed by this version of a diet.
 struct DietBegun {
   quantity::Date day{};
@@ -44,6 +54,7 @@ struct HealthPeriod {
   std::vector<health::BowlEaten> bowls{};                ///< for look-backs
   std::vector<store::StoredObservation> observations{};  ///< of the subject and, of a group, of its members
   std::vector<MassSeen> masses{};                        ///< in order of days
+  std::vector<ConditionSeen> conditions{};               ///< the same
   std::optional<quantity::Kilograms> bodyMass{};         ///< per animal, on the last day
   std::vector<DietBegun> diets{};
   std::map<quantity::Date, int> animals{};

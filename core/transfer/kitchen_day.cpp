@@ -81,16 +81,23 @@ GroupOfDay groupOn(const store::Collection& collection, const store::KnownGroup&
   return made;
 }
 
+std::vector<intake::Bowl> bowlsOfGroup(const std::vector<intake::Bowl>& bowls, const std::string& group) {
+  std::vector<intake::Bowl> own;
+  for (const intake::Bowl& bowl : bowls)
+    if (bowl.key.group == group) own.push_back(bowl);
+  return own;
+}
+
 /// Bowls as they were opened go in the place of those that the diets ask for.
 void takeOpened(const std::vector<intake::Bowl>& opened, const GroupOfDay& group,
                 std::vector<PrepBowl>& bowls) {
-  for (const intake::Bowl& bowl : opened) {
-    if (bowl.key.group != group.code) continue;
-    const auto planned = std::ranges::find_if(bowls, [&](const PrepBowl& p) {
-      return !p.opened && p.bowl.label == bowl.label && p.bowl.diet == bowl.diet && p.bowl.meal == bowl.meal;
-    });
-    PrepBowl& place = planned != bowls.end() ? *planned : bowls.emplace_back();
-    place.bowl = bowl;
+  std::vector<intake::Bowl> planned;
+  planned.reserve(bowls.size());
+  for (const PrepBowl& bowl : bowls) planned.push_back(bowl.bowl);
+  const auto places = intake::sameBowls(opened, planned);
+  for (std::size_t i = 0; i < opened.size(); ++i) {
+    PrepBowl& place = places[i] ? bowls[*places[i]] : bowls.emplace_back();
+    place.bowl = opened[i];
     place.groupName = group.name;
     place.bodyMass = group.bodyMass;
     place.opened = true;
@@ -187,7 +194,7 @@ PrepSheet readPrepSheet(const store::Collection& collection, const std::string& 
   for (const store::KnownGroup& group : groupsIn(collection, section, day)) {
     const GroupOfDay fed = groupOn(collection, group, diets, day);
     std::vector<PrepBowl> bowls = intake::bowlsOf(fed, day, foodOf);
-    takeOpened(opened, fed, bowls);
+    takeOpened(bowlsOfGroup(opened, fed.code), fed, bowls);
     if (bowls.empty()) addWithoutBowl(fed, sheet);
     addCautions(bowls, group, foodOf, known, told);
     sheet.invented = sheet.invented || group.group.record.invented;

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/swap_on_desk.h"
 
+#include "core/diet/counted_nutrients.h"
 #include "core/diet/locked.h"
-#include "core/store/food_reading.h"
+#include "core/store/larder_reading.h"
 
 #include <algorithm>
 
@@ -14,19 +15,13 @@ bool isOnHand(const food::Food& food) {
 }
 
 std::vector<diet::DietFood> foodsOnHand(const store::Collection& collection,
-                                        const std::vector<std::string>& firstGroups,
-                                        const std::stop_token& stop) {
-  std::vector<food::FoodLine> lines = store::listFoods(collection);
-  std::stable_partition(lines.begin(), lines.end(), [&](const food::FoodLine& line) {
-    return std::ranges::find(firstGroups, line.group) != firstGroups.end();
-  });
-  std::vector<diet::DietFood> foods;
-  for (const food::FoodLine& line : lines) {
-    if (stop.stop_requested()) break;
-    const auto known = store::knowFood(collection, store::FoodId{line.id});
-    if (known && isOnHand(known->food.record.food)) foods.push_back(store::asDietFood(*known));
-  }
-  return foods;
+                                        const diet::BalanceProblem& problem, const OnHand& which) {
+  store::LarderWish wish{.nutrients = diet::countedNutrients(problem), .stop = which.stop};
+  wish.wants = [&](const food::Food& food) {
+    return isOnHand(food) &&
+           (which.groups.empty() || std::ranges::find(which.groups, food.group) != which.groups.end());
+  };
+  return store::readLarder(collection, wish);
 }
 
 std::optional<diet::SwapRequest> swapRequestOn(const DeskDiet& desk, const std::vector<std::string>& missing,

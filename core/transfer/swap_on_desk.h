@@ -16,11 +16,20 @@ namespace tarebowl::transfer {
 /// Whether a food may be offered in place of another: the one place where stock decides.
 [[nodiscard]] bool isOnHand(const food::Food& food);
 
-/// Every food of the collection that is on hand, as a diet takes it, those of `firstGroups` first; fewer
-/// where a stop was asked for. Throws StoreError.
+/// Of what is on hand: all, or what stands nearest to what is missing and is read in no time.
+enum class Candidates { OwnGroup, All };
+
+/// Foods of a collection that are on hand, as a problem counts them: with no more than it looks at.
+struct OnHand {
+  /// Only foods of these groups; empty: all. What stands nearest is read in no time, all that there is is
+  /// not.
+  std::vector<std::string> groups{};
+  std::stop_token stop{};  ///< fewer foods where it was asked for
+};
+/// Throws StoreError.
 [[nodiscard]] std::vector<diet::DietFood> foodsOnHand(const store::Collection& collection,
-                                                      const std::vector<std::string>& firstGroups = {},
-                                                      const std::stop_token& stop = {});
+                                                      const diet::BalanceProblem& problem,
+                                                      const OnHand& which = {});
 
 /// The swap that is asked for where these foods (codes) are missing from a version of a diet: all its weighed
 /// lines of them. Nothing where the version gives none of them.

@@ -23,6 +23,12 @@ ORDINARY = {
     "banana-raw": ("Banana, raw", "fruit", "raw", "peeled, sliced", "09040"),
 }
 
+# What the kitchen cooks and no bowl holds raw; as above.
+RAW = {
+    "sweet-potato-raw": ("Sweet potato, raw", "raw root", "raw", "peeled", "11507"),
+    "egg-raw": ("Hen's egg, raw", "egg", "raw", "never given raw: avidin binds biotin", "01123"),
+}
+
 # id: (name, group, form, preparation, item in insects.csv)
 LIVE = {
     "black-soldier-fly-larvae": ("Black soldier fly larvae", "insect", "live", "offered in a smooth dish", "black soldier fly larvae"),
@@ -85,8 +91,8 @@ class Larder:
         return {"id": food_id, **self._described(food_id), **limits}
 
     def _described(self, food_id):
-        if food_id in ORDINARY:
-            name, group, form, preparation, ndb = ORDINARY[food_id]
+        if food_id in ORDINARY or food_id in RAW:
+            name, group, form, preparation, ndb = (ORDINARY | RAW)[food_id]
             return self._head(name, group, form, preparation) | self.sr28.food(ndb)
         if food_id in LIVE:
             name, group, form, preparation, item = LIVE[food_id]

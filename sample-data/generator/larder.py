@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The foods on hand, for remedies: every food of the sample without the limits of any one diet."""
 
-from generator.foods import LIVE, ORDINARY, PELLETS, PREY
+from generator.foods import LIVE, ORDINARY, PELLETS, PREY, RAW
 
 SCALE_STEPS = {"limestone": 0.1}
 LIVE_STEP = 0.5
@@ -18,6 +18,12 @@ def larder(foods, _rules):
             "notes": "Which foods are on hand and what they cost is made up; compositions are those of the published tables that each food "
                      "names, and values of invented products are marked invented.",
             "foods": [foods.food(food_id, **_limits(food_id)) for food_id in ids]}
+
+
+def cooked_from(foods, _rules):
+    return {"format": "tarebowl-larder/1", "title": "What the kitchen of the Brackenmere Animal Gardens cooks", "invented": True,
+            "notes": "Raw foods that no diet gives. Compositions are those of the published tables that each food names.",
+            "foods": [foods.food(food_id) for food_id in RAW]}
 
 
 def _limits(food_id):

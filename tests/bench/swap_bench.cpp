@@ -1,11 +1,14 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A food is missing from a bowl, and every food of SR28 (8,789) is a candidate: the time until the first rows
-// and until the ranking is complete; the same while the other lines may move by a tenth, and with pairs.
-// Without the table (TAREBOWL_REFERENCE_DIR) it is skipped.
+// and until the ranking is complete; the same while the other lines may move by a tenth, with pairs, and with
+// the reading of the foods from a collection. Without the table (TAREBOWL_REFERENCE_DIR) it is skipped.
 #include "core/diet/measure.h"
 #include "core/diet/swap.h"
 #include "core/diet/swap_effect.h"
+#include "core/transfer/swap_on_desk.h"
+#include "core/transfer/table_import.h"
+#include "tests/bench/bench_files.h"
 #include "tests/reference/imported_tables.h"
 
 #include <benchmark/benchmark.h>
@@ -131,6 +134,66 @@ BENCHMARK(rank)
     ->Args({2, 0, 1})
     ->Unit(benchmark::kMillisecond)
     ->UseRealTime();
+
+/// SR28 in a collection; made once.
+std::optional<std::filesystem::path> collectionOfFoods() {
+  const auto table = reference::sr28Table();
+  if (!table) return std::nullopt;
+  std::filesystem::path file = workFile("swap.tarebowl");
+  if (std::filesystem::exists(file)) return file;
+  const std::filesystem::path making = workFile("swap-making.tarebowl");
+  {
+    store::Collection collection = newCollection(making);
+    (void)transfer::importTable(collection, {table->input, table->mapping, "SR28.csv"}, kBench,
+                                transfer::Keep::WhereItMay);
+  }
+  std::filesystem::rename(making, file);
+  return file;
+}
+
+/// All that is on hand, as a problem of twenty targets counts it.
+void read(benchmark::State& state) {
+  const auto asked = request();
+  const auto file = collectionOfFoods();
+  if (!asked || !file) return state.SkipWithError("SR28 is not here");
+  const store::Collection collection = store::Collection::open(*file, kBench.at);
+  std::size_t foods = 0;
+  for ([[maybe_unused]] auto step : state) foods = transfer::foodsOnHand(collection, asked->problem).size();
+  state.counters["foods"] = static_cast<double>(foods);
+}
+BENCHMARK(read)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+/// From the question to the whole ranking, as the Kitchen does it: read, then rank.
+void readAndRank(benchmark::State& state) {
+  auto asked = request();
+  const auto file = collectionOfFoods();
+  if (!asked || !file) return state.SkipWithError("SR28 is not here");
+  const store::Collection collection = store::Collection::open(*file, kBench.at);
+  diet::SwapOptions options;
+  options.pairs = diet::SwapOptions::Pairs::Never;
+  for ([[maybe_unused]] auto step : state) {
+    asked->candidates = transfer::foodsOnHand(collection, asked->problem);
+    benchmark::DoNotOptimize(diet::rankSwaps(*asked, options));
+  }
+  state.counters["candidates"] = static_cast<double>(asked->candidates.size());
+}
+BENCHMARK(readAndRank)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+/// What stands nearest: the missing food's own group, read and ranked, which is offered while the rest is
+/// read.
+void firstOffers(benchmark::State& state) {
+  auto asked = request();
+  const auto file = collectionOfFoods();
+  if (!asked || !file) return state.SkipWithError("SR28 is not here");
+  const store::Collection collection = store::Collection::open(*file, kBench.at);
+  const transfer::OnHand ownGroup{.groups = {asked->problem.foods[asked->missing.front()].group}};
+  for ([[maybe_unused]] auto step : state) {
+    asked->candidates = transfer::foodsOnHand(collection, asked->problem, ownGroup);
+    benchmark::DoNotOptimize(diet::rankSwaps(*asked));
+  }
+  state.counters["candidates"] = static_cast<double>(asked->candidates.size());
+}
+BENCHMARK(firstOffers)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 /// What a person is told of one row.
 void effect(benchmark::State& state) {

@@ -149,6 +149,10 @@ void MainWindow::wireToday() {
   };
   connect(today_, &TodayRoom::kitchenWanted, this, showKitchen(KitchenDesk::Task::WeighIn));
   connect(today_, &TodayRoom::leftoversWanted, this, showKitchen(KitchenDesk::Task::Leftovers));
+  connect(today_, &TodayRoom::observationWanted, this, [this] {
+    goToRoom(kHealthNumber);
+    health_->writeDown();
+  });
   connect(today_, &TodayRoom::dietWanted, this, [this](const QString& name) {
     goToRoom(kDietsNumber);
     const std::vector<FinderHit> hits = diets_->find(name, 1);

@@ -7,22 +7,43 @@
 
 #include <QCoreApplication>
 
+#include <functional>
+#include <string>
+
 namespace tarebowl::ui {
 
-std::optional<QString> writeHealthPage(const exchange::CalciumPage& page, const std::filesystem::path& file) {
+namespace {
+
+std::optional<QString> writePage(const std::string& name, const std::function<std::string()>& html,
+                                 const std::function<std::string()>& json,
+                                 const std::filesystem::path& file) {
   const std::filesystem::path kind = file.extension();
   if (kind == ".pdf")
     return writeWholeFile(file, [&](QIODevice& out) {
-      layOutOnePage(QString::fromStdString(exchange::calciumPageAsHtml(page)),
-                    QString::fromStdString(page.subject.name), out);
+      layOutOnePage(QString::fromStdString(html()), QString::fromStdString(name), out);
     });
   if (kind == ".html" || kind == ".json")
     return writeWholeFile(file, [&](QIODevice& out) {
-      out.write(QByteArray::fromStdString(kind == ".html" ? exchange::calciumPageAsHtml(page)
-                                                          : exchange::writeCalcium(page)));
+      out.write(QByteArray::fromStdString(kind == ".html" ? html() : json()));
     });
-  return QCoreApplication::translate("HealthPage", "%1: a review is written as .pdf, .html or .json")
+  return QCoreApplication::translate("HealthPage",
+                                     "%1: a page for the file is written as .pdf, .html or .json")
       .arg(toText(file));
+}
+
+}  // namespace
+
+std::optional<QString> writeHealthPage(const exchange::CalciumPage& page, const std::filesystem::path& file) {
+  return writePage(
+      page.subject.name, [&] { return exchange::calciumPageAsHtml(page); },
+      [&] { return exchange::writeCalcium(page); }, file);
+}
+
+std::optional<QString> writeHealthPage(const exchange::LookBackPage& page,
+                                       const std::filesystem::path& file) {
+  return writePage(
+      page.subject.name, [&] { return exchange::lookBackPageAsHtml(page); },
+      [&] { return exchange::writeLookBack(page); }, file);
 }
 
 }  // namespace tarebowl::ui

@@ -11,9 +11,11 @@
 
 namespace tarebowl::ui {
 
-/// Writes the calcium review as .pdf (one page), .html or .json. Nothing on success, else why it was not
-/// written.
+/// Writes the calcium review or the look-back as .pdf (one page), .html or .json. Nothing on success, else
+/// why it was not written.
 [[nodiscard]] std::optional<QString> writeHealthPage(const exchange::CalciumPage& page,
+                                                     const std::filesystem::path& file);
+[[nodiscard]] std::optional<QString> writeHealthPage(const exchange::LookBackPage& page,
                                                      const std::filesystem::path& file);
 
 }  // namespace tarebowl::ui

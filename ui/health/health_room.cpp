@@ -33,6 +33,8 @@
 namespace tarebowl::ui {
 namespace {
 
+constexpr int kLookBackTab = 1;
+
 /// The field inside a spin box is a control of its own to a screen reader.
 void nameSpin(QAbstractSpinBox& spin, const QString& name) {
   spin.setAccessibleName(name);
@@ -66,7 +68,7 @@ HealthRoom::HealthRoom(OpenCollection& collection, Dialogs dialogs, HealthDesk::
       patients_(new QListWidget),
       form_(new ObservationForm),
       seen_(new PlainTable(tr("What was seen"))),
-      seenRows_(new RowsModel({tr("Kind"), tr("Day"), tr("What"), tr("Of"), tr("By")}, {}, this)),
+      seenRows_(new RowsModel({tr("Kind"), tr("Day"), tr("What"), tr("Of")}, {}, this)),
       timeline_(new HealthTimeline),
       zones_(new PlainTable(tr("Calcium against its targets"))),
       zoneRows_(new RowsModel({tr("As eaten"), tr("Target"), tr("Zone"), tr("Offered"), tr("Eaten"),
@@ -76,11 +78,12 @@ HealthRoom::HealthRoom(OpenCollection& collection, Dialogs dialogs, HealthDesk::
       linkRows_(new RowsModel({tr("Food"), tr("Sign, with it"), tr("without"), tr("Fisher"), tr("corrected"),
                                tr("Risk ratio (95 %)")},
                               {1, 2, 3, 4, 5}, this)),
+      tabs_(new QTabWidget),
       days_(new QComboBox),
       supplement_(new QComboBox),
       retained_(new QDoubleSpinBox),
       hours_(new QSpinBox),
-      page_(new QPushButton(tr("Page for the file…"))),
+      page_(new QPushButton(tr("Review for the file…"))),
       heading_(new QLabel),
       invented_(new QLabel(tr("Invented sample"))),
       review_(makeWords()),
@@ -100,12 +103,11 @@ HealthRoom::HealthRoom(OpenCollection& collection, Dialogs dialogs, HealthDesk::
 }
 
 void HealthRoom::build() {
-  auto* tabs = new QTabWidget;
-  tabs->addTab(makeReview(), tr("Calcium review"));
-  tabs->addTab(makeLookBack(), tr("Look-back"));
-  tabs->setDocumentMode(true);
-  tabs->setAccessibleName(tr("Review or look-back"));
-  tabs->tabBar()->setAccessibleName(tr("Review or look-back"));
+  tabs_->addTab(makeReview(), tr("Calcium review"));
+  tabs_->addTab(makeLookBack(), tr("Look-back"));
+  tabs_->setDocumentMode(true);
+  tabs_->setAccessibleName(tr("Review or look-back"));
+  tabs_->tabBar()->setAccessibleName(tr("Review or look-back"));
   auto* right = new QWidget;
   auto* layout = new QVBoxLayout(right);
   layout->setContentsMargins(16, 10, 16, 10);
@@ -114,12 +116,13 @@ void HealthRoom::build() {
   auto* halves = new QSplitter(Qt::Vertical);
   halves->setChildrenCollapsible(false);
   halves->addWidget(timeline_);
-  halves->addWidget(tabs);
+  halves->addWidget(tabs_);
   halves->setSizes({300, 360});
   layout->addWidget(halves, 1);
-  connect(desk_, &HealthDesk::lookBackChanged, tabs, [this, tabs] {
-    if (desk_->lookBack()) tabs->setCurrentIndex(1);
+  connect(desk_, &HealthDesk::lookBackChanged, tabs_, [this] {
+    if (desk_->lookBack()) tabs_->setCurrentIndex(kLookBackTab);
   });
+  connect(tabs_, &QTabWidget::currentChanged, this, &HealthRoom::showPageButton);
   auto* panes = new QSplitter(Qt::Horizontal);
   panes->setHandleWidth(1);
   panes->setChildrenCollapsible(false);
@@ -254,7 +257,7 @@ void HealthRoom::showPatients() {
 
 void HealthRoom::showView() {
   const auto& view = desk_->view();
-  for (QWidget* part : std::initializer_list<QWidget*>{form_, page_, invented_, timeline_})
+  for (QWidget* part : std::initializer_list<QWidget*>{form_, invented_, timeline_})
     part->setEnabled(view.has_value());
   invented_->setVisible(view && view->page.subject.invented);
   heading_->setText(view                 ? QString::fromStdString(view->period.name)
@@ -264,6 +267,7 @@ void HealthRoom::showView() {
   seenRows_->show(view ? observationRows(*view) : std::vector<RowsModel::Row>());
   zoneRows_->show(view ? zoneRows(*view) : std::vector<RowsModel::Row>());
   if (view) timeline_->show(*view);
+  showPageButton();
   if (desk_->shown() && patients_->currentRow() != *desk_->shown()) {
     const QSignalBlocker quiet(patients_);
     patients_->setCurrentRow(*desk_->shown());
@@ -277,6 +281,18 @@ void HealthRoom::showLookBack() {
       page ? lookBackText(*page)
            : tr("Choose a sign (▲) at the left: what was eaten before it is compared with days without it."));
   linkRows_->show(page ? linkRows(*page) : std::vector<RowsModel::Row>());
+  showPageButton();
+}
+
+/// The page is of the tab in sight.
+void HealthRoom::showPageButton() {
+  const bool isLookBack = tabs_->currentIndex() == kLookBackTab;
+  page_->setText(isLookBack ? tr("Look-back for the file…") : tr("Review for the file…"));
+  page_->setEnabled(isLookBack ? desk_->lookBack().has_value() : desk_->view().has_value());
+}
+
+void HealthRoom::writeDown() {
+  form_->setFocus();
 }
 
 void HealthRoom::lookBackFromRow(int row) {
@@ -305,10 +321,17 @@ void HealthRoom::keep(bool confirmed) {
 }
 
 void HealthRoom::writePage() {
-  if (!desk_->view() || !dialogs_.sheetToSave) return;
-  const auto file = dialogs_.sheetToSave(this, "calcium-" + desk_->view()->period.subject.group + ".pdf");
+  if (!page_->isEnabled() || !dialogs_.sheetToSave) return;
+  const bool isLookBack = tabs_->currentIndex() == kLookBackTab;
+  const auto nameFor = [](const char* what, const exchange::HealthSubjectLine& subject) {
+    return what + (subject.individual.empty() ? subject.group : subject.individual) + ".pdf";
+  };
+  const auto file = dialogs_.sheetToSave(this, isLookBack ? nameFor("look-back-", desk_->lookBack()->subject)
+                                                          : nameFor("calcium-", desk_->view()->page.subject));
   if (!file) return;
-  if (const auto why = writeHealthPage(desk_->view()->page, *file)) complain(*why);
+  const auto why =
+      isLookBack ? writeHealthPage(*desk_->lookBack(), *file) : writeHealthPage(desk_->view()->page, *file);
+  if (why) complain(*why);
 }
 
 void HealthRoom::complain(const QString& text) {

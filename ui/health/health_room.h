@@ -15,7 +15,7 @@ class QLabel;
 class QListWidget;
 class QPushButton;
 class QSpinBox;
-class QStackedWidget;
+class QTabWidget;
 
 namespace tarebowl::ui {
 
@@ -40,6 +40,8 @@ class HealthRoom : public Room {
   [[nodiscard]] PlainTable& observations() const { return *seen_; }
   [[nodiscard]] PlainTable& zones() const { return *zones_; }
   [[nodiscard]] PlainTable& links() const { return *links_; }
+  /// The form of what was seen, ready to be typed into.
+  void writeDown();
 
  private:
   void build();
@@ -55,6 +57,7 @@ class HealthRoom : public Room {
   void askAgain();
   void keep(bool confirmed);
   void writePage();
+  void showPageButton();
   void complain(const QString& text);
 
   OpenCollection& collection_;
@@ -69,6 +72,7 @@ class HealthRoom : public Room {
   RowsModel* zoneRows_;
   PlainTable* links_;
   RowsModel* linkRows_;
+  QTabWidget* tabs_;  ///< the review, the look-back
   QComboBox* days_;
   QComboBox* supplement_;
   QDoubleSpinBox* retained_;

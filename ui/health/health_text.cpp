@@ -3,6 +3,7 @@
 #include "ui/health/health_text.h"
 
 #include "core/exchange/health_sentences.h"
+#include "core/exchange/uncertain_text.h"
 #include "core/exchange/wording.h"
 #include "core/health/health_words.h"
 #include "ui/shared/days.h"
@@ -27,7 +28,7 @@ QString number(std::optional<double> value) {
 }
 
 QString plusMinus(std::optional<double> value, double sd) {
-  return value && sd > 0.0 ? Health::tr("%1 ± %2").arg(number(value), number(sd)) : number(value);
+  return QString::fromStdString(exchange::uncertainText(value, sd));
 }
 
 QString whose(const health::Observation& observation) {
@@ -48,6 +49,8 @@ QString tipOf(const health::Observation& observation) {
                       number(score->ideal),
                       number(score->softer == health::Softer::Higher ? score->highest : score->lowest));
   if (!observation.note.empty()) lines << QString::fromStdString(observation.note);
+  if (!observation.who.empty())
+    lines << Health::tr("Written down by %1").arg(QString::fromStdString(observation.who));
   if (health::isSign(observation)) lines << Health::tr("A sign: Enter looks back from it");
   return lines.join(QLatin1Char('\n'));
 }
@@ -109,17 +112,23 @@ QString whatWasSeen(const health::Observation& observation) {
   return parts.join(QStringLiteral(" · "));
 }
 
+QString timelineText(const health::Observation& observation) {
+  const QString what = whatWasSeen(observation);
+  return Health::tr("%1, %2: %3%4")
+      .arg(dateText(observation.on), whose(observation), kindText(observation.kind),
+           what.isEmpty() ? QString() : QStringLiteral(", ") + what);
+}
+
 std::vector<RowsModel::Row> observationRows(const HealthView& view) {
   std::vector<RowsModel::Row> rows;
   const auto& seen = view.period.observations;
   for (auto one = seen.rbegin(); one != seen.rend(); ++one) {
     const health::Observation& record = one->record;
     const bool sign = health::isSign(record);
-    rows.push_back(
-        {{(sign ? QStringLiteral("▲ ") : QStringLiteral("  ")) + kindText(record.kind), dateText(record.on),
-          whatWasSeen(record), whose(record), QString::fromStdString(record.who)},
-         tipOf(record),
-         sign ? currentTheme().lacking : QColor()});
+    rows.push_back({{(sign ? QStringLiteral("▲ ") : QStringLiteral("  ")) + kindText(record.kind),
+                     dateText(record.on), whatWasSeen(record), whose(record)},
+                    tipOf(record),
+                    sign ? currentTheme().lacking : QColor()});
   }
   return rows;
 }

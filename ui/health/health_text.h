@@ -16,6 +16,8 @@ namespace tarebowl::ui {
 /// "Faeces", "Limping": what people call a kind of observation.
 [[nodiscard]] QString kindText(health::SignKind kind);
 /// "6 on faeces-7", "reduced", "calcium 2.4 mmol/l".
+/// "12 Nov 2026, BD-02: total-calcium 2.31 mmol/l": for a point of the timeline.
+[[nodiscard]] QString timelineText(const health::Observation& observation);
 [[nodiscard]] QString whatWasSeen(const health::Observation& observation);
 
 /// The newest first; the row's number leads back to the observation.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/health/health_timeline.h"
 
+#include "ui/health/health_text.h"
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/days.h"
 #include "ui/shared/theme.h"
@@ -14,10 +15,12 @@
 #include <QLegendMarker>
 #include <QLineSeries>
 #include <QScatterSeries>
+#include <QToolTip>
 #include <QValueAxis>
 #include <QWheelEvent>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace tarebowl::ui {
@@ -35,7 +38,7 @@ qreal millis(quantity::Date date) {
 }  // namespace
 
 HealthTimeline::HealthTimeline(QWidget* parent) : BareChart(parent) {
-  setAccessibleName(tr("Signs, body mass, Ca:P and diets over time"));
+  setAccessibleName(tr("Signs, blood, treatments, condition, body mass, Ca:P and diets over time"));
   setToolTip(tr("Drag over a stretch, or use the wheel or + and -, to look closer; 0 shows all"));
   setMinimumHeight(kHeight);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
@@ -59,7 +62,10 @@ void HealthTimeline::rebuild() {
   addAxes();
   addRatio();
   addMasses();
+  addConditions();
   addSigns();
+  addBlood();
+  addTreatments();
   addDiets();
   QLegend* legend = chart()->legend();
   legend->setVisible(true);
@@ -92,6 +98,10 @@ void HealthTimeline::addAxes() {
   chart()->addAxis(days_, Qt::AlignBottom);
   chart()->addAxis(ratio_, Qt::AlignLeft);
   chart()->addAxis(mass_, Qt::AlignRight);
+  condition_ = new QValueAxis;
+  condition_->setRange(0.0, 1.0);
+  condition_->setVisible(false);
+  chart()->addAxis(condition_, Qt::AlignRight);
   for (QAbstractAxis* axis : std::initializer_list<QAbstractAxis*>{days_, ratio_, mass_}) {
     axis->setLabelsColor(theme.soft);
     axis->setLabelsFont(smaller(font()));
@@ -162,19 +172,109 @@ void HealthTimeline::addMasses() {
   }
 }
 
+void HealthTimeline::placeLane(QScatterSeries& lane, double height,
+                               const std::vector<std::pair<quantity::Date, QString>>& points) {
+  lane.setMarkerSize(12.0);
+  lane.setBorderColor(lane.color());
+  for (const auto& [day, text] : points) lane.append(millis(day), ratio_->max() * height);
+  place(lane, *ratio_);
+  connect(&lane, &QXYSeries::hovered, this, [this, points](const QPointF& at, bool isOver) {
+    QStringList here;
+    for (const auto& [day, text] : points)
+      if (millis(day) == at.x()) here << text;
+    QToolTip::showText(QCursor::pos(), isOver ? here.join(QLatin1Char('\n')) : QString(), this);
+  });
+}
+
 /// In a lane at the foot of the chart, whatever their kind.
 void HealthTimeline::addSigns() {
-  const Theme& theme = currentTheme();
+  constexpr double kFoot = 0.06;
+  std::vector<std::pair<quantity::Date, QString>> points;
+  for (const store::StoredObservation& seen : view_->period.observations)
+    if (health::isSign(seen.record)) points.emplace_back(seen.record.on, timelineText(seen.record));
+  if (points.empty()) return;
   auto* signs = new QScatterSeries;
   signs->setName(tr("signs"));
   signs->setMarkerShape(QScatterSeries::MarkerShapeTriangle);
-  signs->setMarkerSize(12.0);
-  signs->setColor(theme.lacking);
-  signs->setBorderColor(theme.lacking);
+  signs->setColor(currentTheme().lacking);
+  placeLane(*signs, kFoot, points);
+}
+
+/// In a lane at the head, by how each value stands to its lab's range.
+void HealthTimeline::addBlood() {
+  constexpr double kHead = 0.95;
+  const Theme& theme = currentTheme();
+  struct Lane {
+    QString name;
+    QScatterSeries::MarkerShape shape;
+    QColor color;
+    std::vector<std::pair<quantity::Date, QString>> points{};
+  };
+  Lane within{tr("blood, in the lab's range"), QScatterSeries::MarkerShapeCircle, theme.met};
+  Lane outside{tr("blood, outside it"), QScatterSeries::MarkerShapeRotatedRectangle, theme.lacking};
+  Lane noRange{tr("blood, no range"), QScatterSeries::MarkerShapeRectangle, theme.unknown};
   for (const store::StoredObservation& seen : view_->period.observations)
-    if (health::isSign(seen.record)) signs->append(millis(seen.record.on), ratio_->max() * 0.06);
-  if (signs->count() == 0) return delete signs;
-  place(*signs, *ratio_);
+    for (const health::BloodValue& value : seen.record.blood) {
+      const health::BloodStanding standing = health::standingOf(value);
+      Lane& lane = standing == health::BloodStanding::NoRange  ? noRange
+                   : standing == health::BloodStanding::Within ? within
+                                                               : outside;
+      lane.points.emplace_back(seen.record.on, timelineText(seen.record));
+    }
+  for (const Lane& lane : {within, noRange, outside}) {
+    if (lane.points.empty()) continue;
+    auto* series = new QScatterSeries;
+    series->setName(lane.name);
+    series->setMarkerShape(lane.shape);
+    series->setColor(lane.color);
+    placeLane(*series, kHead, lane.points);
+  }
+}
+
+void HealthTimeline::addTreatments() {
+  constexpr double kBelowBlood = 0.87;
+  std::vector<std::pair<quantity::Date, QString>> points;
+  for (const store::StoredObservation& seen : view_->period.observations)
+    if (seen.record.kind == health::SignKind::Treatment)
+      points.emplace_back(seen.record.on, timelineText(seen.record));
+  if (points.empty()) return;
+  auto* treatments = new QScatterSeries;
+  treatments->setName(tr("treatments"));
+  treatments->setMarkerShape(QScatterSeries::MarkerShapeStar);
+  treatments->setColor(currentTheme().accent);
+  placeLane(*treatments, kBelowBlood, points);
+}
+
+/// Each animal's scores from the lowest to the highest of its scale.
+void HealthTimeline::addConditions() {
+  std::map<std::string, QLineSeries*> lines;
+  std::vector<std::pair<quantity::Date, QString>> points;
+  for (const transfer::ConditionSeen& seen : view_->period.conditions)
+    points.emplace_back(seen.day, tr("%1: condition %2 of %3 … %4 (%5)")
+                                      .arg(QString::fromStdString(seen.who))
+                                      .arg(seen.score)
+                                      .arg(seen.lowest)
+                                      .arg(seen.highest)
+                                      .arg(QString::fromStdString(seen.scale)));
+  for (const transfer::ConditionSeen& seen : view_->period.conditions) {
+    QLineSeries*& line = lines[seen.who];
+    if (line == nullptr) {
+      line = new QLineSeries;
+      line->setName(tr("condition score, within its scale"));
+      line->setPen(QPen(currentTheme().over, 1.2, Qt::DotLine));
+      line->setPointsVisible(true);
+      place(*line, *condition_);
+      if (lines.size() > 1) hideFromLegend(*line);
+      connect(line, &QXYSeries::hovered, this, [this, points](const QPointF& at, bool isOver) {
+        constexpr qreal kHalfADay = 43'200'000.0;
+        QStringList here;
+        for (const auto& [day, text] : points)
+          if (std::abs(millis(day) - at.x()) < kHalfADay) here << text;
+        QToolTip::showText(QCursor::pos(), isOver ? here.join(QLatin1Char('\n')) : QString(), this);
+      });
+    }
+    line->append(millis(seen.day), (seen.score - seen.lowest) / (seen.highest - seen.lowest));
+  }
 }
 
 void HealthTimeline::addDiets() {

@@ -6,15 +6,19 @@
 #include "ui/shared/bare_chart.h"
 
 #include <string>
+#include <utility>
+#include <vector>
 
 class QDateTimeAxis;
+class QScatterSeries;
 class QValueAxis;
 class QXYSeries;
 
 namespace tarebowl::ui {
 
-/// Signs, body mass, Ca:P as eaten and offered and the beginnings of diet versions on one axis of days. A
-/// stretch is looked at closer by dragging over it, by the wheel and by + and -; 0 shows all again.
+/// Signs, blood, treatments, condition, body mass, Ca:P as eaten and offered and the beginnings of diet
+/// versions on one axis of days. A point says what it is where the mouse rests on it. A stretch is looked at
+/// closer by dragging over it, by the wheel and by + and -; 0 shows all again.
 class HealthTimeline : public BareChart {
   Q_OBJECT
  public:
@@ -36,14 +40,21 @@ class HealthTimeline : public BareChart {
   void addRatio();
   void addMasses();
   void addSigns();
+  void addBlood();
+  void addTreatments();
+  void addConditions();
   void addDiets();
   void place(QXYSeries& series, QValueAxis& axis);
+  /// Points in a lane of their own; texts: what each says, in the order of the points.
+  void placeLane(QScatterSeries& lane, double height,
+                 const std::vector<std::pair<quantity::Date, QString>>& points);
   void hideFromLegend(QXYSeries& series);
 
   std::optional<HealthView> view_;
   QDateTimeAxis* days_ = nullptr;
   QValueAxis* ratio_ = nullptr;
   QValueAxis* mass_ = nullptr;
+  QValueAxis* condition_ = nullptr;  ///< 0 … 1: the scales of scores differ
 };
 
 }  // namespace tarebowl::ui

@@ -77,6 +77,7 @@ ObservationForm::ObservationForm(QWidget* parent)
   connect(keepAnyway_, &QPushButton::clicked, this, [this] { emit keepWanted(true); });
   for (QLineEdit* field : {time_, score_, value_, low_, high_, note_, file_})
     connect(field, &QLineEdit::returnPressed, keep_, &QPushButton::click);
+  setFocusProxy(kind_);
   showKind();
 }
 

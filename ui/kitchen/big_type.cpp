@@ -33,4 +33,16 @@ std::optional<quantity::Grams> typedGrams(const QString& text) {
   return isNumber ? std::optional(quantity::Grams(value)) : std::nullopt;
 }
 
+std::optional<LeftAndLost> typedLeftAndLost(const QString& text) {
+  const auto part = [](const QString& typed, std::optional<quantity::Grams>& into) {
+    if (typed.trimmed().isEmpty()) return true;
+    into = typedGrams(typed);
+    return into && *into >= quantity::Grams(0);
+  };
+  LeftAndLost amounts;
+  const bool isWhole = part(text.section(QLatin1Char('+'), 0, 0), amounts.left) &&
+                       part(text.section(QLatin1Char('+'), 1), amounts.lost);
+  return isWhole ? std::optional(amounts) : std::nullopt;
+}
+
 }  // namespace tarebowl::ui

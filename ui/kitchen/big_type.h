@@ -23,5 +23,11 @@ void setPoints(QWidget* widget, int points, bool bold = false);
 [[nodiscard]] QLineEdit* makeWeightField();
 /// Grams in the person's locale or with a point, also below nothing; nothing for anything else.
 [[nodiscard]] std::optional<quantity::Grams> typedGrams(const QString& text);
+struct LeftAndLost {
+  std::optional<quantity::Grams> left{};
+  std::optional<quantity::Grams> lost{};
+};
+/// "3 + 4", "3" or "+ 4": either may be left out, both too. Nothing where one is no weight.
+[[nodiscard]] std::optional<LeftAndLost> typedLeftAndLost(const QString& text);
 
 }  // namespace tarebowl::ui

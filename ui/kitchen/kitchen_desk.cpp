@@ -2,25 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/kitchen/kitchen_desk.h"
 
-#include "core/store/feeding_verbs.h"
-#include "core/store/swap_verbs.h"
-
 #include <algorithm>
 #include <utility>
 
 namespace tarebowl::ui {
 
 using quantity::Grams;
-
-namespace {
-
-void openWhereItIsNot(store::Collection& collection, const intake::PrepSheet& sheet,
-                      const store::Author& author) {
-  if (std::ranges::any_of(sheet.bowls, [](const intake::PrepBowl& bowl) { return !bowl.opened; }))
-    transfer::openDay(collection, sheet, author);
-}
-
-}  // namespace
 
 KitchenDesk::KitchenDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)), day_(today_()) {
@@ -187,80 +174,6 @@ std::vector<intake::WeighingDoubt> KitchenDesk::doubtsAbout(Grams actual) const 
   if (item() == nullptr) return {};
   return transfer::doubtsIn(*bowl(), *item(), actual, collection_.author().at, sheet_->judgedBy(),
                             weightBefore());
-}
-
-void KitchenDesk::write(std::function<store::Kept(store::Collection&, const store::Author&)> work) {
-  struct Written {
-    store::Kept kept = store::Kept::First;
-    KitchenSheet sheet{};
-  };
-  collection_.ask(
-      [work = std::move(work), author = collection_.author(), section = section_,
-       day = day_](store::Collection& collection) {
-        Written written{.kept = work(collection, author)};
-        written.sheet = readKitchenSheet(collection, section, day);
-        return written;
-      },
-      [this, section = section_, day = day_](Written written) {
-        if (section == section_ && day == day_) {
-          take(std::move(written.sheet));
-          goOn();
-        }
-        emit weighed(written.kept == store::Kept::Second);
-        emit collection_.written(this);
-      });
-}
-
-void KitchenDesk::weigh(Grams actual) {
-  if (item() == nullptr) return;
-  const store::WeightRead weight{{bowl()->bowl.key, item()->item}, actual};
-  write([weight, sheet = sheet_->sheet](store::Collection& collection, const store::Author& author) {
-    openWhereItIsNot(collection, sheet, author);
-    return store::weighIn(collection, {&weight, 1}, author).at(0);
-  });
-}
-
-void KitchenDesk::swapFood(intake::SwapMade made) {
-  if (!sheet_) return;
-  write([made = std::move(made), sheet = sheet_->sheet](store::Collection& collection,
-                                                        const store::Author& author) {
-    openWhereItIsNot(collection, sheet, author);
-    (void)store::addSwap(collection, made, author);
-    return store::Kept::First;
-  });
-}
-
-void KitchenDesk::correct(Grams actual, const QString& reason) {
-  if (item() == nullptr) return;
-  const store::WeightRead weight{{bowl()->bowl.key, item()->item}, actual};
-  write([weight, reason = reason.toStdString()](store::Collection& collection, const store::Author& author) {
-    (void)store::correctWeight(collection, weight, reason, author);
-    return store::Kept::First;
-  });
-}
-
-void KitchenDesk::noteLeft(intake::LeftoverKind kind, std::optional<Grams> left) {
-  if (item() == nullptr) return;
-  const store::LeftoverFound found{{bowl()->bowl.key, item()->item}, kind, left, {}};
-  write([found](store::Collection& collection, const store::Author& author) {
-    return store::noteLeftovers(collection, {&found, 1}, author).at(0);
-  });
-}
-
-void KitchenDesk::correctLeft(intake::LeftoverKind kind, std::optional<Grams> left, const QString& reason) {
-  if (item() == nullptr) return;
-  const store::LeftoverFound found{{bowl()->bowl.key, item()->item}, kind, left, {}};
-  write([found, reason = reason.toStdString()](store::Collection& collection, const store::Author& author) {
-    (void)store::correctLeftover(collection, found, reason, author);
-    return store::Kept::First;
-  });
-}
-
-void KitchenDesk::noteRemainder(Grams left) {
-  if (bowl() == nullptr) return;
-  write([key = bowl()->bowl.key, left](store::Collection& collection, const store::Author& author) {
-    return store::noteRemainder(collection, key, left, author);
-  });
 }
 
 }  // namespace tarebowl::ui

@@ -62,11 +62,28 @@ class KitchenDesk : public QObject {
   /// Puts a weight right that is written already.
   void correct(quantity::Grams actual, const QString& reason);
 
-  /// Writes what was left of the line on the scale, and goes on.
-  void noteLeft(intake::LeftoverKind kind, std::optional<quantity::Grams> left);
-  void correctLeft(intake::LeftoverKind kind, std::optional<quantity::Grams> left, const QString& reason);
+  /// What was left of the line on the scale; lost: of what was spilled or stolen, where somebody can say.
+  struct LeftInBowl {
+    intake::LeftoverKind kind = intake::LeftoverKind::NotWeighed;
+    std::optional<quantity::Grams> left{};
+    std::optional<quantity::Grams> lost{};
+  };
+  /// Writes it, and goes on.
+  void noteLeft(const LeftInBowl& what);
+  void correctLeft(const LeftInBowl& what, const QString& reason);
   /// What is left of all foods of the bowl together.
   void noteRemainder(quantity::Grams left);
+  void correctRemainder(quantity::Grams left, const QString& reason);
+
+  /// A control pan of this section and day; one that is there already is changed or taken out.
+  void addPan(intake::ControlPan pan);
+  void changePan(const store::StoredControlPan& seen, intake::ControlPan changed);
+  void removePan(const store::StoredControlPan& seen);
+  /// From the day of the sheet on the house feeds the food on the scale from this lot; one that begins on
+  /// this day already is put right.
+  void beginLot(const QString& lot);
+  /// The rule of weighing of the house.
+  void setRule(const intake::ToleranceRule& rule);
 
  signals:
   void opened();
@@ -82,7 +99,10 @@ class KitchenDesk : public QObject {
   void take(KitchenSheet sheet);
   [[nodiscard]] bool isDone(const SheetLine& line) const;
   [[nodiscard]] std::optional<intake::WeightBefore> weightBefore() const;
-  void write(std::function<store::Kept(store::Collection&, const store::Author&)> work);
+  using Work = std::function<store::Kept(store::Collection&, const store::Author&)>;
+  /// Works on the sheet's next line afterwards, or stays where it is.
+  enum class Then { GoOn, Stay };
+  void write(Work work, Then then = Then::GoOn);
 
   OpenCollection& collection_;
   Clock today_;

@@ -9,9 +9,11 @@
 #include "ui/kitchen/kitchen_swap.h"
 #include "ui/kitchen/kitchen_text.h"
 #include "ui/kitchen/leftover_pane.h"
+#include "ui/kitchen/pan_pane.h"
 #include "ui/kitchen/scale_bar.h"
 #include "ui/kitchen/sheet_side.h"
 #include "ui/kitchen/swap_pane.h"
+#include "ui/kitchen/tolerance_form.h"
 #include "ui/kitchen/weigh_pane.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/paths.h"
@@ -21,6 +23,7 @@
 
 #include <QAction>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -55,12 +58,15 @@ KitchenRoom::KitchenRoom(OpenCollection& collection, Dialogs dialogs, KitchenDes
       scale_(new ScaleBar),
       swap_(new SwapPane),
       swapOfLine_(new KitchenSwap(*desk_, *swap_, this)),
+      pans_(new PanPane(*desk_)),
+      tolerance_(new ToleranceForm(*desk_)),
       middle_(new QStackedWidget),
       banner_(makeBanner()),
       buttons_(new QWidget) {
   build();
   wire();
   wireSwap();
+  wirePans();
   addActions();
 }
 
@@ -72,6 +78,7 @@ void KitchenRoom::build() {
   bowl->setSpacing(10);
   bowl->addWidget(bowl_, 1);
   bowl->addWidget(reason_);
+  bowl->addWidget(tolerance_);
   onScale_->addWidget(weigh_);
   onScale_->addWidget(leftover_);
   onScale_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
@@ -79,6 +86,7 @@ void KitchenRoom::build() {
   bowl->addWidget(scale_);
   middle_->addWidget(weighing);
   middle_->addWidget(swap_);
+  middle_->addWidget(pans_);
   auto* middle = new QVBoxLayout;
   middle->setSpacing(10);
   middle->addWidget(banner_);
@@ -105,10 +113,12 @@ void KitchenRoom::addActions() {
   auto* actions = new RoomActions(*this);
   QAction* sheet = actions->add(tr("Sheet…"), QKeySequence::Print);
   QAction* labels = actions->add(tr("Labels…"), QKeySequence(tr("Ctrl+L")));
+  QAction* rule = actions->add(tr("± Rule…"), QKeySequence(tr("Ctrl+T")));
+  rule->setToolTip(tr("How far a weight may lie from the plan"));
   auto* row = new QHBoxLayout(buttons_);
   row->setContentsMargins(0, 0, 0, 0);
   row->addStretch(1);
-  for (QAction* action : {sheet, labels}) {
+  for (QAction* action : {sheet, labels, rule}) {
     auto* button = new QPushButton(action->text());
     button->setToolTip(action->shortcut().toString(QKeySequence::NativeText));
     connect(button, &QPushButton::clicked, action, &QAction::trigger);
@@ -116,6 +126,10 @@ void KitchenRoom::addActions() {
   }
   connect(sheet, &QAction::triggered, this, [this] { write(KitchenPage::Sheet); });
   connect(labels, &QAction::triggered, this, [this] { write(KitchenPage::Labels); });
+  connect(rule, &QAction::triggered, this, [this] {
+    middle_->setCurrentIndex(0);
+    tolerance_->open();
+  });
 }
 
 void KitchenRoom::wire() {
@@ -178,6 +192,26 @@ void KitchenRoom::wireSwap() {
   connect(desk_, &KitchenDesk::opened, this, [this] { middle_->setCurrentIndex(0); });
 }
 
+void KitchenRoom::wirePans() {
+  connect(leftover_, &LeftoverPane::pansWanted, this, [this] {
+    middle_->setCurrentWidget(pans_);
+    pans_->begin();
+  });
+  connect(pans_, &PanPane::dismissed, this, [this] {
+    middle_->setCurrentIndex(0);
+    leftover_->field().setFocus();
+  });
+  connect(desk_, &KitchenDesk::taskChanged, this, [this] { middle_->setCurrentIndex(0); });
+}
+
+/// Pans may be weighed on a day on which no bowl came back: then the field that knows their letter is shut.
+void KitchenRoom::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_P && event->modifiers() == Qt::NoModifier && middle_->currentIndex() == 0 &&
+      desk_->task() == KitchenDesk::Task::Leftovers)
+    return emit leftover_->pansWanted();
+  Room::keyPressEvent(event);
+}
+
 void KitchenRoom::showEvent(QShowEvent* event) {
   Room::showEvent(event);
   desk_->setInSight(true);
@@ -196,7 +230,9 @@ void KitchenRoom::showTask() {
 }
 
 void KitchenRoom::takeWeight(quantity::Grams actual) {
-  if (desk_->task() == KitchenDesk::Task::WeighIn)
+  if (middle_->currentWidget() == pans_)
+    pans_->takeWeight(actual);
+  else if (desk_->task() == KitchenDesk::Task::WeighIn)
     weigh_->takeWeight(actual);
   else
     leftover_->takeWeight(actual);

@@ -16,11 +16,13 @@ class BowlList;
 class BowlPane;
 class KitchenSwap;
 class LeftoverPane;
+class PanPane;
 class ReasonBar;
 class ScaleBar;
 class SegmentedSwitch;
 class SheetSide;
 class SwapPane;
+class ToleranceForm;
 class WeighPane;
 
 /// The kitchen: the sheet of a section and day, a card a bowl, the weigh-in. It only wires.
@@ -47,9 +49,12 @@ class KitchenRoom : public Room {
   [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
   [[nodiscard]] ScaleBar& scaleBar() const { return *scale_; }
   [[nodiscard]] SwapPane& swapPane() const { return *swap_; }
+  [[nodiscard]] PanPane& panPane() const { return *pans_; }
+  [[nodiscard]] ToleranceForm& toleranceForm() const { return *tolerance_; }
   [[nodiscard]] bool isSwapping() const;
 
  protected:
+  void keyPressEvent(QKeyEvent* event) override;
   void showEvent(QShowEvent* event) override;
   void hideEvent(QHideEvent* event) override;
 
@@ -57,6 +62,7 @@ class KitchenRoom : public Room {
   void build();
   void wire();
   void wireSwap();
+  void wirePans();
   void addActions();
   void showTask();
   void write(KitchenPage page);
@@ -76,7 +82,9 @@ class KitchenRoom : public Room {
   ScaleBar* scale_;
   SwapPane* swap_;
   KitchenSwap* swapOfLine_;
-  QStackedWidget* middle_;  ///< the bowl on the scale, or what to give instead of a food of it
+  PanPane* pans_;
+  ToleranceForm* tolerance_;
+  QStackedWidget* middle_;  ///< the bowl on the scale, what to give instead of a food of it, or control pans
   QLabel* banner_;
   QWidget* buttons_;
   QString note_;

@@ -24,6 +24,13 @@ intake::KitchenFood KitchenSheet::foodOf(const std::string& code) const {
                               : intake::KitchenFood{.code = code, .name = code, .known = false};
 }
 
+std::optional<store::StoredLot> KitchenSheet::lotOf(const std::string& food) const {
+  const auto lot = intake::lotOn(store::lotsOf(lots), food, sheet.day);
+  const auto found =
+      std::ranges::find_if(lots, [&](const store::StoredLot& stored) { return stored.record == lot; });
+  return found == lots.end() ? std::nullopt : std::optional(*found);
+}
+
 transfer::JudgedBy KitchenSheet::judgedBy() const {
   return {rule, [this](const std::string& code) { return foodOf(code); }};
 }
@@ -35,7 +42,10 @@ KitchenSheet readKitchenSheet(const store::Collection& collection, const std::st
   const bool isThere = std::ranges::find(made.sections, section) != made.sections.end();
   const std::string first = made.sections.empty() ? std::string() : made.sections.front();
   made.sheet = transfer::readPrepSheet(collection, isThere ? section : first, day);
+  made.lots = store::listLots(collection);
   made.swaps = store::swapsBetween(collection, day, day);
+  for (store::StoredControlPan& pan : store::controlPansBetween(collection, day, day))
+    if (pan.record.place == made.sheet.section) made.pans.push_back(std::move(pan));
   addFoods(transfer::kitchenFoods(collection), made);
   return made;
 }

@@ -4,10 +4,12 @@
 
 #include "core/intake/prep_sheet.h"
 #include "core/intake/tolerance.h"
+#include "core/store/lot_verbs.h"
 #include "core/store/swap_verbs.h"
 #include "core/transfer/kitchen_day.h"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,9 +22,13 @@ struct KitchenSheet {
   intake::ToleranceRule rule{};
   std::map<std::string, intake::KitchenFood> foods{};  ///< of every bowl and total
   std::vector<store::StoredSwap> swaps{};              ///< of the day
+  std::vector<store::StoredControlPan> pans{};         ///< of the day, in this section
+  std::vector<store::StoredLot> lots{};                ///< of all foods
 
   [[nodiscard]] intake::KitchenFood foodOf(const std::string& code) const;
   [[nodiscard]] transfer::JudgedBy judgedBy() const;
+  /// That the food is fed from on the day of the sheet.
+  [[nodiscard]] std::optional<store::StoredLot> lotOf(const std::string& food) const;
 };
 
 /// section: the first one where the collection has none of this name. Throws StoreError.

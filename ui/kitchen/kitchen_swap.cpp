@@ -11,6 +11,7 @@
 namespace tarebowl::ui {
 namespace {
 
+using transfer::Candidates;
 using transfer::NoSwap;
 
 QString reasonText(NoSwap why) {
@@ -30,6 +31,7 @@ QString reasonText(NoSwap why) {
 KitchenSwap::KitchenSwap(KitchenDesk& desk, SwapPane& pane, QObject* parent)
     : QObject(parent), desk_(desk), pane_(pane) {
   connect(&pane_, &SwapPane::used, this, &KitchenSwap::take);
+  connect(&pane_, &SwapPane::dismissed, this, [this] { line_.reset(); });
 }
 
 void KitchenSwap::notAvailable() {
@@ -38,18 +40,20 @@ void KitchenSwap::notAvailable() {
   line_ = Line{bowl.bowl, *desk_.item()};
   emit opened();
   pane_.say(tr("Reading what is on hand…"));
-  desk_.collection().ask(
-      [bowl, item = line_->item](store::Collection& collection) {
-        return transfer::swapRequestOn(collection, bowl, item);
-      },
-      [this, key = bowl.bowl.key, item = line_->item.item](std::variant<diet::SwapRequest, NoSwap> asked) {
-        if (line_ && line_->bowl.key == key && line_->item.item == item) show(std::move(asked));
-      });
+  for (const Candidates which : {Candidates::OwnGroup, Candidates::All})
+    desk_.collection().ask(
+        [bowl, item = line_->item, which](store::Collection& collection) {
+          return transfer::swapRequestOn(collection, bowl, item, which);
+        },
+        [this, key = bowl.bowl.key, item = line_->item.item,
+         which](std::variant<diet::SwapRequest, NoSwap> asked) {
+          if (line_ && line_->bowl.key == key && line_->item.item == item) show(std::move(asked), which);
+        });
 }
 
-void KitchenSwap::show(std::variant<diet::SwapRequest, NoSwap> asked) {
+void KitchenSwap::show(std::variant<diet::SwapRequest, NoSwap> asked, Candidates which) {
   if (const auto* why = std::get_if<NoSwap>(&asked)) return pane_.say(reasonText(*why));
-  pane_.seek(std::move(std::get<diet::SwapRequest>(asked)));
+  pane_.seek(std::move(std::get<diet::SwapRequest>(asked)), which);
 }
 
 void KitchenSwap::take(const SwapOffers& offers, const diet::Swap& swap) {

@@ -33,7 +33,7 @@ class KitchenSwap : public QObject {
 
  private:
   void take(const SwapOffers& offers, const diet::Swap& swap);
-  void show(std::variant<diet::SwapRequest, transfer::NoSwap> asked);
+  void show(std::variant<diet::SwapRequest, transfer::NoSwap> asked, transfer::Candidates which);
 
   struct Line {
     intake::Bowl bowl{};

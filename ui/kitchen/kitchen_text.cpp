@@ -150,7 +150,10 @@ QString leftText(const intake::BowlItem& item, const intake::KitchenFood& food) 
   const QString left =
       counts->left ? Kitchen::tr("%1 left").arg(inGrams(*counts->left, food.step)) : QString();
   const auto with = [&](const QString& word) {
-    return left.isEmpty() ? word : word + Kitchen::tr(", ") + left;
+    QStringList parts{word};
+    if (!left.isEmpty()) parts << left;
+    if (counts->lost) parts << Kitchen::tr("%1 lost").arg(inGrams(*counts->lost, food.step));
+    return parts.join(Kitchen::tr(", "));
   };
   switch (counts->kind) {
     case LeftoverKind::Weighed:
@@ -195,9 +198,9 @@ QString rawText(const intake::KitchenTotal& total) {
   QStringList parts;
   const QString raw =
       QString::fromStdString(total.food.rawName.empty() ? total.food.raw : total.food.rawName);
-  if (!total.food.raw.empty())
-    parts << (total.raw ? Kitchen::tr("%1 g %2").arg(measured(total.raw->value()), raw)
-                        : Kitchen::tr("? %1, its yield is not known").arg(raw));
+  if (intake::isCooked(total.food))
+    parts << (total.raw ? Kitchen::tr("raw: %1 g %2").arg(measured(total.raw->value()), raw)
+                        : Kitchen::tr("? raw amount unknown: no cooking yield"));
   if (total.bought) parts << Kitchen::tr("%1 g as bought").arg(measured(total.bought->value()));
   return parts.join(QStringLiteral(" · "));
 }

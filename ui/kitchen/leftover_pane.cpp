@@ -15,8 +15,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <utility>
-
 namespace tarebowl::ui {
 
 using intake::LeftoverKind;
@@ -61,26 +59,33 @@ void LeftoverPane::build() {
   row->addWidget(unit);
   row->addStretch(1);
   auto* words = new QHBoxLayout;
-  addWord(*words, tr("A  all eaten"), [this] { note(LeftoverKind::AllEaten, {}); });
-  addWord(*words, tr("N  not weighed"), [this] { note(LeftoverKind::NotWeighed, {}); });
-  addWord(*words, tr("S  spilled"), [this] { note(LeftoverKind::Spilled, typed()); });
-  addWord(*words, tr("T  stolen"), [this] { note(LeftoverKind::Stolen, typed()); });
-  addWord(*words, tr("M  all together"), [this] { noteTogether(); });
+  addWord(*words, tr("A  all eaten"), Qt::Key_A);
+  addWord(*words, tr("N  not weighed"), Qt::Key_N);
+  addWord(*words, tr("M  all together"), Qt::Key_M);
   words->addStretch(1);
+  addWord(*words, tr("P  control pans"), Qt::Key_P);
+  auto* losses = new QHBoxLayout;
+  addWord(*losses, tr("S  spilled"), Qt::Key_S);
+  addWord(*losses, tr("T  stolen"), Qt::Key_T);
+  auto* howLost = new QLabel(tr("type what is left + what was lost, such as 3 + 4"));
+  howLost->setProperty("soft", true);
+  howLost->setWordWrap(true);
+  losses->addWidget(howLost, 1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 12, 16, 12);
   for (QWidget* line : std::initializer_list<QWidget*>{food_, offered_}) layout->addWidget(line);
   layout->addLayout(row);
   layout->addLayout(words);
+  layout->addLayout(losses);
   layout->addWidget(message_);
 }
 
-void LeftoverPane::addWord(QHBoxLayout& row, const QString& word, std::function<void()> does) {
+void LeftoverPane::addWord(QHBoxLayout& row, const QString& word, int key) {
   constexpr int kButtonPoints = 13;
   auto* button = new QPushButton(word);
   setPoints(button, kButtonPoints);
   button->setFocusPolicy(Qt::NoFocus);  // its letter does the same, and the field keeps the focus
-  connect(button, &QPushButton::clicked, this, std::move(does));
+  connect(button, &QPushButton::clicked, this, [this, key] { sayByLetter(key); });
   row.addWidget(button);
 }
 
@@ -134,43 +139,59 @@ void LeftoverPane::finish() {
     return say(
         tr("“%1” is no weight: type grams, such as 20.5; tare the empty bowl where it is below nothing.")
             .arg(field_->text()));
-  note(LeftoverKind::Weighed, left);
+  note({LeftoverKind::Weighed, left, {}});
 }
 
-void LeftoverPane::note(LeftoverKind kind, std::optional<Grams> left) {
+void LeftoverPane::note(const KitchenDesk::LeftInBowl& what) {
   if (desk_.item() == nullptr || !field_->isEnabled()) return;
-  if (desk_.item()->leftovers.empty()) return desk_.noteLeft(kind, left);
+  if (desk_.item()->leftovers.empty()) return desk_.noteLeft(what);
   reason_.ask(tr("%1 is written already. Why is it put right? Both are kept.")
                   .arg(leftText(*desk_.item(), desk_.sheet()->foodOf(desk_.item()->food))),
-              {}, tr("Correct"), [this, kind, left](const ReasonBar::Answer& answer) {
-                desk_.correctLeft(kind, left, answer.reason);
+              {}, tr("Correct"), [this, what](const ReasonBar::Answer& answer) {
+                desk_.correctLeft(what, answer.reason);
                 field_->setFocus();
               });
+}
+
+void LeftoverPane::noteLost(LeftoverKind kind) {
+  const auto amounts = typedLeftAndLost(field_->text());
+  if (!amounts) return say(tr("Type what is left + what was lost in g, such as 3 + 4, or nothing."));
+  note({kind, amounts->left, amounts->lost});
 }
 
 void LeftoverPane::noteTogether() {
   if (desk_.item() == nullptr || !field_->isEnabled()) return;
   const auto left = typed();
   if (!left) return say(tr("Type the grams of all foods together, then M."));
-  desk_.noteRemainder(*left);
+  const auto before = intake::entryThatCounts(desk_.bowl()->bowl.remainders);
+  if (!before) return desk_.noteRemainder(*left);
+  reason_.ask(tr("%1 g of all together is written already. Why is it put right? Both are kept.")
+                  .arg(stated(before->left.value())),
+              {}, tr("Correct"), [this, left](const ReasonBar::Answer& answer) {
+                desk_.correctRemainder(*left, answer.reason);
+                field_->setFocus();
+              });
 }
 
 bool LeftoverPane::sayByLetter(int key) {
   switch (key) {
     case Qt::Key_A:
-      note(LeftoverKind::AllEaten, {});
+      note({LeftoverKind::AllEaten, {}, {}});
       return true;
     case Qt::Key_N:
-      note(LeftoverKind::NotWeighed, {});
+      note({LeftoverKind::NotWeighed, {}, {}});
       return true;
     case Qt::Key_S:
-      note(LeftoverKind::Spilled, typed());
+      noteLost(LeftoverKind::Spilled);
       return true;
     case Qt::Key_T:
-      note(LeftoverKind::Stolen, typed());
+      noteLost(LeftoverKind::Stolen);
       return true;
     case Qt::Key_M:
       noteTogether();
+      return true;
+    case Qt::Key_P:
+      emit pansWanted();
       return true;
     default:
       return false;

@@ -15,8 +15,9 @@ namespace tarebowl::ui {
 class ReasonBar;
 
 /// What came back in a bowl, food by food, where dirty bowls go. Enter keeps the grams that were typed; one
-/// letter says what needs none: A all eaten, N not weighed; S spilled and T stolen, with what was left where
-/// it was typed; M the grams of all foods together.
+/// letter says what needs none: A all eaten, N not weighed; S spilled and T stolen, with what was left and,
+/// after a +, what was lost, where they were typed ("3 + 4"); M the grams of all foods together; P leads to
+/// the control pans.
 class LeftoverPane : public QFrame {
   Q_OBJECT
  public:
@@ -26,17 +27,22 @@ class LeftoverPane : public QFrame {
   [[nodiscard]] QLineEdit& field() const { return *field_; }
   [[nodiscard]] QLabel& message() const { return *message_; }
 
+ signals:
+  /// The control pans of the section are wanted.
+  void pansWanted();
+
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void build();
-  void addWord(QHBoxLayout& row, const QString& word, std::function<void()> does);
+  void addWord(QHBoxLayout& row, const QString& word, int key);
   void showPlace();
   void finish();
   void say(const QString& text);
   bool sayByLetter(int key);
-  void note(intake::LeftoverKind kind, std::optional<quantity::Grams> left);
+  void note(const KitchenDesk::LeftInBowl& what);
+  void noteLost(intake::LeftoverKind kind);
   void noteTogether();
   [[nodiscard]] std::optional<quantity::Grams> typed() const;
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/kitchen/swap_entry.h"
 
-#include "core/transfer/swap_on_desk.h"
 #include "ui/collection/open_collection.h"
 #include "ui/diets/diet_desk.h"
 #include "ui/kitchen/swap_pane.h"
@@ -12,9 +11,13 @@
 
 namespace tarebowl::ui {
 
+using transfer::Candidates;
+
 SwapEntry::SwapEntry(DietDesk& desk, OpenCollection& collection, SwapPane& pane, QObject* parent)
     : QObject(parent), desk_(desk), collection_(collection), pane_(pane) {
+  connect(&pane_, &SwapPane::dismissed, this, [this] { sought_.reset(); });
   connect(&pane_, &SwapPane::used, this, [this](const SwapOffers& offers, const diet::Swap& swap) {
+    sought_.reset();
     emit told(tr("instead of %1: %2 %3 (the diet itself is as it was)")
                   .arg(missingText(*offers.request), swapGramsText(*offers.request, swap),
                        swapFoodsText(*offers.request, swap)));
@@ -28,17 +31,24 @@ void SwapEntry::notAvailable(std::size_t food) {
     return pane_.say(tr("This diet gives nothing of it: nothing is missing."));
   if (!collection_.file()) return pane_.say(tr("Open a collection first: its foods are what there is."));
   pane_.say(tr("Reading what is on hand…"));
-  const std::string group = desk_.problem().foods[food].group;
+  sought_ = food;
   const std::string id = desk_.problem().foods[food].id;
-  collection_.ask(
-      [group](store::Collection& collection) { return transfer::foodsOnHand(collection, {group}); },
-      [this, food, id](std::vector<diet::DietFood> candidates) {
-        const auto& foods = desk_.problem().foods;
-        if (food < foods.size() && foods[food].id == id) seekAmong(food, std::move(candidates));
-      });
+  for (const Candidates which : {Candidates::OwnGroup, Candidates::All}) {
+    transfer::OnHand onHand;
+    if (which == Candidates::OwnGroup) onHand.groups = {desk_.problem().foods[food].group};
+    collection_.ask(
+        [problem = desk_.problem(), onHand](store::Collection& collection) {
+          return transfer::foodsOnHand(collection, problem, onHand);
+        },
+        [this, food, id, which](std::vector<diet::DietFood> candidates) {
+          const auto& foods = desk_.problem().foods;
+          if (sought_ == food && food < foods.size() && foods[food].id == id)
+            seekAmong(food, std::move(candidates), which);
+        });
+  }
 }
 
-void SwapEntry::seekAmong(std::size_t food, std::vector<diet::DietFood> candidates) {
+void SwapEntry::seekAmong(std::size_t food, std::vector<diet::DietFood> candidates, Candidates which) {
   const DietDraft& draft = desk_.draft();
   diet::SwapRequest request;
   request.problem = problemToSolve(draft);
@@ -47,7 +57,7 @@ void SwapEntry::seekAmong(std::size_t food, std::vector<diet::DietFood> candidat
   request.candidates = std::move(candidates);
   std::erase_if(request.candidates,
                 [&](const diet::DietFood& candidate) { return candidate.id == draft.places[food].food; });
-  pane_.seek(std::move(request));
+  pane_.seek(std::move(request), which);
 }
 
 }  // namespace tarebowl::ui

@@ -2,10 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/transfer/swap_on_desk.h"
 #include "ui/kitchen/swap_offers.h"
 
 #include <QObject>
 #include <QString>
+
+#include <cstddef>
+#include <optional>
+#include <vector>
 
 namespace tarebowl::ui {
 
@@ -29,8 +34,9 @@ class SwapEntry : public QObject {
   void told(const QString& what);
 
  private:
-  void seekAmong(std::size_t food, std::vector<diet::DietFood> candidates);
+  void seekAmong(std::size_t food, std::vector<diet::DietFood> candidates, transfer::Candidates which);
 
+  std::optional<std::size_t> sought_{};  ///< the line that something is sought for
   DietDesk& desk_;
   OpenCollection& collection_;
   SwapPane& pane_;

@@ -15,6 +15,9 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace tarebowl::ui {
 namespace {
@@ -32,6 +35,15 @@ QLabel* label(int points, bool isBold, bool isSoft) {
   made->setWordWrap(true);
   made->setProperty("soft", isSoft);
   return made;
+}
+
+/// What a swap gives, whichever candidates it was sought among.
+using FoodsGiven = std::vector<std::pair<std::string, quantity::Grams>>;
+FoodsGiven foodsGiven(const diet::SwapRequest& request, const diet::Swap& swap) {
+  FoodsGiven given;
+  for (const diet::SwapPart& part : swap.parts)
+    given.emplace_back(request.candidates[part.candidate].id, part.grams);
+  return given;
 }
 
 QPushButton* button(const QString& text) {
@@ -108,9 +120,9 @@ bool SwapPane::isSeeking() const {
   return seeker_->isBusy();
 }
 
-void SwapPane::seek(diet::SwapRequest request) {
+void SwapPane::seek(diet::SwapRequest request, transfer::Candidates among) {
   missing_->setText(missingText(request));
-  seeker_->seek(std::move(request));
+  seeker_->seek(std::move(request), among);
   list_->setFocus();
 }
 
@@ -124,11 +136,14 @@ void SwapPane::say(const QString& why) {
 void SwapPane::showOffers() {
   const SwapOffers& offers = seeker_->offers();
   const SwapOffer* before = chosen();
-  const std::optional<std::vector<diet::SwapPart>> kept =
-      before != nullptr && list_->currentIndex().row() > 0 ? std::optional(before->swap.parts) : std::nullopt;
+  const std::optional<FoodsGiven> kept =
+      before != nullptr && list_->currentIndex().row() > 0
+          ? std::optional(foodsGiven(*model_->offers().request, before->swap))
+          : std::nullopt;
   model_->show(offers);
-  const auto found = std::ranges::find_if(
-      offers.offers, [&](const SwapOffer& offer) { return kept && offer.swap.parts == *kept; });
+  const auto found = std::ranges::find_if(offers.offers, [&](const SwapOffer& offer) {
+    return kept && foodsGiven(*offers.request, offer.swap) == *kept;
+  });
   choose(found == offers.offers.end() ? 0 : static_cast<int>(found - offers.offers.begin()));
   if (!offers.isComplete)
     state_->setText(tr("Looking at what is on hand…"));

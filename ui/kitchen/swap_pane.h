@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/transfer/swap_on_desk.h"
 #include "ui/kitchen/swap_offers.h"
 
 #include <QWidget>
@@ -25,8 +26,8 @@ class SwapPane : public QWidget {
  public:
   explicit SwapPane(QWidget* parent = nullptr);
 
-  /// Begins to seek; what was sought before is dropped.
-  void seek(diet::SwapRequest request);
+  /// Begins to seek; what was sought before is dropped. All candidates may follow some, for the same line.
+  void seek(diet::SwapRequest request, transfer::Candidates among = transfer::Candidates::All);
   /// Why nothing can be sought: in the place of the offers.
   void say(const QString& why);
   [[nodiscard]] SwapModel& model() const { return *model_; }

@@ -18,13 +18,14 @@ SwapSeeker::SwapSeeker(QObject* parent) : QObject(parent) {
   });
 }
 
-void SwapSeeker::seek(diet::SwapRequest request) {
+void SwapSeeker::seek(diet::SwapRequest request, transfer::Candidates among) {
   const quint64 number = ++newest_;
-  offers_ = {};
+  const bool isAll = among == transfer::Candidates::All;
   auto asked = std::make_shared<const diet::SwapRequest>(std::move(request));
-  offers_.request = asked;
+  if (!(isAll && isPart_)) offers_ = {.request = asked};
+  isPart_ = !isAll;
   errand_.run(
-      [this, asked, number](const Errand::Terms& terms) {
+      [this, asked, number, isAll](const Errand::Terms& terms) {
         diet::SwapOptions options;
         options.most = kMost;
         options.stop = terms.stop;
@@ -33,7 +34,9 @@ void SwapSeeker::seek(diet::SwapRequest request) {
               this, [=, this, offers = offersOf(asked, ranking, kMost)] { take(number, offers); },
               Qt::QueuedConnection);
         };
-        return offersOf(asked, diet::rankSwaps(*asked, options), kMost);
+        SwapOffers offers = offersOf(asked, diet::rankSwaps(*asked, options), kMost);
+        offers.isComplete = offers.isComplete && isAll;
+        return offers;
       },
       [this, number](SwapOffers offers) { take(number, std::move(offers)); });
   emit offersChanged();
@@ -41,6 +44,7 @@ void SwapSeeker::seek(diet::SwapRequest request) {
 
 void SwapSeeker::cancel() {
   ++newest_;
+  isPart_ = false;
   errand_.cancel();
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/transfer/swap_on_desk.h"
 #include "ui/kitchen/swap_offers.h"
 #include "ui/shared/errand.h"
 
@@ -11,13 +12,14 @@
 namespace tarebowl::ui {
 
 /// Seeks swaps on a thread of its own. First offers come at once and better ones replace them until they are
-/// complete; a newer request replaces an older one.
+/// complete; a newer request replaces an older one. What is on hand may come in two parts: what was found
+/// among the first is offered until something was found among all.
 class SwapSeeker : public QObject {
   Q_OBJECT
  public:
   explicit SwapSeeker(QObject* parent = nullptr);
 
-  void seek(diet::SwapRequest request);
+  void seek(diet::SwapRequest request, transfer::Candidates among);
   void cancel();
   [[nodiscard]] bool isBusy() const { return errand_.isBusy(); }
   [[nodiscard]] const SwapOffers& offers() const { return offers_; }
@@ -34,7 +36,8 @@ class SwapSeeker : public QObject {
 
   SwapOffers offers_;
   quint64 newest_ = 0;
-  Errand errand_;  // last: its thread uses the above
+  bool isPart_ = false;  ///< what was sought among was not all; all is still to come
+  Errand errand_;        // last: its thread uses the above
 };
 
 }  // namespace tarebowl::ui

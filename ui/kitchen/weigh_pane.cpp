@@ -29,7 +29,9 @@ WeighPane::WeighPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent)
       field_(makeWeightField()),
       bar_(new ToleranceBar),
       question_(makeBanner()),
-      missing_(new QPushButton) {
+      missing_(new QPushButton),
+      lot_(new QPushButton),
+      lotField_(new QLineEdit) {
   build();
   connect(&desk_, &KitchenDesk::placeChanged, this, &WeighPane::showPlace);
   connect(&desk_, &KitchenDesk::sheetChanged, this, &WeighPane::showPlace);
@@ -65,6 +67,15 @@ void WeighPane::build() {
   missing_->setToolTip(tr("What to give instead (key *)"));
   missing_->setFocusPolicy(Qt::NoFocus);
   connect(missing_, &QPushButton::clicked, this, &WeighPane::notAvailable);
+  lot_->setToolTip(tr("The lot that the house feeds this food from (key L)"));
+  lot_->setFocusPolicy(Qt::NoFocus);
+  connect(lot_, &QPushButton::clicked, this, &WeighPane::askLot);
+  lotField_->setAccessibleName(tr("A new lot, as the box names it"));
+  lotField_->setPlaceholderText(tr("A new lot from this day on: what does the box say? Enter keeps it"));
+  setPoints(lotField_, kWordPoints);
+  lotField_->hide();
+  lotField_->installEventFilter(this);
+  connect(lotField_, &QLineEdit::returnPressed, this, &WeighPane::keepLot);
   auto* unit = new QLabel(tr("g"));
   setPoints(unit, kFieldPoints);
   auto* weight = new QHBoxLayout;
@@ -76,8 +87,10 @@ void WeighPane::build() {
   layout->setContentsMargins(16, 12, 16, 12);
   auto* name = new QHBoxLayout;
   name->addWidget(food_, 1);
+  name->addWidget(lot_, 0, Qt::AlignTop);
   name->addWidget(missing_, 0, Qt::AlignTop);
   layout->addLayout(name);
+  layout->addWidget(lotField_);
   layout->addWidget(planned_);
   layout->addLayout(weight);
   layout->addWidget(entries_);
@@ -88,9 +101,14 @@ void WeighPane::showPlace() {
   const intake::BowlItem* item = desk_.item();
   field_->setEnabled(item != nullptr && !desk_.collection().isReadOnly());
   missing_->setEnabled(field_->isEnabled());
+  lot_->setEnabled(field_->isEnabled());
+  lot_->setVisible(item != nullptr);
   const std::optional<intake::ItemKey> now =
       item != nullptr ? std::optional(intake::ItemKey{desk_.bowl()->bowl.key, item->item}) : std::nullopt;
-  if (now != shown_) startAnew();
+  if (now != shown_) {
+    startAnew();
+    lotField_->hide();
+  }
   shown_ = now;
   if (item == nullptr) {
     food_->setText(desk_.isReading() ? tr("Reading the sheet…") : tr("Nothing to weigh on this sheet."));
@@ -101,6 +119,9 @@ void WeighPane::showPlace() {
   const intake::KitchenFood food = desk_.sheet()->foodOf(item->food);
   const quantity::Grams tolerance = desk_.tolerance();
   food_->setText(foodText(food));
+  const std::optional<store::StoredLot> lot = desk_.sheet()->lotOf(item->food);
+  lot_->setText(lot ? tr("L  lot %1").arg(QString::fromStdString(lot->record.lot)) : tr("L  lot ?"));
+  lot_->setAccessibleName(lot ? lot_->text() : tr("Nobody named the lot"));
   planned_->setText(tr("%1 ± %2 g%3")
                         .arg(portionText(item->planned, food), toleranceText(tolerance),
                              item->preparation.empty()
@@ -169,9 +190,31 @@ void WeighPane::askWhy(quantity::Grams actual) {
               });
 }
 
+void WeighPane::askLot() {
+  lotField_->clear();
+  lotField_->show();
+  lotField_->setFocus();
+}
+
+void WeighPane::keepLot() {
+  if (!lotField_->text().trimmed().isEmpty()) desk_.beginLot(lotField_->text());
+  lotField_->hide();
+  field_->setFocus();
+}
+
 bool WeighPane::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == lotField_ && event->type() == QEvent::KeyPress &&
+      static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+    lotField_->hide();
+    field_->setFocus();
+    return true;
+  }
   if (watched != field_ || event->type() != QEvent::KeyPress) return QFrame::eventFilter(watched, event);
   const int key = static_cast<QKeyEvent*>(event)->key();
+  if (key == Qt::Key_L) {
+    askLot();
+    return true;
+  }
   if (key == Qt::Key_Asterisk) {
     emit notAvailable();
     return true;

@@ -26,6 +26,8 @@ class WeighPane : public QFrame {
 
   /// A weight that a scale has read: it stands in the field, and a person keeps it with Enter.
   void takeWeight(quantity::Grams actual);
+  [[nodiscard]] QPushButton& lot() const { return *lot_; }
+  [[nodiscard]] QLineEdit& lotField() const { return *lotField_; }
   [[nodiscard]] QLineEdit& field() const { return *field_; }
   [[nodiscard]] const ToleranceBar& bar() const { return *bar_; }
   [[nodiscard]] QLabel& question() const { return *question_; }
@@ -46,6 +48,8 @@ class WeighPane : public QFrame {
   void keep(quantity::Grams actual);
   void askWhy(quantity::Grams actual);
   void say(const QString& text);
+  void askLot();
+  void keepLot();
 
   KitchenDesk& desk_;
   ReasonBar& reason_;
@@ -56,6 +60,8 @@ class WeighPane : public QFrame {
   ToleranceBar* bar_;
   QLabel* question_;
   QPushButton* missing_;
+  QPushButton* lot_;  ///< says the lot; a press opens the field for another one
+  QLineEdit* lotField_;
   std::optional<intake::ItemKey> shown_;
   QString asked_;  ///< the text that was asked about: Enter again keeps it
 };

@@ -36,6 +36,7 @@ TodayRoom::TodayRoom(OpenCollection& collection, Clock today, QWidget* parent)
       collection_(collection),
       today_(std::move(today)),
       heading_(new QLabel),
+      writeDown_(new QPushButton(tr("Write down what was seen…"))),
       banner_(makeBanner()),
       reason_(new ReasonBar) {
   QFont font = heading_->font();
@@ -52,8 +53,14 @@ TodayRoom::TodayRoom(OpenCollection& collection, Clock today, QWidget* parent)
   scroll->setAccessibleName(tr("What is due today"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(20, 14, 12, 8);
-  for (QWidget* part : std::initializer_list<QWidget*>{heading_, banner_, reason_}) layout->addWidget(part);
+  auto* head = new QHBoxLayout;
+  head->addWidget(heading_, 1);
+  head->addWidget(writeDown_);
+  layout->addLayout(head);
+  for (QWidget* part : std::initializer_list<QWidget*>{banner_, reason_}) layout->addWidget(part);
   layout->addWidget(scroll, 1);
+  writeDown_->setToolTip(tr("Faeces, appetite, a limp, a treatment … of an animal or a group"));
+  connect(writeDown_, &QPushButton::clicked, this, &TodayRoom::observationWanted);
   const auto readAgain = [this] {
     old_ = true;
     if (isVisible()) read();
@@ -93,6 +100,7 @@ void TodayRoom::read() {
 void TodayRoom::showOverview() {
   heading_->setText(overview_ ? dayHeading(overview_->day)
                               : (collection_.file() ? tr("Reading…") : tr("No collection is open.")));
+  writeDown_->setEnabled(overview_.has_value() && !collection_.isReadOnly());
   rows_.clear();
   while (QLayoutItem* old = cards_->takeAt(0)) {
     if (old->widget() != nullptr) old->widget()->deleteLater();

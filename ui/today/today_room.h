@@ -33,6 +33,7 @@ class TodayRoom : public Room {
   [[nodiscard]] const std::optional<transfer::DayOverview>& overview() const { return overview_; }
   [[nodiscard]] std::vector<QPushButton*> rows() const { return rows_; }
   [[nodiscard]] ReasonBar& reasonBar() const { return *reason_; }
+  [[nodiscard]] QPushButton& writeDown() const { return *writeDown_; }
 
  signals:
   /// day: days since 1970-01-01.
@@ -40,6 +41,8 @@ class TodayRoom : public Room {
   void leftoversWanted(const QString& section, int day);
   /// Part of the name by which the diets' own finder knows it.
   void dietWanted(const QString& name);
+  /// Something was seen of an animal and is to be written down.
+  void observationWanted();
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -57,6 +60,7 @@ class TodayRoom : public Room {
   std::optional<transfer::DayOverview> overview_;
   bool old_ = true;
   QLabel* heading_;
+  QPushButton* writeDown_;
   QLabel* banner_;
   ReasonBar* reason_;
   QVBoxLayout* cards_;

@@ -77,7 +77,7 @@ TEST(PrepSheetPage, AsAFileItIsJsonThatAProgramReads) {
 
 TEST(PrepSheetPage, WhatIsNotKnownOfACookedFoodIsSaidAndNotLeftOut) {
   intake::KitchenTotal total{.food = foodOf("carrot"), .amount = Grams(18)};
-  EXPECT_EQ(rawText(total), "? of Carrot, raw (its yield is not known)");
+  EXPECT_EQ(rawText(total), "? raw amount unknown: no cooking yield");
   total.food = foodOf("chick");
   EXPECT_EQ(rawText(total), "");
   EXPECT_EQ(foodTitle(foodOf("gone")), "gone (not in the collection)");

@@ -126,6 +126,30 @@ TEST(LookBack, saysWhatWasOtherwiseBeforeTheSign) {
   EXPECT_EQ(found.leftoversMissing, 1U);
 }
 
+TEST(LookBack, aLotThatWasNeverFedBeforeIsToldAndAFoodThatIsNewItselfIsNotTwice) {
+  std::vector<BowlEaten> bowls;
+  std::vector<LookedOn> looks;
+  for (int day = 0; day < 6; ++day) {
+    bowls.push_back(bowl(day, {{"crickets", 5, 5.0, false, "C-17"}, {"kale", 50, 40.0}}));
+    looks.push_back(look(day + 1, false));
+  }
+  bowls.push_back(
+      bowl(6, {{"crickets", 5, 5.0, false, "C-18"}, {"kale", 50, 40.0}, {"melon", 30, 30.0, false, "M-1"}}));
+  looks.push_back(look(7, true));
+  const LookBack found = lookBack(looks.back(), looks, bowls);
+  EXPECT_EQ(found.differences,
+            (std::vector<Difference>{{DifferenceKind::NewFood, "melon", 30.0, {}},
+                                     {DifferenceKind::NewLot, "crickets", 5.0, {}, "C-18"}}));
+}
+
+TEST(LookBack, aLotThatWasFedBeforeIsNoNewOne) {
+  const std::vector<BowlEaten> bowls{bowl(0, {{"crickets", 5, 5.0, false, "C-17"}}),
+                                     bowl(1, {{"crickets", 5, 5.0, false, "C-18"}}),
+                                     bowl(2, {{"crickets", 5, 5.0, false, "C-17"}})};
+  const std::vector<LookedOn> looks{look(1, false), look(2, false), look(3, true)};
+  EXPECT_TRUE(lookBack(looks.back(), looks, bowls).differences.empty());
+}
+
 /// 90 days of a dozen foods, each in the bowl on days of its own, and a sign on one day in nine by chance.
 struct WithoutStory {
   std::vector<BowlEaten> bowls;

@@ -82,6 +82,27 @@ TEST(PrepSheet, EveryMealAndPurposeHasABowlWithALabelOfItsOwn) {
   EXPECT_EQ(made[2].purpose, "enrichment");
 }
 
+Bowl labelled(const std::string& label, const std::string& diet = "lemur-morning") {
+  return {.key = {"family", {}, 1}, .meal = "morning", .label = label, .diet = diet};
+}
+
+TEST(PrepSheet, ABowlIsKnownByDietMealAndPurposeWhereItsGroupHasAnotherName) {
+  const std::vector there{labelled("Lemurs, morning (treat)"), labelled("Lemurs, morning")};
+  const std::vector renamed{labelled("Ring-tailed lemurs, morning"),
+                            labelled("Ring-tailed lemurs, morning (treat)"),
+                            labelled("Ring-tailed lemurs, morning (browse)")};
+  EXPECT_EQ(sameBowls(renamed, there), (std::vector<std::optional<std::size_t>>{1, 0, std::nullopt}));
+}
+
+TEST(PrepSheet, ABowlWithItsOwnLabelGoesBeforeOneOfAnotherLabel) {
+  const std::vector there{labelled("A"), labelled("B")};
+  const std::vector asked{labelled("C"), labelled("A")};
+  EXPECT_EQ(sameBowls(asked, there), (std::vector<std::optional<std::size_t>>{1, 0}));
+  const std::vector byHand{labelled("C", "")};  // no diet says what it is
+  EXPECT_EQ(sameBowls(byHand, std::vector{labelled("A", "")}),
+            (std::vector<std::optional<std::size_t>>{std::nullopt}));
+}
+
 TEST(PrepSheet, TwoDietsOfAGroupAreToldApart) {
   DietOfDay other = evening({{.food = "kale", .amount = Grams(5)}});
   other.diet.name = "scatter";

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/health_period.h"
 
+#include "core/store/lot_verbs.h"
 #include "tests/core/transfer/brackenmere.h"
 
 #include <gtest/gtest.h>
@@ -76,6 +77,21 @@ TEST(HealthOfTheSample, BroccoliWasNewBeforeTheFirstOfThem) {
 
 /// The lemurs' own bowls with their signs put on other days by lot: a collection without a story. At a false
 /// rate of 10 % no more than 20 of 200 are expected to point something out; above 31 is one time in 200.
+TEST(HealthOfTheSample, ALotThatBeganTheDayBeforeASignIsTold) {
+  OwnSample sample(FeedingDays::TakenIn);
+  store::addLot(sample.collection, {"leaf-eater-pellet", "B-31", on("2026-06-01"), "Keeper A", ""},
+                store::kKeeper);
+  store::addLot(sample.collection, {"leaf-eater-pellet", "B-32", on("2026-10-19"), "Keeper A", ""},
+                store::kKeeper);
+  const auto lemurs = readHealth(sample.collection, {.group = "lemurs"}, on("2026-07-29"), on("2026-11-25"));
+  const auto found = lookBackFrom(*lemurs, SignKind::Faeces, on("2026-10-20"));
+  ASSERT_TRUE(found);
+  std::vector<std::string> lots;
+  for (const health::Difference& difference : found->differences)
+    if (difference.kind == health::DifferenceKind::NewLot) lots.push_back(difference.lot);
+  EXPECT_EQ(lots, std::vector<std::string>{"B-32"});
+}
+
 TEST(HealthOfTheSample, WithItsSignsShuffledAlarmsStayAtTheStatedRate) {
   const HealthPeriod lemurs = period({.group = "lemurs"});
   std::vector<health::LookedOn> looks = looksFor(lemurs, SignKind::Faeces);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/kitchen_day.h"
 
+#include "core/store/animal_verbs.h"
 #include "core/store/feeding_reading.h"
 #include "core/store/swap_verbs.h"
 #include "core/transfer/day_overview.h"
@@ -86,6 +87,31 @@ TEST_F(KitchenDay, AnOpenedSheetStaysAsItIsWhateverTheDietsSayLater) {
   EXPECT_EQ(again.bowls.size(), sheet().bowls.size());
   EXPECT_EQ(bowlOf(again, "fennecs").bowl.items.at(0).weighings.at(0).actual, Grams(119));
   EXPECT_EQ(openDay(collection, again, store::kKeeper).added, 0U);
+}
+
+TEST_F(KitchenDay, AGroupThatIsRenamedKeepsTheBowlsThatWereOpened) {
+  openDay(collection, sheet(), store::kKeeper);
+  const PrepSheet before = sheet();
+  store::StoredGroup foxes = store::findGroup(collection, "fennecs").value();
+  foxes.record.name = "Desert foxes";
+  store::editGroup(collection, foxes.id, foxes.revision, foxes.record, store::kKeeper);
+  const PrepSheet after = sheet();
+  ASSERT_EQ(after.bowls.size(), before.bowls.size());
+  EXPECT_TRUE(std::ranges::all_of(after.bowls, &PrepBowl::opened));
+  EXPECT_EQ(bowlOf(after, "fennecs").groupName, "Desert foxes");
+  EXPECT_EQ(bowlOf(after, "fennecs").bowl.label, bowlOf(before, "fennecs").bowl.label);  // it is stuck on
+  EXPECT_EQ(openDay(collection, after, store::kKeeper).added, 0U);
+}
+
+TEST_F(KitchenDay, AnotherMachineThatOpensTheDayByTheOldNameAddsNothing) {
+  const PrepSheet seenThere = sheet();
+  store::StoredGroup foxes = store::findGroup(collection, "fennecs").value();
+  foxes.record.name = "Desert foxes";
+  store::editGroup(collection, foxes.id, foxes.revision, foxes.record, store::kKeeper);
+  openDay(collection, sheet(), store::kKeeper);
+  const std::size_t bowls = sheet().bowls.size();
+  EXPECT_EQ(openDay(collection, seenThere, store::kKeeper).added, 0U);
+  EXPECT_EQ(sheet().bowls.size(), bowls);
 }
 
 TEST_F(KitchenDay, AWeightIsJudgedByItsBowlAndByWhatThoseWeighWhoShareIt) {

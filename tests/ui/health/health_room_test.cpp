@@ -11,7 +11,9 @@
 #include "ui/shared/plain_table.h"
 
 #include <QAbstractButton>
+#include <QAbstractSeries>
 #include <QApplication>
+#include <QChart>
 #include <QComboBox>
 #include <QDateEdit>
 #include <QDoubleSpinBox>
@@ -146,7 +148,8 @@ TEST_F(HealthRoomTest, whatIsTypedIsKeptAndTakenBack) {
   settle();
   EXPECT_EQ(room->observations().model()->rowCount(), before + 1);
   EXPECT_TRUE(cell(room->observations(), 0, 0).startsWith(QStringLiteral("▲")));
-  EXPECT_EQ(cell(room->observations(), 0, 4), QStringLiteral("Vet"));
+  EXPECT_THAT(room->observations().model()->index(0, 0).data(Qt::ToolTipRole).toString().toStdString(),
+              HasSubstr("Written down by Vet"));
   room->desk().undoStack().undo();
   settle();
   EXPECT_EQ(room->observations().model()->rowCount(), before);
@@ -177,12 +180,47 @@ TEST_F(HealthRoomTest, theTimelineIsLookedAtCloser) {
 TEST_F(HealthRoomTest, thePageForTheFileIsOnePage) {
   show("dragons");
   page = toPath(folder.path()) / "review.pdf";
-  press("Page for the file…");
+  press("Review for the file…");
   QFile pdf(toText(page));
   ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
   const QByteArray bytes = pdf.readAll();
   EXPECT_TRUE(bytes.startsWith("%PDF"));
   EXPECT_TRUE(bytes.contains("/Count 1\n"));
+}
+
+TEST_F(HealthRoomTest, aLookBackIsWrittenForTheFileToo) {
+  show("lemurs");
+  page = toPath(folder.path()) / "look-back.html";
+  room->desk().setDays(120);
+  settle();
+  const auto& seen = room->desk().view()->period.observations;
+  const auto sign = std::ranges::find_if(seen, [](const auto& one) { return health::isSign(one.record); });
+  ASSERT_NE(sign, seen.end());
+  room->desk().lookBackFrom(sign->record.kind, sign->record.on, 24);
+  settle();
+  press("Look-back for the file…");
+  QFile html(toText(page));
+  ASSERT_TRUE(html.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(html.readAll().contains("not what caused what"));
+}
+
+TEST_F(HealthRoomTest, theTimelineBearsBloodTreatmentsAndConditionBesideTheSigns) {
+  show("dragons");
+  room->desk().setDays(120);
+  health::Observation seen{.group = "dragons", .on = sampleDay(), .kind = health::SignKind::Blood};
+  seen.blood = {{.value = 2.31, .low = 2.2, .high = 3.4}};
+  room->desk().add(seen, store::Confirmed::No);
+  settle();
+  health::Observation treated{.group = "dragons", .on = sampleDay(), .kind = health::SignKind::Treatment};
+  treated.note = "calcium by mouth";
+  room->desk().add(treated, store::Confirmed::No);
+  settle();
+  QStringList names;
+  for (const QAbstractSeries* series : room->timeline().chart()->series()) names << series->name();
+  EXPECT_TRUE(names.contains(QStringLiteral("blood, in the lab's range"))) << names.join(';').toStdString();
+  EXPECT_TRUE(names.contains(QStringLiteral("treatments")));
+  EXPECT_EQ(names.contains(QStringLiteral("condition score, within its scale")),
+            !room->desk().view()->period.conditions.empty());
 }
 
 TEST_F(HealthRoomTest, everyControlHasAName) {

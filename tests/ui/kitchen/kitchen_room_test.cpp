@@ -5,6 +5,7 @@
 
 #include "core/store/feeding_reading.h"
 #include "core/store/feeding_verbs.h"
+#include "core/store/lot_verbs.h"
 #include "tests/ui/kitchen/example_kitchen.h"
 #include "tests/ui/shared/named_controls.h"
 #include "ui/kitchen/bowl_list.h"
@@ -23,6 +24,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 #include <QTest>
 
 #include <gmock/gmock.h>
@@ -214,6 +216,26 @@ TEST_F(KitchenRoomTest, AnotherMachineThatWasFasterIsToldAndBothWeightsAreKept) 
   EXPECT_EQ(weighed("mice", 0), 9.9);
 }
 
+TEST_F(KitchenRoomTest, ANewLotIsNamedAtTheScaleAndIsFedFromThisDayOn) {
+  EXPECT_THAT(room.weighPane().lot().text().toStdString(), HasSubstr("lot ?"));
+  press(Qt::Key_L);
+  QLineEdit& lot = room.weighPane().lotField();
+  ASSERT_EQ(QApplication::focusWidget(), &lot);
+  QTest::keyClicks(&lot, QStringLiteral("K-7"));
+  QTest::keyClick(&lot, Qt::Key_Return);
+  settle();
+  EXPECT_EQ(QApplication::focusWidget(), &field());
+  EXPECT_THAT(room.weighPane().lot().text().toStdString(), HasSubstr("lot K-7"));
+  press(Qt::Key_L);  // a slip: it is put right, not a second lot of the day
+  QTest::keyClicks(&lot, QStringLiteral("K-9"));
+  QTest::keyClick(&lot, Qt::Key_Return);
+  settle();
+  const auto lots = store::listLots(example.opener()());
+  ASSERT_EQ(lots.size(), 1U);
+  EXPECT_EQ(lots[0].record.lot, "K-9");
+  EXPECT_EQ(lots[0].record.from, kitchenDay());
+}
+
 /// The next morning: the sheet is weighed in, and its bowls come back.
 class LeftoversTest : public KitchenRoomTest {
  protected:
@@ -246,6 +268,33 @@ TEST_F(LeftoversTest, GramsAndEnterOrOneLetterSayWhatWasLeftOfEachFood) {
   EXPECT_EQ(leftovers("tenrecs", 0).at(0).kind, intake::LeftoverKind::AllEaten);
   EXPECT_EQ(leftovers("tenrecs", 1).at(0).kind, intake::LeftoverKind::Stolen);
   EXPECT_EQ(leftovers("tenrecs", 1).at(0).left, Grams(1));
+}
+
+TEST_F(LeftoversTest, WhatWasLostIsTypedBehindAPlus) {
+  typeLeft("3+4.5", Qt::Key_S);
+  EXPECT_EQ(leftovers("mice", 0).at(0).kind, intake::LeftoverKind::Spilled);
+  EXPECT_EQ(leftovers("mice", 0).at(0).left, Grams(3));
+  EXPECT_EQ(leftovers("mice", 0).at(0).lost, Grams(4.5));
+  typeLeft("+2", Qt::Key_T);  // nobody weighed what was left
+  EXPECT_EQ(leftovers("tenrecs", 0).at(0).left, std::nullopt);
+  EXPECT_EQ(leftovers("tenrecs", 0).at(0).lost, Grams(2));
+  typeLeft("2+x", Qt::Key_S);
+  EXPECT_TRUE(room.leftoverPane().message().isVisible());
+  EXPECT_TRUE(leftovers("tenrecs", 1).empty());
+}
+
+TEST_F(LeftoversTest, ARemainderOfAllTogetherIsPutRightWithAReason) {
+  QTest::keyClick(&left(), Qt::Key_PageDown);
+  typeLeft("40", Qt::Key_M);
+  QTest::keyClick(&left(), Qt::Key_PageDown);
+  typeLeft("4", Qt::Key_M);
+  QWidget* reason = QApplication::focusWidget();
+  QTest::keyClicks(reason, QStringLiteral("typed 40 for 4"));
+  QTest::keyClick(reason, Qt::Key_Return);
+  settle();
+  const auto remainders = example.bowl("tenrecs").remainders;
+  ASSERT_EQ(remainders.size(), 2U);
+  EXPECT_EQ(entryThatCounts(remainders)->left, Grams(4));
 }
 
 TEST_F(LeftoversTest, WhatCannotBeToldApartIsWeighedTogether) {

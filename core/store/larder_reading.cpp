@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/larder_reading.h"
+
+#include "core/food/proximates.h"
+#include "core/food/sums.h"
+#include "core/store/food_reading.h"
+#include "core/store/food_rows.h"
+#include "core/store/sqlite_statement.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace tarebowl::store {
+
+namespace {
+
+/// Which component of the file is which nutrient, and which of them are read: those asked for, the parts of
+/// sums that were asked for, and what values on dry matter or per energy are read with.
+class WantedComponents {
+ public:
+  WantedComponents(Collection::Inner& inner, const std::vector<food::NutrientId>& asked)
+      : asked_(asked.begin(), asked.end()) {
+    std::set<food::NutrientId> read = asked_;
+    for (const food::NutrientId nutrient : food::proximates()) read.insert(nutrient);
+    for (const food::NutrientSum& sum : food::nutrientSums())
+      if (asked_.contains(sum.sum))
+        for (const food::SumPart& part : sum.parts) read.insert(part.nutrient);
+    PreparedStatement all(inner.connection, "SELECT id FROM component");
+    while (all.step()) {
+      const auto nutrient = inner.components.nutrientOf(inner.sql(), all.number(0));
+      if (nutrient && read.contains(*nutrient)) nutrients_.emplace(all.number(0), *nutrient);
+    }
+  }
+
+  [[nodiscard]] std::optional<food::NutrientId> find(long long component) const {
+    const auto found = nutrients_.find(component);
+    return found == nutrients_.end() ? std::nullopt : std::optional(found->second);
+  }
+  [[nodiscard]] bool wasAsked(food::NutrientId nutrient) const { return asked_.contains(nutrient); }
+
+ private:
+  std::set<food::NutrientId> asked_;
+  std::map<long long, food::NutrientId> nutrients_;
+};
+
+class LarderReader {
+ public:
+  LarderReader(Collection::Inner& inner, const LarderWish& wish)
+      : inner_(inner),
+        components_(inner, wish.nutrients),
+        samples_(inner.connection,
+                 "SELECT id, origin, sampled_on, excluded FROM sample WHERE food_id = ? ORDER BY id"),
+        values_(inner.connection,
+                "SELECT component_id, amount, basis, qualifier, sd, determinations FROM sample_value WHERE "
+                "sample_id = ? ORDER BY component_id") {
+    PreparedStatement made(inner.connection,
+                           "SELECT food_id FROM food_cooking UNION SELECT food_id FROM food_recipe");
+    while (made.step()) made_.insert(made.number(0));
+    PreparedStatement decided(inner.connection,
+                              "SELECT food_id FROM food_caution UNION SELECT food_id FROM food_override");
+    while (decided.step()) decided_.insert(decided.number(0));
+  }
+
+  /// The food with its row, whose own words are there already.
+  [[nodiscard]] diet::DietFood read(const Collection& collection, long long id, food::Food food) {
+    if (made_.contains(id)) return lean(asDietFood(knowFood(collection, FoodId{id}).value()));
+    KnownFood known;
+    known.food.record.food = std::move(food);
+    if (decided_.contains(id)) known.food = loadFood(inner_, id).value();
+    known.derivation = food::derive(samplesOf(id), known.food.record.overrides);
+    food::addSums(known.derivation);
+    known.composition = known.derivation.composition();
+    return lean(asDietFood(known));
+  }
+
+ private:
+  /// No more than was asked for: a sum over parts that were not all read would be another number.
+  [[nodiscard]] diet::DietFood lean(diet::DietFood food) const {
+    food::Composition asked;
+    for (const food::NutrientId nutrient : food.composition.knownNutrients()) {
+      if (!components_.wasAsked(nutrient)) continue;
+      food::NutrientValue value = *food.composition.find(nutrient);
+      value.source.clear();
+      asked.set(nutrient, std::move(value));
+    }
+    food.composition = std::move(asked);
+    return food;
+  }
+
+  [[nodiscard]] std::vector<food::Sample> samplesOf(long long food) {
+    std::vector<long long> ids;
+    std::vector<food::Sample> samples;
+    samples_.bind(1, food);
+    while (samples_.step()) {
+      ids.push_back(samples_.number(0));
+      food::Sample& sample = samples.emplace_back();
+      sample.origin = food::parseSampleOrigin(samples_.text(1)).value_or(food::SampleOrigin::Estimate);
+      sample.date = quantity::parseDate(samples_.text(2));
+      if (!samples_.isNull(3)) sample.excluded = samples_.text(3);
+    }
+    for (std::size_t i = 0; i < ids.size(); ++i) readValues(ids[i], samples[i]);
+    return samples;
+  }
+
+  void readValues(long long id, food::Sample& sample) {
+    values_.bind(1, id);
+    while (values_.step()) {
+      const auto nutrient = components_.find(values_.number(0));
+      if (!nutrient) continue;
+      const auto amount = contentOf(static_cast<int>(values_.number(2)), values_.real(1));
+      if (!amount) continue;
+      food::SampleValue value{.nutrient = *nutrient, .amount = *amount};
+      value.qualifier = qualifierOf(static_cast<int>(values_.number(3)));
+      if (!values_.isNull(4)) value.sd = values_.real(4);
+      if (!values_.isNull(5)) value.count = static_cast<int>(values_.number(5));
+      sample.values.push_back(value);
+    }
+  }
+
+  Collection::Inner& inner_;
+  WantedComponents components_;
+  PreparedStatement samples_;
+  PreparedStatement values_;
+  std::set<long long> made_;     // worked out from other foods
+  std::set<long long> decided_;  // with cautions or overrides of their own
+};
+
+}  // namespace
+
+std::vector<diet::DietFood> readLarder(const Collection& collection, const LarderWish& wish) {
+  return guarded(collection.file(), [&] {
+    Collection::Inner& inner = collection.inner();
+    LarderReader reader(inner, wish);
+    std::vector<diet::DietFood> foods;
+    for (auto& [id, food] : foodRows(inner)) {
+      if (wish.stop.stop_requested()) break;
+      if (!wish.wants || wish.wants(food)) foods.push_back(reader.read(collection, id, std::move(food)));
+    }
+    return foods;
+  });
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/problem.h"
+#include "core/food/food.h"
+#include "core/store/collection.h"
+
+#include <functional>
+#include <stop_token>
+#include <vector>
+
+namespace tarebowl::store {
+
+/// Which foods, and what of them.
+struct LarderWish {
+  /// Nothing else is known of the foods that are read; their sources neither.
+  std::vector<food::NutrientId> nutrients{};
+  std::function<bool(const food::Food&)> wants{};  ///< by its own row, cautions aside
+  std::stop_token stop{};                          ///< fewer foods where it was asked for
+};
+
+/// Foods as diets take them (asDietFood), thousands at a time: amounts and scatter of the nutrients asked for
+/// are those of knowFood(). In the order in which the foods were added. Throws StoreError.
+[[nodiscard]] std::vector<diet::DietFood> readLarder(const Collection& collection, const LarderWish& wish);
+
+}  // namespace tarebowl::store

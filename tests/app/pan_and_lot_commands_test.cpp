@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/food_reading.h"
+#include "core/store/lot_verbs.h"
+#include "core/store/swap_verbs.h"
+#include "core/store/verbs.h"
+#include "tests/app/program.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace tarebowl::app {
+namespace {
+
+using nlohmann::json;
+using testing::HasSubstr;
+
+constexpr const char* kTitles = "date,place,food,food_class,start_g,end_g,by\n";
+
+/// With one food, kale.
+std::string collection() {
+  const auto file = fileWith("pans.tarebowl", "");
+  std::filesystem::remove(file);
+  const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
+  store::Collection made = store::Collection::create(file, author);
+  store::FoodRecord kale;
+  kale.food.code = "kale";
+  kale.food.name = "Kale";
+  store::addFood(made, kale, author);
+  return file.string();
+}
+
+Outcome take(const std::string& file, const std::string& rows, const char* option = nullptr) {
+  std::vector<std::string> arguments{"pans", file, fileWith("pans.csv", kTitles + rows).string()};
+  if (option != nullptr) arguments.emplace_back(option);
+  return tarebowl(arguments);
+}
+
+std::size_t keptIn(const std::string& file) {
+  const auto day = quantity::parseDate("2026-11-24").value();
+  return store::controlPansBetween(store::Collection::open(file, "2026-11-25T07:30:00Z"), day, day).size();
+}
+
+TEST(Pans, ATableIsTakenInAndShownWithWhatWasLost) {
+  const std::string file = collection();
+  const Outcome taken = take(file,
+                             "2026-11-24,Mammals,kale,,100,88,Keeper B\n"
+                             "2026-11-24,Mammals,,leafy vegetable,50,46,\n");
+  ASSERT_EQ(taken.status, 0) << taken.err;
+  const Outcome shown = tarebowl({"pans", file, "--day", "2026-11-24"});
+  ASSERT_EQ(shown.status, 0) << shown.err;
+  const json pans = json::parse(shown.out);
+  EXPECT_EQ(pans.at("format"), "tarebowl-pans/1");
+  ASSERT_EQ(pans.at("pans").size(), 2U);
+  EXPECT_NEAR(pans["pans"][0].at("water_loss").get<double>(), 0.12, 1e-12);  // 1 - 88/100
+  EXPECT_EQ(pans["pans"][1].at("food_class"), "leafy vegetable");
+  EXPECT_EQ(json::parse(tarebowl({"pans", file, "--day", "2026-11-25"}).out).at("pans").size(), 0U);
+}
+
+TEST(Pans, WhatIsToBeAskedIsKeptOnlyWithConfirm) {
+  const std::string file = collection();
+  const Outcome asked = take(file, "2026-11-24,Mammals,kale,,88,100,Keeper B\n");
+  EXPECT_NE(asked.status, 0);
+  EXPECT_THAT(asked.err, HasSubstr("the wrong way round"));
+  EXPECT_EQ(keptIn(file), 0U);
+  EXPECT_EQ(take(file, "2026-11-24,Mammals,kale,,88,100,Keeper B\n", "--confirm").status, 0);
+  EXPECT_EQ(keptIn(file), 1U);
+}
+
+TEST(Pans, AnUnknownFoodOrAnEmptyPanLeavesAllOfTheTableOut) {
+  const std::string file = collection();
+  const Outcome refused = take(file,
+                               "2026-11-24,Mammals,kale,,100,88,Keeper B\n"
+                               "2026-11-24,Mammals,melon,,100,88,Keeper B\n"
+                               "2026-11-24,Mammals,,fruit,0,5,Keeper B\n",
+                               "--confirm");
+  EXPECT_NE(refused.status, 0);
+  EXPECT_THAT(refused.err, HasSubstr("no food melon"));
+  EXPECT_THAT(refused.err, HasSubstr("put out empty"));
+  EXPECT_EQ(keptIn(file), 0U);
+}
+
+TEST(Lots, ALotBeginsAndIsShown) {
+  const std::string file = collection();
+  const Outcome begun = tarebowl({"lots", file, "--food", "kale", "--lot", "K-7", "--day", "2026-11-24"});
+  ASSERT_EQ(begun.status, 0) << begun.err;
+  const json lots = json::parse(begun.out);
+  EXPECT_EQ(lots.at("lots").at(0).at("lot"), "K-7");
+  EXPECT_EQ(lots.at("lots").at(0).at("from"), "2026-11-24");
+  EXPECT_NE(tarebowl({"lots", file, "--lot", "K-8"}).status, 0);  // of which food?
+  EXPECT_NE(tarebowl({"lots", file, "--food", "melon", "--lot", "M-1"}).status, 0);
+}
+
+}  // namespace
+}  // namespace tarebowl::app

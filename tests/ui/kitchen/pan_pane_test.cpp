@@ -1,0 +1,173 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Control pans and the rule of weighing, in the room and by keys.
+#include "ui/kitchen/pan_pane.h"
+
+#include "core/store/feeding_reading.h"
+#include "core/store/feeding_verbs.h"
+#include "core/store/swap_verbs.h"
+#include "tests/ui/kitchen/example_kitchen.h"
+#include "tests/ui/shared/named_controls.h"
+#include "ui/kitchen/kitchen_room.h"
+#include "ui/kitchen/leftover_pane.h"
+#include "ui/kitchen/tolerance_form.h"
+#include "ui/kitchen/weigh_pane.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QTest>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace tarebowl::ui {
+namespace {
+
+using quantity::Grams;
+using ::testing::HasSubstr;
+
+class PanPaneTest : public ::testing::Test {
+ protected:
+  PanPaneTest() {
+    collection.setPerson(QStringLiteral("Keeper A"));
+    room.resize(1290, 740);
+    room.show();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&room));
+    collection.open({.name = QStringLiteral("kitchen"), .file = example.file(), .invented = true},
+                    example.opener());
+    settle();
+    room.desk().showSection(QStringLiteral("Small Mammals"));
+    settle();
+  }
+  void settle() {
+    EXPECT_TRUE(QTest::qWaitFor([this] { return collection.isIdle() && !room.desk().isReading(); }, 20'000));
+  }
+  void openPans() {
+    room.desk().setTask(KitchenDesk::Task::Leftovers);
+    QTest::keyClick(&room.leftoverPane().field(), Qt::Key_P);
+  }
+  PanPane& pans() { return room.panPane(); }
+  void choose(const QString& food) {
+    const int place = pans().food().findText(food);
+    ASSERT_GE(place, 0) << food.toStdString();
+    pans().food().setCurrentIndex(place);
+  }
+  /// From the food on, by keys.
+  void weigh(const char* start, const char* end) {
+    QTest::keyClick(&pans().food(), Qt::Key_Return);
+    ASSERT_EQ(QApplication::focusWidget(), &pans().start());
+    QTest::keyClicks(&pans().start(), QString::fromUtf8(start));
+    QTest::keyClick(&pans().start(), Qt::Key_Return);
+    ASSERT_EQ(QApplication::focusWidget(), &pans().end());
+    QTest::keyClicks(&pans().end(), QString::fromUtf8(end));
+    enter();
+  }
+  void enter() {
+    QTest::keyClick(&pans().end(), Qt::Key_Return);
+    settle();
+  }
+  [[nodiscard]] std::vector<store::StoredControlPan> kept() const {
+    return store::controlPansBetween(example.opener()(), kitchenDay(), kitchenDay());
+  }
+
+  ExampleKitchen example;
+  OpenCollection collection;
+  KitchenRoom room{collection, Dialogs{}, &kitchenDay};
+};
+
+TEST_F(PanPaneTest, APanOfAFoodIsKeptForTheSectionAndTheDay) {
+  openPans();
+  ASSERT_TRUE(pans().isVisible());
+  choose(QStringLiteral("kale, raw"));
+  weigh("100", "88");
+  ASSERT_EQ(kept().size(), 1U);
+  const intake::ControlPan pan = kept()[0].record;
+  EXPECT_EQ(pan.place, "Small Mammals");
+  EXPECT_EQ(pan.day, kitchenDay());
+  EXPECT_EQ(pan.food, "kale");
+  EXPECT_EQ(pan.start, Grams(100));
+  EXPECT_EQ(pan.end, Grams(88));
+  EXPECT_EQ(pan.who, "Keeper A");
+  ASSERT_EQ(pans().pans().count(), 1);
+  EXPECT_THAT(pans().pans().item(0)->text().toStdString(), HasSubstr("lost 12"));  // 1 - 88/100
+}
+
+TEST_F(PanPaneTest, WhatNoNightDoesIsAskedAboutAndKeptOnlyWhenConfirmed) {
+  openPans();
+  choose(QStringLiteral("kale, raw"));
+  weigh("88", "100");  // the wrong way round
+  EXPECT_TRUE(kept().empty());
+  EXPECT_TRUE(pans().message().isVisible());
+  enter();
+  EXPECT_EQ(kept().size(), 1U);
+}
+
+TEST_F(PanPaneTest, APanThatWasPutOutEmptyIsNeverKept) {
+  openPans();
+  choose(QStringLiteral("kale, raw"));
+  weigh("0", "10");
+  enter();
+  EXPECT_TRUE(kept().empty());
+  EXPECT_EQ(pans().start().text(), QStringLiteral("0")) << "what was typed stays, to be put right";
+}
+
+TEST_F(PanPaneTest, APanIsPutRightOrTakenOutFromTheList) {
+  openPans();
+  choose(QStringLiteral("kale, raw"));
+  weigh("100", "88");
+  pans().pans().setCurrentRow(0);
+  emit pans().pans().itemActivated(pans().pans().item(0));
+  pans().end().setText(QStringLiteral("90"));
+  enter();
+  ASSERT_EQ(kept().size(), 1U);
+  EXPECT_EQ(kept()[0].record.end, Grams(90));
+  pans().pans().setCurrentRow(0);
+  QTest::keyClick(&pans().pans(), Qt::Key_Delete);
+  settle();
+  EXPECT_TRUE(kept().empty());
+}
+
+TEST_F(PanPaneTest, EscapeLeadsBackToTheLeftovers) {
+  room.desk().weigh(Grams(10));  // only what went in can have been left
+  settle();
+  openPans();
+  QTest::keyClick(&pans().food(), Qt::Key_Escape);
+  EXPECT_FALSE(pans().isVisible());
+  EXPECT_EQ(QApplication::focusWidget(), &room.leftoverPane().field());
+}
+
+TEST_F(PanPaneTest, TheRuleOfWeighingIsTheHousesOwnAndSaysWhatItComesTo) {
+  ToleranceForm& form = room.toleranceForm();
+  room.desk().goTo({1, 0});  // 20 g of kale in a bowl of 26 g, on a scale of 0.1 g
+  form.open();
+  EXPECT_EQ(form.rule(), intake::ToleranceRule{});
+  form.field(0).setValue(3);
+  EXPECT_THAT(form.example().text().toStdString(),
+              HasSubstr("± 0.3 g"));  // 3 · 0.1 g, more than the two steps
+  QTest::keyClick(&form.field(0), Qt::Key_Return);
+  settle();
+  EXPECT_FALSE(form.isVisible());
+  EXPECT_EQ(store::toleranceRule(example.opener()()).ofStep, 3);
+  EXPECT_DOUBLE_EQ(room.desk().tolerance().value(), 0.3);
+}
+
+TEST_F(PanPaneTest, EscapeLeavesTheRuleAsItWas) {
+  room.toleranceForm().open();
+  room.toleranceForm().field(0).setValue(9);
+  QTest::keyClick(&room.toleranceForm().field(0), Qt::Key_Escape);
+  settle();
+  EXPECT_EQ(store::toleranceRule(example.opener()()), intake::ToleranceRule{});
+}
+
+TEST_F(PanPaneTest, EveryControlHasAName) {
+  openPans();
+  room.toleranceForm().open();
+  expectNamedControls(room);
+}
+
+}  // namespace
+}  // namespace tarebowl::ui
