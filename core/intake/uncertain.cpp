@@ -50,10 +50,10 @@ Uncertain& Uncertain::settle(Origin origin) {
   return *this;
 }
 
-Uncertain& Uncertain::operator+=(const Uncertain& other) {
-  value_ += other.value_;
-  for (std::size_t i = 0; i < kOrigins; ++i) own_[i] += other.own_[i];
-  for (const Loading& loading : other.loadings_) addShared(loading.source, loading.amount);
+Uncertain& Uncertain::addScaled(const Uncertain& other, double factor) {
+  value_ += factor * other.value_;
+  for (std::size_t i = 0; i < kOrigins; ++i) own_[i] += factor * factor * other.own_[i];
+  for (const Loading& loading : other.loadings_) addShared(loading.source, factor * loading.amount);
   return *this;
 }
 

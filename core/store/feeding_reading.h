@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/intake/feeding_records.h"
+#include "core/intake/counted_bowl.h"
 #include "core/intake/tolerance.h"
 #include "core/store/collection.h"
 
@@ -24,32 +24,19 @@ namespace tarebowl::store {
 /// One bowl with everything in it; nothing where the sheet has none.
 [[nodiscard]] std::optional<intake::Bowl> findBowl(const Collection& collection, const intake::BowlKey& key);
 
-/// What counts of one food of one bowl: corrected where it was corrected. Numbers of foods are those of
-/// fedFoods().
-struct FedLine {
-  std::int64_t group = 0;  ///< GroupId
-  quantity::Date day{};
-  int bowl = 0;
-  int item = 0;
-  int animals = 1;
-  std::int64_t food = 0;
-  quantity::Grams planned{};
-  std::optional<quantity::Grams> offered{};  ///< nothing: not weighed in
-  std::optional<intake::LeftoverKind> leftover{};
-  std::optional<quantity::Grams> left{};
-  std::optional<quantity::Grams> lost{};
-};
+/// What counts of every bowl, in the order of groups, days and bowls; one bowl after another, so that years
+/// of them take no more room than a day. group: all where none is named.
+void readCountedBowls(const Collection& collection, const std::optional<std::string>& group,
+                      quantity::Date from, quantity::Date to,
+                      const std::function<void(const intake::CountedBowl&)>& take);
 
-/// Line by line in the order of groups, days and bowls, without what was swapped out; nothing is kept in
-/// memory but corrections. group: all where none is named.
-void readFedLines(const Collection& collection, const std::optional<std::string>& group, quantity::Date from,
-                  quantity::Date to, const std::function<void(const FedLine&)>& take);
-/// A food of lines by its number.
-struct FedFood {
-  std::int64_t number = 0;
-  std::string code{};
+/// The first and the last day of these on which the group has a bowl; nothing where it has none.
+struct FedSpan {
+  quantity::Date first{};
+  quantity::Date last{};
 };
-[[nodiscard]] std::vector<FedFood> fedFoods(const Collection& collection);
+[[nodiscard]] std::optional<FedSpan> fedSpan(const Collection& collection, const std::string& group,
+                                             quantity::Date from, quantity::Date to);
 
 /// The rule of weighing of the house, or the default.
 [[nodiscard]] intake::ToleranceRule toleranceRule(const Collection& collection);
