@@ -6,7 +6,7 @@
 #include "app/text_table.h"
 #include "core/exchange/intake_report.h"
 #include "core/exchange/wording.h"
-#include "core/transfer/intake_period.h"
+#include "core/transfer/intake_study.h"
 
 #include <fmt/format.h>
 
@@ -25,9 +25,7 @@ constexpr int kDaysWithoutFrom = 28;
 
 /// Tagnames parted by commas; energy, protein, calcium and phosphorus where none is named.
 std::vector<food::NutrientId> nutrientsOf(const std::string& text) {
-  if (text.empty())
-    return {food::nutrients::energy(), food::nutrients::protein(), food::nutrients::calcium(),
-            food::nutrients::phosphorus()};
+  if (text.empty()) return transfer::nutrientsOfReport();
   std::vector<food::NutrientId> nutrients;
   std::size_t begin = 0;
   while (begin <= text.size()) {
@@ -50,23 +48,7 @@ IntakeToWrite workOut(const Command& command, const store::Collection& collectio
       command.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
   if (from > to) throw UsageError("--from: expected a day that is not after " + quantity::isoDate(to));
   const std::string group = groupOf(command, collection).group.record.code;
-  const auto period = transfer::readIntake(collection, group, from, to).value();
-  IntakeToWrite made;
-  made.group = group;
-  made.groupName = period.group.group.record.name;
-  made.from = from;
-  made.to = to;
-  made.invented = period.invented;
-  made.pans = period.pans;
-  made.unknownFoods = period.unknownFoods;
-  made.problem = period.problem;
-  made.report = intake::reportStudy(period.problem, period.eaten, nutrientsOf(command.nutrients));
-  made.fractions = intake::learnFractions(period.eaten);
-  made.choices = intake::choiceByLabel(period.eaten, {.leaveOutClasses = transfer::classesWithoutPans()});
-  made.calciumToPhosphorus = intake::dailyRatio(period.eaten, contentsOf(period, food::nutrients::calcium()),
-                                                contentsOf(period, food::nutrients::phosphorus()));
-  made.bowls = period.eaten;
-  return made;
+  return transfer::intakeStudy(collection, group, from, to, nutrientsOf(command.nutrients)).value();
 }
 
 std::string intervalText(const std::optional<intake::MeanOfDays>& mean) {

@@ -99,17 +99,21 @@ double Followed::measuringSd(const diet::Measure& measure, const Grams& grams, d
                              std::span<const EatenBowl> bowls) const {
   const double whole = measure.whole.at(grams.eaten) * grams.knownDays;
   const Eigen::VectorXd moves = (measure.part.perGram - value * measure.whole.perGram) / whole;
-  Uncertain moved;
+  double variance = 0.0;
   eachDay(bowls, [&](std::span<const EatenBowl> day, bool known) {
     if (!known) return;
-    for (const EatenBowl& bowl : day)
+    for (const EatenBowl& bowl : day) {
+      Uncertain moved;  // bowls share no error of measuring
       for (const EatenItem& item : bowl.items) {
         const std::size_t place = placeOf(item.food);
         if (place < problem_.foods.size())
           moved.addScaled(*item.eaten, moves[static_cast<Eigen::Index>(place)]);
       }
+      const double sd = moved.sd();
+      variance += sd * sd;
+    }
   });
-  return moved.sd();
+  return std::sqrt(variance);
 }
 
 IntakeStretch Followed::over(quantity::Date from, quantity::Date until,

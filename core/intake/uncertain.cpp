@@ -35,6 +35,12 @@ Uncertain& Uncertain::addOwn(Origin origin, double sd) {
 }
 
 Uncertain& Uncertain::addShared(Source source, double loading) {
+  constexpr std::size_t kOfOneFood = 4;  // two weighings, water, composition
+  if (loadings_.capacity() == 0) loadings_.reserve(kOfOneFood);
+  if (loadings_.empty() || loadings_.back().source < source) {
+    loadings_.push_back({source, loading});
+    return *this;
+  }
   const auto at = std::ranges::lower_bound(loadings_, source, {}, &Loading::source);
   if (at != loadings_.end() && at->source == source)
     at->amount += loading;

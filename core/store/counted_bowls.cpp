@@ -5,8 +5,10 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/sqlite_statement.h"
 
+#include <filesystem>
 #include <map>
 #include <tuple>
+#include <utility>
 
 namespace tarebowl::store {
 
@@ -32,11 +34,28 @@ std::optional<quantity::Grams> grams(std::optional<long long> mg) {
   return mg ? std::optional(gramsOf(*mg)) : std::nullopt;
 }
 
+}  // namespace
+
 /// Bowls of group after group. One bowl is filled again and again: its texts and items keep their room.
-class CountedReader {
+class CountedBowlReader::Inner {
  public:
-  explicit CountedReader(Collection::Inner& inner)
-      : words_(inner),
+  explicit Inner(const Collection& collection) : Inner(collection.file(), collection.inner()) {}
+
+  void read(const std::optional<std::string>& group, int from, int to,
+            const std::function<void(const CountedBowl&)>& take) {
+    guarded(file_, [&] {
+      PreparedStatement groups(inner_.connection, group ? "SELECT id, code FROM animal_group WHERE code = ?"
+                                                        : "SELECT id, code FROM animal_group ORDER BY id");
+      if (group) groups.bind(1, *group);
+      while (groups.step()) read(groups.number(0), groups.text(1), from, to, take);
+    });
+  }
+
+ private:
+  Inner(std::filesystem::path file, Collection::Inner& inner)
+      : file_(std::move(file)),
+        inner_(inner),
+        words_(inner),
         foods_(inner),
         bowls_(inner.connection, kBowls),
         lines_(inner.connection, kLines),
@@ -55,8 +74,10 @@ class CountedReader {
     bool more = lines_.step();
     while (bowls_.step()) {
       fillBowl();
+      const long long day = bowls_.number(0);
+      const long long bowl = bowls_.number(1);
       std::size_t items = 0;
-      while (more && lines_.number(0) == bowls_.number(0) && lines_.number(1) == bowls_.number(1)) {
+      while (more && lines_.number(0) == day && lines_.number(1) == bowl) {
         if (!isSwappedOut()) {
           if (items == bowl_.items.size()) bowl_.items.emplace_back();
           fillItem(bowl_.items[items++]);
@@ -69,7 +90,6 @@ class CountedReader {
     if (more) lines_.reset();
   }
 
- private:
   void readCorrections() {
     corrected_.clear();
     while (corrections_.step())
@@ -119,6 +139,8 @@ class CountedReader {
                        grams(left->lost)};
   }
 
+  std::filesystem::path file_;
+  Collection::Inner& inner_;
   FeedingWords words_;
   FedFoods foods_;
   PreparedStatement bowls_, lines_, corrections_, swapped_;
@@ -126,20 +148,15 @@ class CountedReader {
   CountedBowl bowl_;
 };
 
-}  // namespace
+CountedBowlReader::CountedBowlReader(const Collection& collection)
+    : inner_(guarded(collection.file(), [&] { return std::make_unique<Inner>(collection); })) {}
+CountedBowlReader::CountedBowlReader(CountedBowlReader&& other) noexcept = default;
+CountedBowlReader& CountedBowlReader::operator=(CountedBowlReader&& other) noexcept = default;
+CountedBowlReader::~CountedBowlReader() = default;
 
-void readCountedBowls(const Collection& collection, const std::optional<std::string>& group,
-                      quantity::Date from, quantity::Date to,
-                      const std::function<void(const CountedBowl&)>& take) {
-  guarded(collection.file(), [&] {
-    Collection::Inner& inner = collection.inner();
-    CountedReader reader(inner);
-    PreparedStatement groups(inner.connection, group ? "SELECT id, code FROM animal_group WHERE code = ?"
-                                                     : "SELECT id, code FROM animal_group ORDER BY id");
-    if (group) groups.bind(1, *group);
-    while (groups.step())
-      reader.read(groups.number(0), groups.text(1), intake::dayNumber(from), intake::dayNumber(to), take);
-  });
+void CountedBowlReader::read(const std::optional<std::string>& group, quantity::Date from, quantity::Date to,
+                             const std::function<void(const CountedBowl&)>& take) {
+  inner_->read(group, intake::dayNumber(from), intake::dayNumber(to), take);
 }
 
 }  // namespace tarebowl::store

@@ -8,6 +8,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -24,11 +25,28 @@ namespace tarebowl::store {
 /// One bowl with everything in it; nothing where the sheet has none.
 [[nodiscard]] std::optional<intake::Bowl> findBowl(const Collection& collection, const intake::BowlKey& key);
 
-/// What counts of every bowl, in the order of groups, days and bowls; one bowl after another, so that years
-/// of them take no more room than a day. group: all where none is named.
-void readCountedBowls(const Collection& collection, const std::optional<std::string>& group,
-                      quantity::Date from, quantity::Date to,
-                      const std::function<void(const intake::CountedBowl&)>& take);
+/// Reads what counts of bowls: one after another, so that years of them take no more room than a day. Kept
+/// for further readings, it need not find its way to words and foods again; the collection must outlive it.
+class CountedBowlReader {
+ public:
+  explicit CountedBowlReader(const Collection& collection);
+  CountedBowlReader(CountedBowlReader&& other) noexcept;
+  CountedBowlReader& operator=(CountedBowlReader&& other) noexcept;
+  ~CountedBowlReader();
+
+  /// In the order of groups, days and bowls. group: all where none is named.
+  void read(const std::optional<std::string>& group, quantity::Date from, quantity::Date to,
+            const std::function<void(const intake::CountedBowl&)>& take);
+
+ private:
+  class Inner;
+  std::unique_ptr<Inner> inner_;
+};
+
+/// Pans that stood in one place, with what a correction is worked out from: no times, nobody's name.
+[[nodiscard]] std::vector<intake::ControlPan> pansOfPlace(const Collection& collection,
+                                                          const std::string& place, quantity::Date from,
+                                                          quantity::Date to);
 
 /// The first and the last day of these on which the group has a bowl; nothing where it has none.
 struct FedSpan {

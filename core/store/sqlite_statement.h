@@ -45,6 +45,7 @@ class PreparedStatement {
   void reset();
   [[nodiscard]] long long number(int column) const;
   [[nodiscard]] std::optional<long long> numberOrNull(int column) const;
+  [[nodiscard]] double real(int column) const;
   [[nodiscard]] std::string text(int column) const;
 
  private:

@@ -170,11 +170,4 @@ std::vector<StoredControlPan> controlPansBetween(const Collection& collection, q
   return readAll<StoredControlPan>(collection, "WHERE day BETWEEN :from AND :to ORDER BY day, id", from, to);
 }
 
-std::vector<StoredControlPan> controlPansBetween(const Collection& collection, quantity::Date from,
-                                                 quantity::Date to, const std::string& place) {
-  return readAll<StoredControlPan>(collection,
-                                   "WHERE day BETWEEN :from AND :to AND place_name = :place ORDER BY day, id",
-                                   from, to, place);
-}
-
 }  // namespace tarebowl::store

@@ -41,9 +41,5 @@ Written removeControlPan(Collection& collection, ControlPanId pan, int seenRevis
 [[nodiscard]] std::vector<StoredSwap> swapsWaiting(const Collection& collection);
 [[nodiscard]] std::vector<StoredControlPan> controlPansBetween(const Collection& collection,
                                                                quantity::Date from, quantity::Date to);
-/// Those that stood in one place.
-[[nodiscard]] std::vector<StoredControlPan> controlPansBetween(const Collection& collection,
-                                                               quantity::Date from, quantity::Date to,
-                                                               const std::string& place);
 
 }  // namespace tarebowl::store

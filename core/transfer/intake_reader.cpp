@@ -3,9 +3,7 @@
 #include "core/transfer/intake_reader.h"
 
 #include "core/intake/time_of_sheet.h"
-#include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
-#include "core/store/swap_verbs.h"
 
 #include <cmath>
 #include <utility>
@@ -53,7 +51,7 @@ std::vector<std::string> classesWithoutPans() {
 }
 
 IntakeReader::IntakeReader(const store::Collection& collection, std::string group, std::string place)
-    : collection_(collection), group_(std::move(group)), place_(std::move(place)) {}
+    : collection_(collection), bowls_(collection), group_(std::move(group)), place_(std::move(place)) {}
 
 const std::optional<diet::DietFood>& IntakeReader::food(const std::string& code) {
   const auto [at, fresh] = foods_.try_emplace(code);
@@ -66,21 +64,28 @@ intake::FoodKind IntakeReader::kindOf(const std::string& code, Grams step) {
   return {known ? known->group : std::string(), step};
 }
 
-intake::PanBook IntakeReader::pansOf(Date from, Date to, Grams step, std::size_t& count) {
+void IntakeReader::turnTo(std::string group, std::string place) {
+  group_ = std::move(group);
+  place_ = std::move(place);
+}
+
+const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
+  if (pans_ && pans_->place == place_ && pans_->from == from && pans_->to == to && pans_->step == step)
+    return *pans_;
   const int apart = intake::BorrowRule().daysApart;
   std::vector<intake::WaterPan> pans;
-  for (const store::StoredControlPan& pan :
-       store::controlPansBetween(collection_, intake::dayOfNumber(intake::dayNumber(from) - apart),
-                                 intake::dayOfNumber(intake::dayNumber(to) + apart), place_))
-    pans.push_back(intake::waterPan(pan.record, [&](const std::string& code) { return kindOf(code, step); }));
-  count = pans.size();
-  return intake::PanBook(pans, {}, classesWithoutPans());
+  for (const intake::ControlPan& pan :
+       store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
+                          intake::dayOfNumber(intake::dayNumber(to) + apart)))
+    pans.push_back(intake::waterPan(pan, [&](const std::string& code) { return kindOf(code, step); }));
+  pans_ = Pans{place_, from, to, step, pans.size(), intake::PanBook(pans, {}, classesWithoutPans())};
+  return *pans_;
 }
 
 IntakeReader::Stretch IntakeReader::read(Date from, Date to) {
   Stretch stretch;
   double step = kCoarsest.value();
-  store::readCountedBowls(collection_, group_, from, to, [&](const intake::CountedBowl& bowl) {
+  bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) {
     step = finest(bowl, step);
     stretch.fed.push_back(
         intake::fedBowl(bowl, place_, [&](const std::string& code) { return kindOf(code, kCoarsest); }));
@@ -90,10 +95,12 @@ IntakeReader::Stretch IntakeReader::read(Date from, Date to) {
   });
   const Grams shown(step);
   for (intake::FedBowl& bowl : stretch.fed) readWith(bowl, shown);
-  const intake::PanBook pans = pansOf(from, to, shown, stretch.pans);
+  const Pans& pans = pansOf(from, to, shown);
+  stretch.pans = pans.count;
   stretch.eaten.reserve(stretch.fed.size());
   for (const intake::FedBowl& bowl : stretch.fed)
-    stretch.eaten.push_back(intake::eatenFrom(bowl, pans, static_cast<std::uint32_t>(stretch.eaten.size())));
+    stretch.eaten.push_back(
+        intake::eatenFrom(bowl, pans.book, static_cast<std::uint32_t>(stretch.eaten.size())));
   return stretch;
 }
 

@@ -5,7 +5,7 @@
 #include "core/diet/problem.h"
 #include "core/intake/eaten.h"
 #include "core/intake/from_records.h"
-#include "core/store/collection.h"
+#include "core/store/feeding_reading.h"
 
 #include <map>
 #include <optional>
@@ -18,11 +18,15 @@ namespace tarebowl::transfer {
 /// pan: powders (house rule, no source).
 [[nodiscard]] std::vector<std::string> classesWithoutPans();
 
-/// Reads what a group was fed and ate, stretch after stretch of days; each food is read once.
+/// Reads what groups were fed and ate, stretch after stretch of days; each food is read once, and the pans of
+/// a place and stretch once for all groups that stand there.
 class IntakeReader {
  public:
   /// place: the group's section, where its pans stand.
   IntakeReader(const store::Collection& collection, std::string group, std::string place);
+  /// Of no group yet.
+  explicit IntakeReader(const store::Collection& collection) : collection_(collection), bowls_(collection) {}
+  void turnTo(std::string group, std::string place);
 
   struct Stretch {
     std::vector<intake::FedBowl> fed{};      ///< in order of days and bowls
@@ -41,13 +45,23 @@ class IntakeReader {
  private:
   const std::optional<diet::DietFood>& food(const std::string& code);
   [[nodiscard]] intake::FoodKind kindOf(const std::string& code, quantity::Grams step);
-  [[nodiscard]] intake::PanBook pansOf(quantity::Date from, quantity::Date to, quantity::Grams step,
-                                       std::size_t& count);
+  /// Pans that stood in a place around a stretch, and how many they are.
+  struct Pans {
+    std::string place{};
+    quantity::Date from{};
+    quantity::Date to{};
+    quantity::Grams step{};
+    std::size_t count = 0;
+    intake::PanBook book;
+  };
+  const Pans& pansOf(quantity::Date from, quantity::Date to, quantity::Grams step);
 
   const store::Collection& collection_;
+  store::CountedBowlReader bowls_;
   std::string group_;
   std::string place_;
   std::map<std::string, std::optional<diet::DietFood>> foods_;
+  std::optional<Pans> pans_;  ///< the last that were read
 };
 
 }  // namespace tarebowl::transfer

@@ -3,6 +3,7 @@
 #include "core/transfer/intake_trend.h"
 
 #include "core/intake/time_of_sheet.h"
+#include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
 #include "core/transfer/judged_problem.h"
 
@@ -75,6 +76,11 @@ class TrendReader {
     trend_.from = asked.from;
     trend_.to = asked.to;
     trend_.invented = trend_.group.group.record.invented;
+    for (const std::string& member : trend_.group.members) {
+      const auto mass =
+          animal::massOn(store::readingsOf(store::massesOfIndividual(collection, member)), asked.to);
+      trend_.masses.push_back(mass ? std::optional(mass->mass) : std::nullopt);
+    }
     const int days = dayNumber(asked.to) - dayNumber(asked.from) + 1;
     trend_.daysAPoint = daysAPointOf(days, asked.mostPoints);
   }

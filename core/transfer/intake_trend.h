@@ -45,7 +45,8 @@ struct TrendSlip {
 };
 
 struct IntakeTrend {
-  store::KnownGroup group{};  ///< on the last day
+  store::KnownGroup group{};                                 ///< on the last day
+  std::vector<std::optional<quantity::Kilograms>> masses{};  ///< of its members, index for index
   quantity::Date from{};
   quantity::Date to{};
   int daysAPoint = 1;

@@ -7,6 +7,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/feeding_verbs.h"
 #include "core/transfer/intake_trend.h"
+#include "core/transfer/zoo_intake.h"
 #include "tests/bench/bench_files.h"
 #include "tests/bench/fed_zoo.h"
 
@@ -51,22 +52,21 @@ void groupsTenYearsOfLines(benchmark::State& state) {
   const auto collection = store::Collection::open(fedZoo(), kBench.at);
   double sum = 0.0;
   for (auto step : state)
-    store::readCountedBowls(collection, groupCode(groups() / 2), dayAt(0), dayAt(days() - 1),
-                            [&](const intake::CountedBowl& bowl) {
-                              for (const intake::CountedItem& item : bowl.items) sum += item.planned.value();
-                            });
+    store::CountedBowlReader(collection)
+        .read(groupCode(groups() / 2), dayAt(0), dayAt(days() - 1), [&](const intake::CountedBowl& bowl) {
+          for (const intake::CountedItem& item : bowl.items) sum += item.planned.value();
+        });
   benchmark::DoNotOptimize(sum);
 }
 
+/// Energy, protein, calcium and phosphorus as eaten by every group.
 void zoosMonth(benchmark::State& state) {
   const auto collection = store::Collection::open(fedZoo(), kBench.at);
-  double sum = 0.0;
+  const std::vector<food::NutrientId> nutrients{food::nutrients::energy(), food::nutrients::protein(),
+                                                food::nutrients::calcium(), food::nutrients::phosphorus()};
   for (auto step : state)
-    store::readCountedBowls(collection, std::nullopt, dayAt(days() - 30), dayAt(days() - 1),
-                            [&](const intake::CountedBowl& bowl) {
-                              for (const intake::CountedItem& item : bowl.items) sum += item.planned.value();
-                            });
-  benchmark::DoNotOptimize(sum);
+    benchmark::DoNotOptimize(
+        transfer::readZooIntake(collection, dayAt(days() - 30), dayAt(days() - 1), nutrients));
 }
 
 std::string shell(const std::string& where) {

@@ -3,9 +3,9 @@
 #pragma once
 
 #include "ui/health/health_desk.h"
-#include "ui/health/rows_model.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/room.h"
+#include "ui/shared/rows_model.h"
 
 #include <string>
 

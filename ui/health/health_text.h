@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/health/health_desk.h"
-#include "ui/health/rows_model.h"
+#include "ui/shared/rows_model.h"
 
 #include <QString>
 

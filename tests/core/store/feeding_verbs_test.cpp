@@ -231,8 +231,9 @@ TEST_F(FeedingVerbs, ABowlIsReadAsItCountsWithoutWhatWasSwappedOut) {
           {.instead = kitchen.item("family", 2), .given = {{"endive", Grams(60)}}, .why = "not delivered"},
           kOther);
   std::vector<intake::CountedBowl> bowls;
-  readCountedBowls(collection, "family", kitchen.today, kitchen.today,
-                   [&](const intake::CountedBowl& bowl) { bowls.push_back(bowl); });
+  CountedBowlReader(collection)
+      .read("family", kitchen.today, kitchen.today,
+            [&](const intake::CountedBowl& bowl) { bowls.push_back(bowl); });
   const intake::CountedBowl expected{
       .group = "family",
       .day = kitchen.today,
@@ -249,8 +250,9 @@ TEST_F(FeedingVerbs, ABowlIsReadAsItCountsWithoutWhatWasSwappedOut) {
 
 TEST_F(FeedingVerbs, BowlsOfAllGroupsComeGroupByGroup) {
   std::vector<std::string> groups;
-  readCountedBowls(collection, std::nullopt, kitchen.today, kitchen.today,
-                   [&](const intake::CountedBowl& bowl) { groups.push_back(bowl.group); });
+  CountedBowlReader(collection)
+      .read(std::nullopt, kitchen.today, kitchen.today,
+            [&](const intake::CountedBowl& bowl) { groups.push_back(bowl.group); });
   EXPECT_EQ(groups, (std::vector<std::string>{"family", "pair"}));
 }
 

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/health/rows_model.h"
+#include "ui/shared/rows_model.h"
 
 #include <algorithm>
 #include <utility>
