@@ -2,15 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/intake_commands.h"
 
+#include "app/command_line.h"
+#include "app/nutrient_list.h"
 #include "app/open_collection.h"
+#include "app/options.h"
 #include "app/text_table.h"
-#include "core/exchange/intake_report.h"
+#include "app/written_file.h"
+#include "core/exchange/study_page.h"
 #include "core/exchange/wording.h"
 #include "core/transfer/intake_study.h"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <filesystem>
+#include <memory>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -23,32 +30,24 @@ using exchange::shortNumber;
 
 constexpr int kDaysWithoutFrom = 28;
 
-/// Tagnames parted by commas; energy, protein, calcium and phosphorus where none is named.
-std::vector<food::NutrientId> nutrientsOf(const std::string& text) {
-  if (text.empty()) return transfer::nutrientsOfReport();
-  std::vector<food::NutrientId> nutrients;
-  std::size_t begin = 0;
-  while (begin <= text.size()) {
-    const std::size_t end = std::min(text.find(',', begin), text.size());
-    const std::string tagname = text.substr(begin, end - begin);
-    const auto nutrient = food::findByTagname(tagname);
-    if (!nutrient)
-      throw UsageError(fmt::format("--nutrient: there is no {}; did you mean {}? (see tarebowl nutrients)",
-                                   tagname.empty() ? "nutrient without a name" : tagname,
-                                   food::nearestTagname(tagname)));
-    nutrients.push_back(*nutrient);
-    begin = end + 1;
-  }
-  return nutrients;
-}
+struct IntakeWords {
+  std::string collection{};
+  std::string group{};
+  std::optional<quantity::Date> from{};
+  std::optional<quantity::Date> to{};  ///< nothing: today
+  std::string nutrients{};             ///< tagnames parted by commas
+  bool table = false;
+  bool csv = false;    ///< for a spreadsheet
+  std::string file{};  ///< that is written; empty: none
+};
 
-IntakeToWrite workOut(const Command& command, const store::Collection& collection) {
-  const quantity::Date to = dayOf(command);
+IntakeToWrite workOut(const IntakeWords& words, const store::Collection& collection) {
+  const quantity::Date to = dayOf(words.to);
   const quantity::Date from =
-      command.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
+      words.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
   if (from > to) throw UsageError("--from: expected a day that is not after " + quantity::isoDate(to));
-  const std::string group = groupOf(command, collection).group.record.code;
-  return transfer::intakeStudy(collection, group, from, to, nutrientsOf(command.nutrients)).value();
+  const std::string group = groupOf(collection, words.group, to).group.record.code;
+  return transfer::intakeStudy(collection, group, from, to, nutrientsNamed(words.nutrients)).value();
 }
 
 std::string intervalText(const std::optional<intake::MeanOfDays>& mean) {
@@ -162,18 +161,52 @@ std::string asText(const IntakeToWrite& intake) {
   return text;
 }
 
-}  // namespace
+void writeStudy(const IntakeToWrite& intake, const std::string& name) {
+  const std::filesystem::path file(name);
+  if (file.extension() == ".xlsx")
+    exchange::writeStudyXlsx(intake, file);
+  else if (file.extension() == ".html")
+    writeWhole(name, exchange::studyAsHtml(intake));
+  else
+    throw UsageError(name + ": expected NAME.html or NAME.xlsx (the window writes PDF)");
+}
 
-int showIntake(const Command& command, const Streams& streams) {
-  const store::Collection collection = openForReading(command.file.value());
-  const IntakeToWrite intake = workOut(command, collection);
-  if (command.csv)
+int showIntake(const IntakeWords& words, const Streams& streams) {
+  const IntakeToWrite intake = workOut(words, openForReading(words.collection));
+  if (!words.file.empty()) {
+    writeStudy(intake, words.file);
+    streams.out << fmt::format("The intake of {} is written to {}\n", intake.groupName, words.file);
+    return kDone;
+  }
+  if (words.csv)
     streams.out << exchange::intakeAsCsv(intake);
-  else if (command.table)
+  else if (words.table)
     streams.out << asText(intake) << '\n' << exchange::kCaution;
   else
     streams.out << exchange::intakeAsJson(intake);
   return kDone;
+}
+
+}  // namespace
+
+void defineIntake(CLI::App& app, Run& chosen) {
+  const auto words = std::make_shared<IntakeWords>();
+  CLI::App& command = *app.add_subcommand("intake", "What a group was offered, left and ate over some days");
+  addCollectionFile(command, words->collection);
+  addGroup(command, words->group)->required();
+  addDay(command, "--from", words->from, "The first day, YYYY-MM-DD (default: four weeks up to the last)");
+  addDay(command, "--to", words->to, "The last day, YYYY-MM-DD (default: today)");
+  command.add_option("--nutrient", words->nutrients,
+                     "Tagnames parted by commas (default: ENERC,PROCNT,CA,P)");
+  addTableOrJson(command, words->table);
+  command.add_flag("--csv", words->csv, "Print a row for each day and nutrient")
+      ->excludes("--table")
+      ->excludes("--json");
+  command.add_option("FILE", words->file, "Write it as the report of a study: NAME.html or NAME.xlsx")
+      ->excludes("--table")
+      ->excludes("--json")
+      ->excludes("--csv");
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return showIntake(*words, streams); });
 }
 
 }  // namespace tarebowl::app
