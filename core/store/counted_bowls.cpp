@@ -105,6 +105,7 @@ class CountedBowlReader::Inner {
     return found == corrected_.end() ? nullptr : &found->second;
   }
   [[nodiscard]] const EntryValue* correction(EntryKind kind) const {
+    if (corrected_.empty()) return nullptr;  // before the line is asked again where it stands
     return correction(lines_.number(0), lines_.number(1), lines_.number(2), kind);
   }
 

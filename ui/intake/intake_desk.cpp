@@ -5,6 +5,7 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
+#include "core/transfer/intake_study.h"
 #include "ui/shared/days.h"
 
 #include <algorithm>
@@ -121,6 +122,22 @@ void IntakeDesk::look(const DaySpan& span) {
 void IntakeDesk::follow(const transfer::TrendSubject& subject) {
   subject_ = subject;
   read();
+}
+
+void IntakeDesk::study(const std::function<void(const exchange::IntakeToWrite&)>& then) {
+  if (group() == nullptr || !collection_.file()) return;
+  std::vector<food::NutrientId> nutrients = transfer::nutrientsOfReport();
+  const auto* followed = std::get_if<food::NutrientId>(&subject_);
+  if (followed != nullptr && std::ranges::find(nutrients, *followed) == nutrients.end())
+    nutrients.push_back(*followed);
+  collection_.ask(
+      [group = shown_, from = toDate(span_.from), to = toDate(span_.until),
+       nutrients](store::Collection& collection) {
+        return transfer::intakeStudy(collection, group, from, to, nutrients);
+      },
+      [then](const std::optional<exchange::IntakeToWrite>& study) {
+        if (study) then(*study);
+      });
 }
 
 /// A quarter more on either side, so that a chart that is moved has something to show at once.

@@ -11,6 +11,7 @@
 #include "ui/intake/intake_side.h"
 #include "ui/intake/intake_table.h"
 #include "ui/intake/intake_text.h"
+#include "ui/intake/study_file.h"
 #include "ui/intake/subject_box.h"
 #include "ui/intake/value_chart.h"
 #include "ui/intake/yesterday_page.h"
@@ -168,6 +169,11 @@ QWidget* IntakeRoom::makeHead() {
     connect(button, &QPushButton::clicked, this, [this, ending] { write(ending); });
     first->addWidget(button);
   }
+  auto* study = new QPushButton(tr("Study…"));
+  study->setObjectName(QStringLiteral("study"));
+  study->setToolTip(tr("The days in sight as the report of an intake study: PDF, XLSX or HTML"));
+  connect(study, &QPushButton::clicked, this, &IntakeRoom::writeStudyOfDays);
+  first->addWidget(study);
   auto* second = new QHBoxLayout;
   second->addWidget(range_);
   second->addWidget(shows_);
@@ -314,6 +320,18 @@ void IntakeRoom::write(const char* ending) {
   page.charts.push_back(pictureOf(ratioTitle_->text(), *ratio_));
   if (bowl_->count() > 0) page.charts.push_back(pictureOf(bowl_->currentText(), *choice_));
   if (const auto why = writeIntake(page, *file)) complain(*why);
+}
+
+void IntakeRoom::writeStudyOfDays() {
+  constexpr int kLongestStudy = 366;
+  if (!desk_->trend() || !dialogs_.sheetToSave) return;
+  if (desk_->span().days() > kLongestStudy)
+    return complain(tr("A study holds each of its bowls: look at a year or less, and try again."));
+  const auto file = dialogs_.sheetToSave(this, "study-" + desk_->trend()->group.group.record.code + ".pdf");
+  if (!file) return;
+  desk_->study([this, file = *file](const exchange::IntakeToWrite& study) {
+    if (const auto why = writeStudy(study, file)) complain(*why);
+  });
 }
 
 void IntakeRoom::complain(const QString& text) {

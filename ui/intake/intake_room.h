@@ -59,6 +59,7 @@ class IntakeRoom : public Room {
   void showWords();
   void copy();
   void write(const char* ending);
+  void writeStudyOfDays();
   void complain(const QString& text);
 
   OpenCollection& collection_;

@@ -66,6 +66,7 @@ void LeftoverPane::build() {
   addWord(*words, tr("S  spilled"), [this] { note(LeftoverKind::Spilled, typed()); });
   addWord(*words, tr("T  stolen"), [this] { note(LeftoverKind::Stolen, typed()); });
   addWord(*words, tr("M  all together"), [this] { noteTogether(); });
+  addWord(*words, tr("E  of that, by eye"), [this] { noteByEye(); });
   words->addStretch(1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 12, 16, 12);
@@ -155,6 +156,12 @@ void LeftoverPane::noteTogether() {
   desk_.noteRemainder(*left);
 }
 
+void LeftoverPane::noteByEye() {
+  const auto part = typed();
+  if (!part) return say(tr("Type how many grams of what is left together are this food, by eye, then E."));
+  note(LeftoverKind::Estimated, part);
+}
+
 bool LeftoverPane::sayByLetter(int key) {
   switch (key) {
     case Qt::Key_A:
@@ -171,6 +178,9 @@ bool LeftoverPane::sayByLetter(int key) {
       return true;
     case Qt::Key_M:
       noteTogether();
+      return true;
+    case Qt::Key_E:
+      noteByEye();
       return true;
     default:
       return false;

@@ -16,7 +16,7 @@ class ReasonBar;
 
 /// What came back in a bowl, food by food, where dirty bowls go. Enter keeps the grams that were typed; one
 /// letter says what needs none: A all eaten, N not weighed; S spilled and T stolen, with what was left where
-/// it was typed; M the grams of all foods together.
+/// it was typed; M the grams of all foods together, E the part of them that this food is, by eye.
 class LeftoverPane : public QFrame {
   Q_OBJECT
  public:
@@ -38,6 +38,7 @@ class LeftoverPane : public QFrame {
   bool sayByLetter(int key);
   void note(intake::LeftoverKind kind, std::optional<quantity::Grams> left);
   void noteTogether();
+  void noteByEye();
   [[nodiscard]] std::optional<quantity::Grams> typed() const;
 
   KitchenDesk& desk_;

@@ -155,6 +155,17 @@ TEST_F(IntakeRoomTest, CopiesAndWritesWhatIsShown) {
   EXPECT_GT(QImage(toText(page)).height(), 400);
 }
 
+TEST_F(IntakeRoomTest, WritesTheDaysInSightAsAStudy) {
+  show("fennecs");
+  for (const char* name : {"study.pdf", "study.xlsx"}) {
+    page = toPath(folder.path()) / name;
+    press("Study…");
+    QFile written(toText(page));
+    ASSERT_TRUE(written.open(QIODevice::ReadOnly)) << name;
+    EXPECT_GT(written.size(), 1000) << name;
+  }
+}
+
 TEST_F(IntakeRoomTest, AFileOfAnotherKindIsToldInTheRoom) {
   page = toPath(folder.path()) / "intake.doc";
   press("CSV…");
