@@ -5,6 +5,7 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/food_reading.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -78,7 +79,15 @@ const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
        store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
                           intake::dayOfNumber(intake::dayNumber(to) + apart)))
     pans.push_back(intake::waterPan(pan, [&](const std::string& code) { return kindOf(code, step); }));
-  pans_ = Pans{place_, from, to, step, pans.size(), intake::PanBook(pans, {}, classesWithoutPans())};
+  const auto ofDays = std::ranges::count_if(
+      pans, [&](const intake::WaterPan& pan) { return from <= pan.day && pan.day <= to; });
+  pans_ = Pans{place_,
+               from,
+               to,
+               step,
+               pans.size(),
+               static_cast<std::size_t>(ofDays),
+               intake::PanBook(pans, {}, classesWithoutPans())};
   return *pans_;
 }
 
@@ -97,6 +106,7 @@ IntakeReader::Stretch IntakeReader::read(Date from, Date to) {
   for (intake::FedBowl& bowl : stretch.fed) readWith(bowl, shown);
   const Pans& pans = pansOf(from, to, shown);
   stretch.pans = pans.count;
+  stretch.pansOfDays = pans.ofDays;
   stretch.eaten.reserve(stretch.fed.size());
   for (const intake::FedBowl& bowl : stretch.fed)
     stretch.eaten.push_back(

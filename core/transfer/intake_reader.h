@@ -32,6 +32,7 @@ class IntakeReader {
     std::vector<intake::FedBowl> fed{};      ///< in order of days and bowls
     std::vector<intake::EatenBowl> eaten{};  ///< one for each of them
     std::size_t pans = 0;                    ///< of these days and those around them that may be borrowed
+    std::size_t pansOfDays = 0;              ///< of these days alone
     std::string diet{};                      ///< that the last bowl was fed by
     std::optional<quantity::Date> fedOn{};   ///< the day of that bowl
   };
@@ -52,6 +53,7 @@ class IntakeReader {
     quantity::Date to{};
     quantity::Grams step{};
     std::size_t count = 0;
+    std::size_t ofDays = 0;
     intake::PanBook book;
   };
   const Pans& pansOf(quantity::Date from, quantity::Date to, quantity::Grams step);

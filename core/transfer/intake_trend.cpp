@@ -65,7 +65,8 @@ void addSubject(diet::BalanceProblem& followed, const diet::BalanceProblem& all,
   if (target != all.targets.end()) return followed.targets.push_back(*target);
   const auto ratio = std::ranges::find(all.ratios, id, &animal::RatioTarget::id);
   if (ratio != all.ratios.end()) return followed.ratios.push_back(*ratio);
-  followed.targets.push_back(aDay(food::nutrients::calcium()));  // a rule that is not in force any more
+  const auto calcium = std::ranges::find(all.targets, food::nutrients::calcium(), &animal::Target::nutrient);
+  followed.targets.push_back(calcium != all.targets.end() ? *calcium : aDay(food::nutrients::calcium()));
 }
 
 class TrendReader {
@@ -152,7 +153,7 @@ class TrendReader {
     }
     noteDays(read.eaten, follow);
     noteFindings(read.eaten);
-    trend_.pans += read.pans;
+    trend_.pans += read.pansOfDays;
     trend_.choices.push_back({dayOfNumber(first), dayOfNumber(last),
                               intake::choiceByLabel(read.eaten, {.leaveOutClasses = classesWithoutPans()})});
     if (isLast) trend_.fractions = intake::learnFractions(read.eaten);

@@ -18,7 +18,8 @@
 /// What a group was fed and ate over a week or ten years, in as many points as a chart shows.
 namespace tarebowl::transfer {
 
-/// A target or ratio of the group by its id, or a nutrient a day and animal.
+/// A target or ratio of the group by its id, or a nutrient a day and animal. A rule that the group is not fed
+/// by (an empty id) stands for its target of calcium, or where it has none for calcium a day.
 using TrendSubject = std::variant<std::string, food::NutrientId>;
 
 struct TrendAsked {
@@ -26,7 +27,7 @@ struct TrendAsked {
   quantity::Date from{};
   quantity::Date to{};
   int mostPoints = 180;  ///< 1 or more; a point is a day where there is room for it
-  TrendSubject subject = food::nutrients::calcium();
+  TrendSubject subject{};
   bool operator==(const TrendAsked&) const = default;
 };
 

@@ -71,8 +71,7 @@ void VersionBar::show() {
   versions_->setText(tr("version %1, %2 ▾").arg(version.number).arg(stateText(version.state)));
   QString life = lifeText(version);
   if (document_.shown()->counted == transfer::CountedAs::Eaten)
-    life += tr(" · counted as eaten: %n food(s) learned", nullptr,
-               static_cast<int>(document_.shown()->eaten.size()));
+    life += tr(" · counted as eaten, as learned of %1 of its foods").arg(document_.shown()->eaten.size());
   life_->setText(life);
   life_->setToolTip(life);
   on_->setVisible(version.state != VersionState::Retired);

@@ -34,10 +34,12 @@ void ChoiceChart::rebuild() {
     for (const auto& interval : food.interval) most = std::max(most, interval ? interval->high : 0.0);
   beginAnew(0.0, std::min(1.0, most > 0.0 ? most * 1.1 : 1.0), QStringLiteral("%.2f"));
   const Theme& theme = currentTheme();
+  std::vector<LegendEntry> legend;
   for (std::size_t f = 0; f < lines_.foods.size(); ++f) {
     const ChoiceLine& food = lines_.foods[f];
+    const QPen pen(bandColor(theme, static_cast<int>(f)), 2.0);
+    legend.push_back({food.name, pen, false});
     QLineSeries* run = nullptr;
-    bool named = false;
     for (std::size_t i = 0; i < food.alpha.size(); ++i) {
       if (!food.alpha[i]) {
         run = nullptr;
@@ -45,17 +47,14 @@ void ChoiceChart::rebuild() {
       }
       if (run == nullptr) {
         run = new QLineSeries;
-        run->setName(food.name);
-        run->setPen(QPen(bandColor(theme, static_cast<int>(f)), 2.0));
+        run->setPen(pen);
         run->setPointsVisible(true);
         place(*run);
-        if (named) hideFromLegend(*run);
-        named = true;
       }
       run->append(xOfFood(f, lines_.periods[i]), *food.alpha[i]);
     }
   }
-  showLegend();
+  setLegend(std::move(legend));
 }
 
 void ChoiceChart::drawBackground(QPainter* painter, const QRectF& rect) {
@@ -86,8 +85,7 @@ void ChoiceChart::drawBackground(QPainter* painter, const QRectF& rect) {
 QString ChoiceChart::told(QDate day) const {
   for (std::size_t i = 0; i < lines_.periods.size(); ++i) {
     if (day < lines_.periods[i].from || day > lines_.periods[i].until) continue;
-    QStringList lines{tr("%1, from %n bowl(s)", nullptr, static_cast<int>(lines_.bowls[i]))
-                          .arg(spanText(lines_.periods[i]))};
+    QStringList lines{tr("%1, from %2").arg(spanText(lines_.periods[i]), bowlsText(lines_.bowls[i]))};
     for (const ChoiceLine& food : lines_.foods)
       if (food.alpha[i]) lines << tr("%1: %2").arg(food.name, alphaText(food.alpha[i], food.interval[i]));
     return lines.join(QLatin1Char('\n'));

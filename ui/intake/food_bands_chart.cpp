@@ -39,8 +39,8 @@ double FoodBandsChart::highest() const {
 }
 
 /// Steps: a point holds for all of its days.
-void FoodBandsChart::addBand(const QString& name, const QBrush& brush, const std::vector<double>& low,
-                             const std::vector<double>& high, bool isNamed) {
+void FoodBandsChart::addBand(const QBrush& brush, const std::vector<double>& low,
+                             const std::vector<double>& high) {
   auto* lower = new QLineSeries;
   auto* upper = new QLineSeries;
   for (std::size_t i = 0; i < bands_.points.size(); ++i) {
@@ -53,16 +53,15 @@ void FoodBandsChart::addBand(const QString& name, const QBrush& brush, const std
   auto* area = new QAreaSeries(upper, lower);
   lower->setParent(area);
   upper->setParent(area);
-  area->setName(name);
   area->setBrush(brush);
   area->setPen(Qt::NoPen);
   place(*area);
-  if (!isNamed) hideFromLegend(*area);
 }
 
 void FoodBandsChart::rebuild() {
   beginAnew(0.0, highest() * 1.04, QStringLiteral("%.0f g"));
   const Theme& theme = currentTheme();
+  std::vector<LegendEntry> legend;
   std::vector<double> low(bands_.points.size());
   for (std::size_t b = 0; b < bands_.bands.size(); ++b) {
     const FoodBand& band = bands_.bands[b];
@@ -70,16 +69,17 @@ void FoodBandsChart::rebuild() {
     std::vector<double> high(low);
     for (std::size_t i = 0; i < high.size(); ++i)
       high[i] += shows_ == Shows::Offered ? band.offered[i] : band.eaten[i];
-    addBand(band.name, color, low, high, true);
+    addBand(color, low, high);
+    legend.push_back({band.name, QPen(color), true});
     if (shows_ == Shows::Both) {
       std::vector<double> left(high);
       for (std::size_t i = 0; i < left.size(); ++i) left[i] += std::max(0.0, band.offered[i] - band.eaten[i]);
-      addBand(band.name, QBrush(color, Qt::FDiagPattern), high, left, false);
+      addBand(QBrush(color, Qt::FDiagPattern), high, left);
       high = std::move(left);
     }
     low = std::move(high);
   }
-  showLegend();
+  setLegend(std::move(legend));
 }
 
 QString FoodBandsChart::told(QDate day) const {

@@ -23,8 +23,7 @@ class FoodBandsChart : public TimeChart {
   void drawBackground(QPainter* painter, const QRectF& rect) override;
 
  private:
-  void addBand(const QString& name, const QBrush& brush, const std::vector<double>& low,
-               const std::vector<double>& high, bool isNamed);
+  void addBand(const QBrush& brush, const std::vector<double>& low, const std::vector<double>& high);
   [[nodiscard]] double highest() const;
 
   FoodBands bands_;

@@ -15,6 +15,8 @@ GroupChoice::GroupChoice(IntakeDesk& desk, QWidget* parent)
     : QWidget(parent), desk_(desk), sections_(new QComboBox), groups_(new QListWidget) {
   sections_->setAccessibleName(tr("Section"));
   groups_->setAccessibleName(tr("Groups"));
+  groups_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  groups_->setTextElideMode(Qt::ElideRight);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(12, 10, 0, 10);
   layout->addWidget(sections_);
@@ -46,6 +48,7 @@ void GroupChoice::fillGroups() {
     if (!section.isEmpty() && group.section != section) continue;
     auto* item =
         new QListWidgetItem(group.fed ? group.name : tr("%1 (no bowl yet)").arg(group.name), groups_);
+    item->setToolTip(item->text());
     item->setData(Qt::UserRole, QString::fromStdString(group.code));
     if (!group.fed) item->setFlags(item->flags() & ~(Qt::ItemIsEnabled | Qt::ItemIsSelectable));
     if (desk_.group() != nullptr && desk_.group()->code == group.code) groups_->setCurrentItem(item);

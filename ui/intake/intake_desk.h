@@ -74,7 +74,7 @@ class IntakeDesk : public QObject {
   std::string shown_;
   int lastDays_ = 60;  ///< as chosen; -1: as looked for by hand
   DaySpan span_{};
-  transfer::TrendSubject subject_ = food::nutrients::calcium();
+  transfer::TrendSubject subject_{};
   std::optional<transfer::IntakeTrend> trend_;
   bool reading_ = false;
   bool inSight_ = false;

@@ -41,7 +41,7 @@
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kListWidth = 200;
+constexpr int kListWidth = 216;
 constexpr int kSideWidth = 270;
 constexpr std::array kRanges{7, 60, 365, 0};  // days; 0: all
 

@@ -61,9 +61,7 @@ void noticeDrops(std::vector<NoticedLine>& lines, const std::vector<intake::Drop
   for (std::size_t i = first; i < within.size(); ++i)
     lines.push_back({Mark::Lacking, Intake::tr("%1 fell, %2").arg(what, dropText(*within[i]))});
   if (first > 0)
-    lines.push_back(
-        {Mark::Lacking,
-         Intake::tr("%1 fell %n further time(s) before that.", nullptr, static_cast<int>(first)).arg(what)});
+    lines.push_back({Mark::Lacking, Intake::tr("%1 fell %2 times more before that.").arg(what).arg(first)});
 }
 
 /// How many points of what is followed lie outside their zone.
@@ -144,6 +142,10 @@ QString gramsADay(double grams) {
   return QLocale().toString(grams, 'f', size >= 100.0 ? 0 : size >= 10.0 ? 1 : 2);
 }
 
+QString bowlsText(std::size_t bowls) {
+  return bowls == 1 ? Intake::tr("1 bowl") : Intake::tr("%1 bowls").arg(bowls);
+}
+
 QString spanText(const DaySpan& span) {
   const QString first = dateText(toDate(span.from));
   return span.from == span.until ? first : Intake::tr("%1 – %2").arg(first, dateText(toDate(span.until)));
@@ -153,12 +155,12 @@ QString daysText(const ChartDays& point) {
   const QString when = spanText(point.span);
   if (point.days == 0) return Intake::tr("%1 · no bowl: missing, not zero").arg(when);
   if (point.isMissing()) return Intake::tr("%1 · not all was weighed: missing, not zero").arg(when);
-  const auto bowls = static_cast<int>(point.bowlsKnown);
-  if (point.span.days() == 1) return Intake::tr("%1 · %n bowl(s)", nullptr, bowls).arg(when);
-  return Intake::tr("%1 · %2 of %3 days known (%n bowl(s))", nullptr, bowls)
+  if (point.span.days() == 1) return Intake::tr("%1 · %2").arg(when, bowlsText(point.bowlsKnown));
+  return Intake::tr("%1 · %2 of %3 days known (%4)")
       .arg(when)
       .arg(point.daysKnown)
-      .arg(point.span.days());
+      .arg(point.span.days())
+      .arg(bowlsText(point.bowlsKnown));
 }
 
 QString alphaText(const std::optional<double>& alpha, const std::optional<intake::Interval>& interval) {
@@ -196,11 +198,11 @@ QString knownText(const transfer::IntakeTrend& trend, const DaySpan& span) {
   const KnownDays known = knownDays(trend, span);
   if (known.daysFed == 0) return Intake::tr("No bowl of these days is written down.");
   return Intake::tr(
-             "On %1 of %2 days with a bowl all of it is known (%n bowl(s), %3 control pans); the others "
-             "are missing, not zero.",
-             nullptr, static_cast<int>(known.bowls))
+             "On %1 of %2 days with a bowl all of it is known (%3, %4 control pans); the others are missing, "
+             "not zero.")
       .arg(known.days)
       .arg(known.daysFed)
+      .arg(bowlsText(known.bowls))
       .arg(trend.pans);
 }
 

@@ -16,6 +16,8 @@ namespace tarebowl::ui {
 
 /// "12.5", "0.4"; no more digits than a kitchen scale shows.
 [[nodiscard]] QString gramsADay(double grams);
+/// "1 bowl", "12 bowls".
+[[nodiscard]] QString bowlsText(std::size_t bowls);
 /// "3 Oct 2026", "3 Oct 2026 – 9 Oct 2026".
 [[nodiscard]] QString spanText(const DaySpan& span);
 /// What stands behind a point: "3 Oct 2026 · 2 bowls", "… · 5 of 7 days known (9 bowls)".

@@ -56,7 +56,13 @@ void SubjectBox::fill() {
   }
   for (const food::NutrientId nutrient : nutrientsOf(problem))
     add(tr("%1, a day and animal").arg(nutrientName(nutrient)), nutrient);
-  const auto now = std::ranges::find(subjects_, desk_.subject());
+  // What is followed where the group is not fed by the rule that was chosen.
+  const std::vector<animal::Target>& followed = desk_.trend()->followed.targets;
+  auto now = std::ranges::find(subjects_, desk_.subject());
+  if (now == subjects_.end() && !followed.empty())
+    now = std::ranges::find(subjects_, transfer::TrendSubject(followed.front().id));
+  if (now == subjects_.end() && !followed.empty())
+    now = std::ranges::find(subjects_, transfer::TrendSubject(followed.front().nutrient));
   setCurrentIndex(now == subjects_.end() ? -1 : static_cast<int>(now - subjects_.begin()));
 }
 

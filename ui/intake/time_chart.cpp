@@ -5,27 +5,29 @@
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/theme.h"
 
-#include <QAreaSeries>
+#include <QAbstractSeries>
 #include <QChart>
 #include <QDateTimeAxis>
 #include <QEvent>
+#include <QFontMetricsF>
 #include <QKeyEvent>
-#include <QLegend>
-#include <QLegendMarker>
 #include <QPainter>
 #include <QToolTip>
 #include <QValueAxis>
 #include <QWheelEvent>
-#include <QXYSeries>
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace tarebowl::ui {
 namespace {
 
 constexpr double kMillisADay = 86'400'000.0;
 constexpr double kWheelStep = 1.25;
+constexpr double kSwatch = 20.0;
+constexpr double kLegendGap = 14.0;
+constexpr double kLegendRow = 17.0;
 constexpr int kPartMoved = 4;  // of what is in sight, by a key
 
 }  // namespace
@@ -71,6 +73,7 @@ void TimeChart::beginAnew(double low, double high, const QString& labelFormat) {
   values_->setRange(low, high > low ? high : low + 1.0);
   values_->setLabelFormat(labelFormat);
   values_->setTickCount(4);
+  values_->applyNiceNumbers();
   chart()->addAxis(days_, Qt::AlignBottom);
   chart()->addAxis(values_, Qt::AlignLeft);
   for (QAbstractAxis* axis : std::initializer_list<QAbstractAxis*>{days_, values_}) {
@@ -89,21 +92,50 @@ void TimeChart::place(QAbstractSeries& series) {
   series.attachAxis(values_);
 }
 
-void TimeChart::place(QXYSeries& series) {
-  place(static_cast<QAbstractSeries&>(series));
+void TimeChart::setLegend(std::vector<LegendEntry> entries) {
+  legend_ = std::move(entries);
+  layOutLegend();
 }
 
-void TimeChart::hideFromLegend(QAbstractSeries& series) {
-  for (QLegendMarker* marker : chart()->legend()->markers(&series)) marker->setVisible(false);
+void TimeChart::layOutLegend() {
+  constexpr double kLeft = 8.0;
+  const QFontMetricsF measure(smaller(font()));
+  legendAt_.clear();
+  QPointF at(kLeft, 2.0);
+  for (const LegendEntry& entry : legend_) {
+    const double wide = kSwatch + measure.horizontalAdvance(entry.name) + kLegendGap;
+    if (at.x() > kLeft && at.x() + wide > width()) at = {kLeft, at.y() + kLegendRow};
+    legendAt_.push_back(at);
+    at.rx() += wide;
+  }
+  const int height = legend_.empty() ? 0 : static_cast<int>(at.y() + kLegendRow);
+  chart()->setMargins({0, height, 0, 0});
 }
 
-void TimeChart::showLegend() {
-  QLegend* legend = chart()->legend();
-  legend->setVisible(true);
-  legend->setAlignment(Qt::AlignTop);
-  legend->setFont(smaller(font()));
-  legend->setLabelColor(currentTheme().ink);
-  legend->setMarkerShape(QLegend::MarkerShapeFromSeries);
+void TimeChart::drawForeground(QPainter* painter, const QRectF& rect) {
+  BareChart::drawForeground(painter, rect);
+  const QFontMetricsF measure(smaller(font()));
+  painter->save();
+  painter->setFont(smaller(font()));
+  for (std::size_t i = 0; i < legendAt_.size(); ++i) {
+    const LegendEntry& entry = legend_[i];
+    const QRectF swatch(legendAt_[i].x(), legendAt_[i].y() + 3.0, kSwatch - 6.0, kLegendRow - 8.0);
+    if (entry.isPatch) {
+      painter->fillRect(swatch, entry.pen.color());
+    } else {
+      painter->setPen(entry.pen);
+      painter->drawLine(QPointF(swatch.left(), swatch.center().y()),
+                        QPointF(swatch.right(), swatch.center().y()));
+    }
+    painter->setPen(currentTheme().ink);
+    painter->drawText(QPointF(legendAt_[i].x() + kSwatch, legendAt_[i].y() + measure.ascent()), entry.name);
+  }
+  painter->restore();
+}
+
+void TimeChart::resizeEvent(QResizeEvent* event) {
+  BareChart::resizeEvent(event);
+  layOutLegend();
 }
 
 double TimeChart::xOf(QDate day) const {

@@ -5,6 +5,7 @@
 #include "ui/intake/intake_view.h"
 #include "ui/shared/bare_chart.h"
 
+#include <QPen>
 #include <QPoint>
 
 #include <optional>
@@ -12,7 +13,6 @@
 
 class QDateTimeAxis;
 class QValueAxis;
-class QXYSeries;
 
 namespace tarebowl::ui {
 
@@ -36,11 +36,16 @@ class TimeChart : public BareChart {
   [[nodiscard]] virtual QString told(QDate day) const = 0;
   virtual void rebuild() = 0;
 
+  /// What a colour stands for: a patch, or a line as it is drawn.
+  struct LegendEntry {
+    QString name{};
+    QPen pen{};
+    bool isPatch = false;
+  };
   void beginAnew(double low, double high, const QString& labelFormat);
-  void place(QXYSeries& series);
   void place(QAbstractSeries& series);
-  void hideFromLegend(QAbstractSeries& series);
-  void showLegend();
+  /// Above the plot, in as many rows as the names need: Qt's own legend cuts them.
+  void setLegend(std::vector<LegendEntry> entries);
   /// Where a day begins, and a value stands, in the widget.
   [[nodiscard]] double xOf(QDate day) const;
   [[nodiscard]] double yOf(double value) const;
@@ -49,6 +54,8 @@ class TimeChart : public BareChart {
   /// A hatched column over days of which nothing is known.
   void paintMissing(QPainter& painter, const std::vector<ChartDays>& points) const;
 
+  void drawForeground(QPainter* painter, const QRectF& rect) override;
+  void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
@@ -61,8 +68,11 @@ class TimeChart : public BareChart {
   void move(int days);
   [[nodiscard]] QDate dayAt(double x) const;
   void showDays();
+  void layOutLegend();
 
   DaySpan span_{};
+  std::vector<LegendEntry> legend_;
+  std::vector<QPointF> legendAt_;
   QDateTimeAxis* days_ = nullptr;
   QValueAxis* values_ = nullptr;
   std::optional<QPoint> held_;

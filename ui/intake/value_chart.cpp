@@ -47,11 +47,9 @@ double ValueChart::highest() const {
   return most > 0.0 ? most * 1.1 : 1.0;
 }
 
-/// Each run of points without a gap is a line of its own, and the first bears the name.
-void ValueChart::addRuns(const QString& name, const QPen& pen,
-                         const std::vector<std::optional<double>>& values) {
+/// Each run of points without a gap is a line of its own.
+void ValueChart::addRuns(const QPen& pen, const std::vector<std::optional<double>>& values) {
   QLineSeries* run = nullptr;
-  bool named = false;
   for (std::size_t i = 0; i < values.size(); ++i) {
     if (!values[i]) {
       run = nullptr;
@@ -59,11 +57,8 @@ void ValueChart::addRuns(const QString& name, const QPen& pen,
     }
     if (run == nullptr) {
       run = new QLineSeries;
-      run->setName(name);
       run->setPen(pen);
       place(*run);
-      if (named) hideFromLegend(*run);
-      named = true;
     }
     run->append(middleOf(line_.points[i], *values[i]));
     // A single day between gaps is seen too.
@@ -75,9 +70,11 @@ void ValueChart::rebuild() {
   const double most = highest();
   beginAnew(0.0, most, axisFormat(most));
   const Theme& theme = currentTheme();
-  addRuns(tr("offered"), QPen(theme.soft, 1.4, Qt::DashLine), line_.offered);
-  addRuns(tr("eaten"), QPen(theme.marker, 2.2), line_.eaten);
-  showLegend();
+  const QPen offered(theme.soft, 1.4, Qt::DashLine);
+  const QPen eaten(theme.marker, 2.2);
+  addRuns(offered, line_.offered);
+  addRuns(eaten, line_.eaten);
+  setLegend({{tr("offered"), offered, false}, {tr("eaten ± its uncertainty"), eaten, false}});
 }
 
 void ValueChart::drawBackground(QPainter* painter, const QRectF& rect) {

@@ -21,7 +21,7 @@ class ValueChart : public TimeChart {
   void drawBackground(QPainter* painter, const QRectF& rect) override;
 
  private:
-  void addRuns(const QString& name, const QPen& pen, const std::vector<std::optional<double>>& values);
+  void addRuns(const QPen& pen, const std::vector<std::optional<double>>& values);
   void paintZone(QPainter& painter) const;
   void paintDoubt(QPainter& painter) const;
   void paintDrops(QPainter& painter) const;

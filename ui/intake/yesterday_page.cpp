@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/intake/yesterday_page.h"
 
+#include "ui/intake/intake_text.h"
 #include "ui/kitchen/bowl_list.h"
 #include "ui/kitchen/bowl_pane.h"
 #include "ui/kitchen/leftover_pane.h"
@@ -56,8 +57,8 @@ void YesterdayPage::showSection(const QString& section) {
 void YesterdayPage::sayHowMany() {
   left_->clear();
   if (!desk_->sheet()) return;
-  int open = 0;
-  int bowls = 0;
+  std::size_t open = 0;
+  std::size_t bowls = 0;
   for (const intake::PrepBowl& bowl : desk_->sheet()->sheet.bowls) {
     if (!bowl.opened) continue;
     ++bowls;
@@ -68,8 +69,8 @@ void YesterdayPage::sayHowMany() {
       }
   }
   left_->setText(bowls == 0  ? tr("No bowl was put on this sheet.")
-                 : open == 0 ? tr("All %n bowl(s) are filled in.", nullptr, bowls)
-                             : tr("%1 of %n bowl(s) are still to be filled in.", nullptr, bowls).arg(open));
+                 : open == 0 ? tr("Filled in: all %1").arg(bowlsText(bowls))
+                             : tr("Still to be filled in: %1 of %2").arg(open).arg(bowlsText(bowls)));
 }
 
 void YesterdayPage::showEvent(QShowEvent* event) {

@@ -23,7 +23,11 @@ const store::Collection& brackenmere() {
 }
 
 TrendAsked asked(const std::string& group, int points = 180) {
-  return {.group = group, .from = on("2026-07-28"), .to = on("2026-11-24"), .mostPoints = points};
+  return {.group = group,
+          .from = on("2026-07-28"),
+          .to = on("2026-11-24"),
+          .mostPoints = points,
+          .subject = food::nutrients::calcium()};
 }
 
 IntakeTrend trendOf(const std::string& group, int points = 180) {
