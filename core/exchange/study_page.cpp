@@ -18,7 +18,8 @@ constexpr const char* kStyle =
     "p { margin: 2pt 0 }\n"
     "table { border-collapse: collapse; width: 100% }\n"
     "th, td { border-bottom: 1px solid #999999; padding: 1px 4px; text-align: left; vertical-align: top }\n"
-    ".number { text-align: right; white-space: nowrap }\n"
+    "td { white-space: nowrap }\n"
+    ".number { text-align: right }\n"
     ".invented { border: 1pt solid #000000; padding: 2pt; font-weight: bold }\n"
     ".small { font-size: 7pt }\n";
 

@@ -68,8 +68,10 @@ QWidget* under(QWidget* title, QWidget* chart) {
   return page;
 }
 
-/// A chart on the ground of its card, twice as fine as a screen.
-QImage pictureOf(const QString& title, QWidget& chart) {
+/// A chart on the ground of its card, twice as fine as a screen. One on a tab that was never in sight has no
+/// size of its own yet.
+QImage pictureOf(const QString& title, QWidget& chart, const QSize& otherwise) {
+  if (!chart.isVisible()) chart.resize(otherwise);
   constexpr int kTitle = 22;
   constexpr int kFiner = 2;
   const QSize size(chart.width(), chart.height() + kTitle);
@@ -315,10 +317,11 @@ void IntakeRoom::write(const char* ending) {
       dialogs_.sheetToSave(this, "intake-" + desk_->trend()->group.group.record.code + "." + ending);
   if (!file) return;
   IntakePage page{.trend = *desk_->trend(), .span = desk_->span()};
-  page.charts.push_back(pictureOf(tr("Grams a day of each food"), *foods_));
-  if (below_->currentIndex() != 1) page.charts.push_back(pictureOf(valueTitle_->text(), *value_));
-  page.charts.push_back(pictureOf(ratioTitle_->text(), *ratio_));
-  if (bowl_->count() > 0) page.charts.push_back(pictureOf(bowl_->currentText(), *choice_));
+  page.charts.push_back(pictureOf(tr("Grams a day of each food"), *foods_, foods_->size()));
+  if (below_->currentIndex() != 1)
+    page.charts.push_back(pictureOf(valueTitle_->text(), *value_, foods_->size()));
+  page.charts.push_back(pictureOf(ratioTitle_->text(), *ratio_, foods_->size()));
+  if (bowl_->count() > 0) page.charts.push_back(pictureOf(bowl_->currentText(), *choice_, foods_->size()));
   if (const auto why = writeIntake(page, *file)) complain(*why);
 }
 

@@ -75,6 +75,7 @@ class IntakeRoomTest : public ::testing::Test {
     ADD_FAILURE() << "no button says " << text;
   }
   std::string said() {
+    QCoreApplication::processEvents();  // lines that came just now are shown then
     QString text;
     for (auto* label : room->findChildren<QLabel*>())
       if (label->isVisible()) text += label->text() + QLatin1Char('\n');
