@@ -28,6 +28,7 @@
 #include "app/target_commands.h"
 #include "app/tolerance_command.h"
 #include "app/weigh_in_commands.h"
+#include "app/zoo_intake_command.h"
 
 namespace tarebowl::app {
 
@@ -52,6 +53,7 @@ void defineCommands(CLI::App& app, Run& chosen) {
   defineTolerance(app, chosen);
   defineSwap(app, chosen);
   defineIntake(app, chosen);
+  defineZooIntake(app, chosen);
   defineRotate(app, chosen);
   defineKeptRotations(app, chosen);
   defineExplore(app, chosen);

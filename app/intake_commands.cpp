@@ -3,17 +3,20 @@
 #include "app/intake_commands.h"
 
 #include "app/command_line.h"
+#include "app/nutrient_list.h"
 #include "app/open_collection.h"
 #include "app/options.h"
 #include "app/text_table.h"
-#include "core/exchange/intake_report.h"
+#include "app/written_file.h"
+#include "core/exchange/study_page.h"
 #include "core/exchange/wording.h"
-#include "core/transfer/intake_period.h"
+#include "core/transfer/intake_study.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <memory>
 #include <ostream>
 
@@ -34,29 +37,9 @@ struct IntakeWords {
   std::optional<quantity::Date> to{};  ///< nothing: today
   std::string nutrients{};             ///< tagnames parted by commas
   bool table = false;
-  bool csv = false;  ///< for a spreadsheet
+  bool csv = false;    ///< for a spreadsheet
+  std::string file{};  ///< that is written; empty: none
 };
-
-/// Tagnames parted by commas; energy, protein, calcium and phosphorus where none is named.
-std::vector<food::NutrientId> nutrientsOf(const std::string& text) {
-  if (text.empty())
-    return {food::nutrients::energy(), food::nutrients::protein(), food::nutrients::calcium(),
-            food::nutrients::phosphorus()};
-  std::vector<food::NutrientId> nutrients;
-  std::size_t begin = 0;
-  while (begin <= text.size()) {
-    const std::size_t end = std::min(text.find(',', begin), text.size());
-    const std::string tagname = text.substr(begin, end - begin);
-    const auto nutrient = food::findByTagname(tagname);
-    if (!nutrient)
-      throw UsageError(fmt::format("--nutrient: there is no {}; did you mean {}? (see tarebowl nutrients)",
-                                   tagname.empty() ? "nutrient without a name" : tagname,
-                                   food::nearestTagname(tagname)));
-    nutrients.push_back(*nutrient);
-    begin = end + 1;
-  }
-  return nutrients;
-}
 
 IntakeToWrite workOut(const IntakeWords& words, const store::Collection& collection) {
   const quantity::Date to = dayOf(words.to);
@@ -64,23 +47,7 @@ IntakeToWrite workOut(const IntakeWords& words, const store::Collection& collect
       words.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
   if (from > to) throw UsageError("--from: expected a day that is not after " + quantity::isoDate(to));
   const std::string group = groupOf(collection, words.group, to).group.record.code;
-  const auto period = transfer::readIntake(collection, group, from, to).value();
-  IntakeToWrite made;
-  made.group = group;
-  made.groupName = period.group.group.record.name;
-  made.from = from;
-  made.to = to;
-  made.invented = period.invented;
-  made.pans = period.pans;
-  made.unknownFoods = period.unknownFoods;
-  made.problem = period.problem;
-  made.report = intake::reportStudy(period.problem, period.eaten, nutrientsOf(words.nutrients));
-  made.fractions = intake::learnFractions(period.eaten);
-  made.choices = intake::choiceByLabel(period.eaten, {.leaveOutClasses = transfer::classesWithoutPans()});
-  made.calciumToPhosphorus = intake::dailyRatio(period.eaten, contentsOf(period, food::nutrients::calcium()),
-                                                contentsOf(period, food::nutrients::phosphorus()));
-  made.bowls = period.eaten;
-  return made;
+  return transfer::intakeStudy(collection, group, from, to, nutrientsNamed(words.nutrients)).value();
 }
 
 std::string intervalText(const std::optional<intake::MeanOfDays>& mean) {
@@ -194,8 +161,23 @@ std::string asText(const IntakeToWrite& intake) {
   return text;
 }
 
+void writeStudy(const IntakeToWrite& intake, const std::string& name) {
+  const std::filesystem::path file(name);
+  if (file.extension() == ".xlsx")
+    exchange::writeStudyXlsx(intake, file);
+  else if (file.extension() == ".html")
+    writeWhole(name, exchange::studyAsHtml(intake));
+  else
+    throw UsageError(name + ": expected NAME.html or NAME.xlsx (the window writes PDF)");
+}
+
 int showIntake(const IntakeWords& words, const Streams& streams) {
   const IntakeToWrite intake = workOut(words, openForReading(words.collection));
+  if (!words.file.empty()) {
+    writeStudy(intake, words.file);
+    streams.out << fmt::format("The intake of {} is written to {}\n", intake.groupName, words.file);
+    return kDone;
+  }
   if (words.csv)
     streams.out << exchange::intakeAsCsv(intake);
   else if (words.table)
@@ -220,6 +202,10 @@ void defineIntake(CLI::App& app, Run& chosen) {
   command.add_flag("--csv", words->csv, "Print a row for each day and nutrient")
       ->excludes("--table")
       ->excludes("--json");
+  command.add_option("FILE", words->file, "Write it as the report of a study: NAME.html or NAME.xlsx")
+      ->excludes("--table")
+      ->excludes("--json")
+      ->excludes("--csv");
   runWhenNamed(command, chosen, [words](const Streams& streams) { return showIntake(*words, streams); });
 }
 

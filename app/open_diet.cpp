@@ -22,7 +22,8 @@ std::vector<store::StoredVersion> versionsOf(const Collection& collection, const
   return store::versionsOfDiet(collection, diet);
 }
 
-DeskDiet deskOf(const Collection& collection, const DietWords& words, quantity::Date day) {
+DeskDiet deskOf(const Collection& collection, const DietWords& words, quantity::Date day,
+                transfer::CountedAs counted) {
   const auto versions = versionsOf(collection, words.diet);
   const auto found = std::find_if(versions.rbegin(), versions.rend(), [&words](const auto& version) {
     return words.version == 0 || version.record.version.number == words.version;
@@ -31,14 +32,15 @@ DeskDiet deskOf(const Collection& collection, const DietWords& words, quantity::
     throw UsageError(words.version == 0
                          ? words.diet + " has no version yet"
                          : fmt::format("there is no version {} of {}", words.version, words.diet));
-  return transfer::readDesk(collection, found->id, day).value();
+  return transfer::readDesk(collection, found->id, day, counted).value();
 }
 
-DeskDiet fedDeskOf(const Collection& collection, DietWords words, quantity::Date day) {
+DeskDiet fedDeskOf(const Collection& collection, DietWords words, quantity::Date day,
+                   transfer::CountedAs counted) {
   if (words.version == 0)
     if (const auto fed = store::fedOn(collection, words.diet, day))
       words.version = fed->record.version.number;
-  return deskOf(collection, words, day);
+  return deskOf(collection, words, day, counted);
 }
 
 void tellNotices(const DeskDiet& desk, std::ostream& out) {

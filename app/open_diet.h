@@ -17,11 +17,13 @@ namespace tarebowl::app {
 
 /// One version of a diet on a day, where none is named the newest. Throws UsageError where it is not there.
 [[nodiscard]] transfer::DeskDiet deskOf(const store::Collection& collection, const DietWords& words,
-                                        quantity::Date day);
+                                        quantity::Date day,
+                                        transfer::CountedAs counted = transfer::CountedAs::Offered);
 
 /// The same, where none is named the one that is fed on the day, or else the newest.
 [[nodiscard]] transfer::DeskDiet fedDeskOf(const store::Collection& collection, DietWords words,
-                                           quantity::Date day);
+                                           quantity::Date day,
+                                           transfer::CountedAs counted = transfer::CountedAs::Offered);
 
 /// What a person must know before trusting the numbers, a line each.
 void tellNotices(const transfer::DeskDiet& desk, std::ostream& out);

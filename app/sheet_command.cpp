@@ -25,11 +25,14 @@ struct SheetWords {
   std::string file{};  ///< that is written
   DietWords diet{};
   std::optional<quantity::Date> day{};
+  bool eaten = false;  ///< judged by what the group ate of each food
 };
 
 int writeSheet(const SheetWords& words, const Streams& streams) {
   const store::Collection collection = openForReading(words.collection);
-  const transfer::DeskDiet desk = fedDeskOf(collection, words.diet, dayOf(words.day));
+  const transfer::DeskDiet desk =
+      fedDeskOf(collection, words.diet, dayOf(words.day),
+                words.eaten ? transfer::CountedAs::Eaten : transfer::CountedAs::Offered);
   const exchange::DietSheet sheet = transfer::sheetOf(desk);
   const std::filesystem::path file(words.file);
   if (file.extension() == ".xlsx") {
@@ -55,6 +58,8 @@ void defineSheet(CLI::App& app, Run& chosen) {
   addDay(command, words->day);
   addFedDiet(command, words->diet);
   command.get_option("--diet")->required();
+  command.add_flag("--eaten", words->eaten,
+                   "Judge by what the group ate of each food in the eight weeks before");
   runWhenNamed(command, chosen, [words](const Streams& streams) { return writeSheet(*words, streams); });
 }
 

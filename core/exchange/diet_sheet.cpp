@@ -28,7 +28,8 @@ SheetFood foodOf(const ProblemOfVersion& made, std::size_t i) {
                 .meal = place.meal,
                 .perAnimal = made.amounts.at(i),
                 .step = food.scaleStep,
-                .preparation = food.preparation};
+                .preparation = food.preparation,
+                .eatenFraction = food.eatenFraction};
   if (place.purpose != diet::Purpose::Bowl) row.purpose = symbolOf(place.purpose);
   if (place.allowance) {
     row.low = place.allowance->low;

@@ -29,6 +29,7 @@ struct SheetFood {
   std::optional<quantity::Grams> low{};  ///< an allowance: between low and high
   std::optional<quantity::Grams> high{};
   std::string preparation{};
+  double eatenFraction = 1.0;          ///< that its energy and the targets are judged by
   std::optional<double> costPerDay{};  ///< of one animal
 };
 

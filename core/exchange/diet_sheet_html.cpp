@@ -118,6 +118,7 @@ std::string sheetAsHtml(const DietSheet& sheet) {
   addCautions(html, sheet);
   addTargets(html, sheet);
   paragraph(html, ownBoundsSentence(sheet.version));
+  paragraph(html, eatenSentence(sheet));
   paragraph(html, notJudgedSentence(sheet));
   addFoot(html, sheet);
   return html + std::string(kHtmlEnd);

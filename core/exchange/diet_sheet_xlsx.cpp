@@ -82,6 +82,7 @@ void writeSheetXlsx(const DietSheet& sheet, const std::filesystem::path& file) {
   writer.write({});
   writeTargets(writer, sheet);
   writeLine(writer, ownBoundsSentence(sheet.version));
+  writeLine(writer, eatenSentence(sheet));
   writeLine(writer, notJudgedSentence(sheet));
   writer.write({});
   writeCautions(writer, sheet);

@@ -102,4 +102,13 @@ std::string notJudgedSentence(const DietSheet& sheet) {
   return text.empty() ? text : text + ".";
 }
 
+std::string eatenSentence(const DietSheet& sheet) {
+  std::string foods;
+  for (const SheetFood& food : sheet.foods)
+    if (food.eatenFraction < 1.0)
+      foods += fmt::format("{}{} {}", foods.empty() ? "" : ", ", food.name, percentText(food.eatenFraction));
+  return foods.empty() ? foods
+                       : "Energy and targets are of what is eaten: " + foods + "; all else is eaten up.";
+}
+
 }  // namespace tarebowl::exchange

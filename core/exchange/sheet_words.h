@@ -25,6 +25,9 @@ inline constexpr const char* kInventedMark =
 /// "? Not judged: iodine (of no food is it known); browse (no food is of its group)." Empty where all rules
 /// are.
 [[nodiscard]] std::string notJudgedSentence(const DietSheet& sheet);
+/// "Energy and targets are of what is eaten: kale 35 %, carrot 80 %; all else is eaten up." Empty where all
+/// is counted as eaten.
+[[nodiscard]] std::string eatenSentence(const DietSheet& sheet);
 /// "0.5 … 1.5" of an allowance, or else the grams as the scale shows them; for so many animals.
 [[nodiscard]] std::string amountText(const SheetFood& food, int animals);
 

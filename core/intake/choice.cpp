@@ -42,7 +42,8 @@ using Depletions = std::vector<std::vector<double>>;
 
 class ChoiceMaker {
  public:
-  ChoiceMaker(std::span<const EatenBowl> bowls, const ChoiceRule& rule) : bowls_(bowls), rule_(rule) {}
+  ChoiceMaker(std::vector<const EatenBowl*> bowls, const ChoiceRule& rule)
+      : bowls_(std::move(bowls)), rule_(rule) {}
 
   Choice make() {
     countFoods();
@@ -58,8 +59,8 @@ class ChoiceMaker {
  private:
   void countFoods() {
     std::map<std::string, std::size_t> index;
-    for (const EatenBowl& bowl : bowls_)
-      for (const EatenItem& item : bowl.items) {
+    for (const EatenBowl* bowl : bowls_)
+      for (const EatenItem& item : bowl->items) {
         if (!isOffered(item) || isLeftOut(item)) continue;
         const auto [at, fresh] = index.try_emplace(item.food, choice_.foods.size());
         if (fresh) choice_.foods.push_back({.food = item.food});
@@ -97,11 +98,11 @@ class ChoiceMaker {
   Depletions gather() {
     Depletions depletions;
     if (compared_.empty()) return depletions;
-    for (const EatenBowl& bowl : bowls_) {
+    for (const EatenBowl* bowl : bowls_) {
       std::vector<double> row;
       bool emptied = false;
       for (const std::size_t food : compared_) {
-        const EatenItem* item = itemOf(bowl, choice_.foods[food].food);
+        const EatenItem* item = itemOf(*bowl, choice_.foods[food].food);
         if (item == nullptr || !item->eaten) break;
         emptied = emptied || isEatenUp(*item);
         row.push_back(isEatenUp(*item) ? 0.0 : depletion(*item));
@@ -173,7 +174,7 @@ class ChoiceMaker {
     return ivlevE(std::max(0.0, food.eaten) / eaten, food.offered / offered);
   }
 
-  std::span<const EatenBowl> bowls_;
+  std::vector<const EatenBowl*> bowls_;
   const ChoiceRule& rule_;
   Choice choice_;
   std::vector<std::size_t> compared_;
@@ -182,20 +183,24 @@ class ChoiceMaker {
 }  // namespace
 
 Choice choiceIn(std::span<const EatenBowl> bowls, const ChoiceRule& rule) {
-  return ChoiceMaker(bowls, rule).make();
+  std::vector<const EatenBowl*> list;
+  list.reserve(bowls.size());
+  for (const EatenBowl& bowl : bowls) list.push_back(&bowl);
+  return ChoiceMaker(std::move(list), rule).make();
 }
 
 std::vector<BowlChoice> choiceByLabel(std::span<const EatenBowl> bowls, const ChoiceRule& rule) {
-  std::vector<std::pair<std::string, std::vector<EatenBowl>>> labels;
+  using OfLabel = std::pair<std::string, std::vector<const EatenBowl*>>;
+  std::vector<OfLabel> labels;
   for (const EatenBowl& bowl : bowls) {
-    auto found =
-        std::ranges::find(labels, bowl.label, &std::pair<std::string, std::vector<EatenBowl>>::first);
+    auto found = std::ranges::find(labels, bowl.label, &OfLabel::first);
     if (found == labels.end()) found = labels.insert(found, {bowl.label, {}});
-    found->second.push_back(bowl);
+    found->second.push_back(&bowl);
   }
   std::vector<BowlChoice> choices;
   choices.reserve(labels.size());
-  for (const auto& [label, ofLabel] : labels) choices.push_back({label, choiceIn(ofLabel, rule)});
+  for (auto& [label, ofLabel] : labels)
+    choices.push_back({label, ChoiceMaker(std::move(ofLabel), rule).make()});
   return choices;
 }
 

@@ -5,7 +5,9 @@
 #include "core/food/robust.h"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
+#include <span>
 
 namespace tarebowl::intake {
 
@@ -34,7 +36,8 @@ class Watch {
   std::vector<Drop> run() {
     for (std::size_t i = 0; i < values_.size(); ++i) {
       if (!values_[i]) continue;
-      const auto history = historyBefore(i);
+      const std::vector<double> past = pastBefore(i);
+      const auto history = mayBeLow(*values_[i], past) ? historyOf(past) : std::nullopt;
       low_[i] = history && isLow(*values_[i], *history);
       if (low_[i])
         note(i, *history);
@@ -45,16 +48,33 @@ class Watch {
   }
 
  private:
-  [[nodiscard]] std::optional<History> historyBefore(std::size_t day) const {
+  /// Empty where too few days are known.
+  [[nodiscard]] std::vector<double> pastBefore(std::size_t day) const {
     const std::size_t gap = std::max<std::size_t>(1, rule_.averagedDays);  // averages must not overlap
-    if (day < gap) return std::nullopt;
     std::vector<double> past;
+    if (day < gap) return past;
+    past.reserve(rule_.historyDays);
     for (std::size_t j = day - std::min(day, rule_.historyDays); j + gap <= day; ++j) {
       if (!values_[j] || low_[j]) continue;
       if (rule_.sameWeekdayOnly && (day - j) % 7 != 0) continue;
       past.push_back(*values_[j]);
     }
-    if (past.size() < std::max<std::size_t>(2, rule_.leastKnown)) return std::nullopt;
+    if (past.size() < std::max<std::size_t>(2, rule_.leastKnown)) past.clear();
+    return past;
+  }
+
+  /// Whether the median can be so far above the value at all: half of the past must be. Years are looked
+  /// through without a median for every day.
+  [[nodiscard]] bool mayBeLow(double value, std::span<const double> past) const {
+    constexpr double kRounding = 1e-9;
+    const double low = value - kRounding * std::abs(value);
+    const auto above =
+        std::ranges::count_if(past, [&](double other) { return other * (1.0 - rule_.leastShare) >= low; });
+    return 2 * above >= std::ssize(past);
+  }
+
+  static std::optional<History> historyOf(std::span<const double> past) {
+    if (past.empty()) return std::nullopt;
     const auto scatter = food::robustScatter(past);
     // All equal: any other value is farther away than they ever scattered.
     return History{scatter.value_or(food::RobustScatter{past.front(), 0.0}), past.size()};

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <string_view>
 #include <utility>
 
 namespace tarebowl::intake {
@@ -46,6 +47,7 @@ class BowlReader {
     result_.day = bowl_.day;
     result_.label = bowl_.label;
     result_.animals = bowl_.animals;
+    result_.items.reserve(bowl_.items.size());
     for (index_ = 0; index_ < bowl_.items.size(); ++index_) {
       const FedItem& item = bowl_.items[index_];
       EatenItem& read = result_.items.emplace_back();
@@ -70,9 +72,11 @@ class BowlReader {
   /// Foods that are corrected by the same pans share their error; one number for each class of the bowl.
   [[nodiscard]] Source waterSource(const FedItem& item, const WaterChange& water) {
     const bool byFood = water.from == WaterFrom::SameFood || water.from == WaterFrom::SameFoodOtherDays;
-    const auto [at, fresh] =
-        waters_.try_emplace({item.foodClass, byFood ? item.food : std::string()}, waters_.size());
-    return source(Origin::Water, at->second);
+    const Waters::value_type key{item.foodClass, byFood ? std::string_view(item.food) : std::string_view()};
+    const auto found = std::ranges::find(waters_, key);
+    const auto number = static_cast<std::size_t>(found - waters_.begin());
+    if (found == waters_.end()) waters_.push_back(key);
+    return source(Origin::Water, number);
   }
 
   void readItem(const FedItem& item, const NotWeighed& /*unused*/, EatenItem& read) {
@@ -128,8 +132,8 @@ class BowlReader {
     return left;
   }
 
-  void correct(const FedItem& item, EatenItem& read, const Uncertain& left) {
-    if (!(left.value() > 0.0)) return finish(item, read, left);  // nothing of it can have dried
+  void correct(const FedItem& item, EatenItem& read, Uncertain left) {
+    if (!(left.value() > 0.0)) return finish(item, read, std::move(left));  // nothing of it can have dried
     read.water = pans_.find(bowl_.place, bowl_.day, item.food, item.foodClass);
     if (!read.water) {
       note(FindingKind::NoPan);
@@ -137,14 +141,15 @@ class BowlReader {
     }
     if (isBorrowed(read.water->from)) note(FindingKind::BorrowedPan);
     const double kept = 1.0 - read.water->loss;
-    Uncertain asOffered = left * (1.0 / kept);
+    const double asWeighed = left.value();
+    left *= 1.0 / kept;
     if (read.water->sd > 0.0)
-      asOffered.addShared(waterSource(item, *read.water), left.value() * read.water->sd / (kept * kept));
-    read.leftAsOffered = asOffered.value();
-    finish(item, read, asOffered);
+      left.addShared(waterSource(item, *read.water), asWeighed * read.water->sd / (kept * kept));
+    read.leftAsOffered = left.value();
+    finish(item, read, std::move(left));
   }
 
-  void finish(const FedItem& item, EatenItem& read, const Uncertain& leftAsOffered) {
+  void finish(const FedItem& item, EatenItem& read, Uncertain leftAsOffered) {
     const double most = read.offered - leftAsOffered.value();
     if (item.loss && !item.loss->grams) {
       note(FindingKind::LossUnknown);
@@ -152,10 +157,10 @@ class BowlReader {
       return;
     }
     addLoss(item, read);
-    Uncertain eaten =
-        Uncertain(read.offered).addShared(source(Origin::Weighing, 1 + 2 * index_), readingSd(item.offered));
-    eaten -= leftAsOffered;
-    eaten += Uncertain(-(read.spilled + read.stolen));
+    Uncertain eaten = std::move(leftAsOffered);
+    eaten *= -1.0;
+    eaten += Uncertain(read.offered - (read.spilled + read.stolen));
+    eaten.addShared(source(Origin::Weighing, 1 + 2 * index_), readingSd(item.offered));
     if (eaten.value() < 0.0) {
       const double sd = eaten.sd();
       note(FindingKind::LeftoverAboveOffered, -eaten.value(), sd > 0.0 ? -eaten.value() / sd : INFINITY);
@@ -189,7 +194,8 @@ class BowlReader {
   const EatenRule& rule_;
   Parting parting_;
   std::size_t index_ = 0;
-  std::map<std::pair<std::string, std::string>, std::size_t> waters_;
+  using Waters = std::vector<std::pair<std::string_view, std::string_view>>;
+  Waters waters_;  ///< class and, where a pan is of one food, food
   EatenBowl result_;
 };
 

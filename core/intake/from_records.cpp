@@ -7,7 +7,7 @@ namespace tarebowl::intake {
 namespace {
 
 /// What was found, as the kinds of entries say it. sumOfParts: grams of all estimates of the bowl.
-Remains remainsOf(const std::optional<Leftover>& entry, bool hasRemainder, double sumOfParts,
+Remains remainsOf(const std::optional<CountedLeftover>& entry, bool hasRemainder, double sumOfParts,
                   quantity::Grams step) {
   if (!entry) return hasRemainder ? Remains(InRemainder{}) : Remains(NotWeighed{});
   switch (entry->kind) {
@@ -27,7 +27,7 @@ Remains remainsOf(const std::optional<Leftover>& entry, bool hasRemainder, doubl
   return ScaleReading{*entry->left, step};
 }
 
-std::optional<Loss> lossOf(const std::optional<Leftover>& entry) {
+std::optional<Loss> lossOf(const std::optional<CountedLeftover>& entry) {
   if (!entry) return std::nullopt;
   if (entry->kind == LeftoverKind::Spilled) return Loss{LossKind::Spilled, entry->lost};
   if (entry->kind == LeftoverKind::Stolen) return Loss{LossKind::Stolen, entry->lost};
@@ -35,41 +35,37 @@ std::optional<Loss> lossOf(const std::optional<Leftover>& entry) {
 }
 
 /// Grams of all estimates of a bowl; nothing where there are none.
-std::optional<double> estimatesOf(const Bowl& bowl) {
+std::optional<double> estimatesOf(const CountedBowl& bowl) {
   std::optional<double> sum;
-  for (const BowlItem& item : bowl.items) {
-    const auto entry = entryThatCounts(item.leftovers);
-    if (entry && entry->kind == LeftoverKind::Estimated && entry->left)
-      sum = sum.value_or(0.0) + entry->left->value();
-  }
+  for (const CountedItem& item : bowl.items)
+    if (item.leftover && item.leftover->kind == LeftoverKind::Estimated && item.leftover->left)
+      sum = sum.value_or(0.0) + item.leftover->left->value();
   return sum;
 }
 
 }  // namespace
 
-FedBowl fedBowl(const Bowl& bowl, const std::string& place, const FoodKindLookup& kindOf) {
-  FedBowl fed{.group = bowl.key.group,
-              .day = bowl.key.day,
-              .label = bowl.label,
-              .place = place,
-              .animals = bowl.animals};
-  const auto remainder = entryThatCounts(bowl.remainders);
+FedBowl fedBowl(const CountedBowl& bowl, const std::string& place, const FoodKindLookup& kindOf) {
+  FedBowl fed{
+      .group = bowl.group, .day = bowl.day, .label = bowl.label, .place = place, .animals = bowl.animals};
   const std::optional<double> estimates = estimatesOf(bowl);
-  for (const BowlItem& item : bowl.items) {
-    if (item.swappedOut) continue;
+  fed.items.reserve(bowl.items.size());
+  for (const CountedItem& item : bowl.items) {
     const FoodKind kind = kindOf(item.food);
-    const auto entry = entryThatCounts(item.leftovers);
-    const auto weighed = entryThatCounts(item.weighings);
     FedItem& made = fed.items.emplace_back();
     made.food = item.food;
     made.foodClass = kind.foodClass;
-    made.offered = {weighed ? weighed->actual : item.planned, kind.step};
-    made.remains = remainsOf(entry, remainder.has_value(), estimates.value_or(0.0), kind.step);
-    made.loss = lossOf(entry);
-    if (remainder) fed.remainder = ScaleReading{remainder->left, kind.step};
+    made.offered = {item.weighed.value_or(item.planned), kind.step};
+    made.remains = remainsOf(item.leftover, bowl.remainder.has_value(), estimates.value_or(0.0), kind.step);
+    made.loss = lossOf(item.leftover);
+    if (bowl.remainder) fed.remainder = ScaleReading{*bowl.remainder, kind.step};
   }
-  if (!remainder && estimates) fed.remainder = ScaleReading{quantity::Grams(*estimates), {}};
+  if (!bowl.remainder && estimates) fed.remainder = ScaleReading{quantity::Grams(*estimates), {}};
   return fed;
+}
+
+FedBowl fedBowl(const Bowl& bowl, const std::string& place, const FoodKindLookup& kindOf) {
+  return fedBowl(counted(bowl), place, kindOf);
 }
 
 WaterPan waterPan(const ControlPan& pan, const FoodKindLookup& kindOf) {

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/intake/counted_bowl.h"
 #include "core/intake/fed_bowl.h"
-#include "core/intake/feeding_records.h"
 #include "core/intake/water_pans.h"
 
 #include <functional>
@@ -24,6 +24,8 @@ using FoodKindLookup = std::function<FoodKind(const std::string& code)>;
 /// has a mixed remainder, foods without an entry are in it. What was spilled or stolen without a word on what
 /// was found in the bowl is not weighed. Parts of a remainder are their estimated grams over the sum of
 /// these; a remainder that was estimated and never weighed is that sum. place: where the bowl's pans stand.
+[[nodiscard]] FedBowl fedBowl(const CountedBowl& bowl, const std::string& place,
+                              const FoodKindLookup& kindOf);
 [[nodiscard]] FedBowl fedBowl(const Bowl& bowl, const std::string& place, const FoodKindLookup& kindOf);
 
 /// A pan that stands for a class has no food.

@@ -35,6 +35,12 @@ Uncertain& Uncertain::addOwn(Origin origin, double sd) {
 }
 
 Uncertain& Uncertain::addShared(Source source, double loading) {
+  constexpr std::size_t kOfOneFood = 4;  // two weighings, water, composition
+  if (loadings_.capacity() == 0) loadings_.reserve(kOfOneFood);
+  if (loadings_.empty() || loadings_.back().source < source) {
+    loadings_.push_back({source, loading});
+    return *this;
+  }
   const auto at = std::ranges::lower_bound(loadings_, source, {}, &Loading::source);
   if (at != loadings_.end() && at->source == source)
     at->amount += loading;
@@ -50,10 +56,10 @@ Uncertain& Uncertain::settle(Origin origin) {
   return *this;
 }
 
-Uncertain& Uncertain::operator+=(const Uncertain& other) {
-  value_ += other.value_;
-  for (std::size_t i = 0; i < kOrigins; ++i) own_[i] += other.own_[i];
-  for (const Loading& loading : other.loadings_) addShared(loading.source, loading.amount);
+Uncertain& Uncertain::addScaled(const Uncertain& other, double factor) {
+  value_ += factor * other.value_;
+  for (std::size_t i = 0; i < kOrigins; ++i) own_[i] += factor * factor * other.own_[i];
+  for (const Loading& loading : other.loadings_) addShared(loading.source, factor * loading.amount);
   return *this;
 }
 

@@ -48,8 +48,10 @@ class Uncertain {
   /// Takes errors of an origin for its own from now on: where no later number shares them.
   Uncertain& settle(Origin origin);
 
-  Uncertain& operator+=(const Uncertain& other);
-  Uncertain& operator-=(const Uncertain& other) { return *this += other * -1.0; }
+  /// Adds factor times the other.
+  Uncertain& addScaled(const Uncertain& other, double factor);
+  Uncertain& operator+=(const Uncertain& other) { return addScaled(other, 1.0); }
+  Uncertain& operator-=(const Uncertain& other) { return addScaled(other, -1.0); }
   Uncertain& operator*=(double factor);
   friend Uncertain operator+(Uncertain a, const Uncertain& b) { return a += b; }
   friend Uncertain operator-(Uncertain a, const Uncertain& b) { return a -= b; }

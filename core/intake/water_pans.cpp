@@ -63,8 +63,9 @@ PanBook::PanBook(std::span<const WaterPan> pans, BorrowRule rule, std::vector<st
       unsound_.push_back({i, *defect});
       continue;
     }
-    shelves_[pan.place][pan.foodClass].losses.push_back(
-        {dayNumber(pan.day), pan.food, waterLoss(pan), waterLossSd(pan)});
+    Shelf& shelf = shelves_[pan.place][pan.foodClass];
+    shelf.losses.push_back({dayNumber(pan.day), pan.food, waterLoss(pan), waterLossSd(pan)});
+    shelf.namesFoods = shelf.namesFoods || !pan.food.empty();
   }
   for (auto& [place, classes] : shelves_)
     for (auto& [foodClass, shelf] : classes) {
@@ -152,11 +153,13 @@ std::optional<WaterChange> PanBook::find(const std::string& place, quantity::Dat
   if (found == ofPlace->second.end()) return std::nullopt;
   const int number = dayNumber(day);
   for (const std::string* only : {&food, static_cast<const std::string*>(nullptr)}) {
+    if (only != nullptr && !found->second.namesFoods) continue;
     const std::vector<DayMean> near = nearest(found->second, number, only, 0);
     const WaterFrom from = only == nullptr ? WaterFrom::SameClass : WaterFrom::SameFood;
     if (!near.empty()) return pooled(near, number, from, found->second);
   }
   for (const std::string* only : {&food, static_cast<const std::string*>(nullptr)}) {
+    if (only != nullptr && !found->second.namesFoods) continue;
     const std::vector<DayMean> near = nearest(found->second, number, only, rule_.daysApart);
     const WaterFrom from = only == nullptr ? WaterFrom::SameClassOtherDays : WaterFrom::SameFoodOtherDays;
     if (!near.empty()) return pooled(near, number, from, found->second);

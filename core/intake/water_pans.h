@@ -87,6 +87,7 @@ class PanBook {
   /// Pans of one place and food class by day, and how they scatter within a day and from day to day.
   struct Shelf {
     std::vector<Loss> losses{};
+    bool namesFoods = false;  ///< some pan is of one food, and not of its class
     std::optional<double> withinDay{};
     std::optional<double> dayToDay{};
   };

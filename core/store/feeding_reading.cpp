@@ -182,6 +182,30 @@ std::optional<Bowl> findBowl(const Collection& collection, const BowlKey& key) {
   return std::nullopt;
 }
 
+std::optional<FedSpan> fedSpan(const Collection& collection, const std::string& group, Date from, Date to) {
+  return guarded(collection.file(), [&]() -> std::optional<FedSpan> {
+    const auto number = groupNumber(collection.inner(), group);
+    if (!number) return std::nullopt;
+    const auto find = [&](const char* which) {
+      PreparedStatement read(collection.inner().connection,
+                             std::string("SELECT ") + which +
+                                 "(day) FROM feeding_bowl WHERE group_id = ? AND day BETWEEN ? AND ?");
+      read.bind(1, *number);
+      read.bind(2, intake::dayNumber(from));
+      read.bind(3, intake::dayNumber(to));
+      std::optional<long long> day;
+      if (read.step()) day = read.numberOrNull(0);
+      read.reset();
+      return day;
+    };
+    const auto first = find("MIN");
+    const auto last = find("MAX");
+    if (!first || !last) return std::nullopt;
+    return FedSpan{intake::dayOfNumber(static_cast<int>(*first)),
+                   intake::dayOfNumber(static_cast<int>(*last))};
+  });
+}
+
 intake::ToleranceRule toleranceRule(const Collection& collection) {
   return guarded(collection.file(), [&] {
     constexpr long long kOnly = 1;

@@ -2,12 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/intake/feeding_records.h"
+#include "core/intake/counted_bowl.h"
 #include "core/intake/tolerance.h"
 #include "core/store/collection.h"
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -24,32 +25,36 @@ namespace tarebowl::store {
 /// One bowl with everything in it; nothing where the sheet has none.
 [[nodiscard]] std::optional<intake::Bowl> findBowl(const Collection& collection, const intake::BowlKey& key);
 
-/// What counts of one food of one bowl: corrected where it was corrected. Numbers of foods are those of
-/// fedFoods().
-struct FedLine {
-  std::int64_t group = 0;  ///< GroupId
-  quantity::Date day{};
-  int bowl = 0;
-  int item = 0;
-  int animals = 1;
-  std::int64_t food = 0;
-  quantity::Grams planned{};
-  std::optional<quantity::Grams> offered{};  ///< nothing: not weighed in
-  std::optional<intake::LeftoverKind> leftover{};
-  std::optional<quantity::Grams> left{};
-  std::optional<quantity::Grams> lost{};
+/// Reads what counts of bowls: one after another, so that years of them take no more room than a day. Kept
+/// for further readings, it need not find its way to words and foods again; the collection must outlive it.
+class CountedBowlReader {
+ public:
+  explicit CountedBowlReader(const Collection& collection);
+  CountedBowlReader(CountedBowlReader&& other) noexcept;
+  CountedBowlReader& operator=(CountedBowlReader&& other) noexcept;
+  ~CountedBowlReader();
+
+  /// In the order of groups, days and bowls. group: all where none is named.
+  void read(const std::optional<std::string>& group, quantity::Date from, quantity::Date to,
+            const std::function<void(const intake::CountedBowl&)>& take);
+
+ private:
+  class Inner;
+  std::unique_ptr<Inner> inner_;
 };
 
-/// Line by line in the order of groups, days and bowls, without what was swapped out; nothing is kept in
-/// memory but corrections. group: all where none is named.
-void readFedLines(const Collection& collection, const std::optional<std::string>& group, quantity::Date from,
-                  quantity::Date to, const std::function<void(const FedLine&)>& take);
-/// A food of lines by its number.
-struct FedFood {
-  std::int64_t number = 0;
-  std::string code{};
+/// Pans that stood in one place, with what a correction is worked out from: no times, nobody's name.
+[[nodiscard]] std::vector<intake::ControlPan> pansOfPlace(const Collection& collection,
+                                                          const std::string& place, quantity::Date from,
+                                                          quantity::Date to);
+
+/// The first and the last day of these on which the group has a bowl; nothing where it has none.
+struct FedSpan {
+  quantity::Date first{};
+  quantity::Date last{};
 };
-[[nodiscard]] std::vector<FedFood> fedFoods(const Collection& collection);
+[[nodiscard]] std::optional<FedSpan> fedSpan(const Collection& collection, const std::string& group,
+                                             quantity::Date from, quantity::Date to);
 
 /// The rule of weighing of the house, or the default.
 [[nodiscard]] intake::ToleranceRule toleranceRule(const Collection& collection);

@@ -90,6 +90,12 @@ sqlite3* handleOf(soci::session& session) {
   return static_cast<soci::sqlite3_session_backend*>(session.get_backend())->conn_;
 }
 
+/// A connection serves the thread that opened it and no other, so the engine need not lock it at each of the
+/// many columns that years of bowls have. Before the first one is opened.
+void leaveOutLocks() {
+  [[maybe_unused]] static const int kDone = sqlite3_config(SQLITE_CONFIG_MULTITHREAD);
+}
+
 template <class T>
 T ask(soci::session& session, const std::string& statement) {
   T answer{};
@@ -111,6 +117,7 @@ void rethrow(const fs::path& file, const soci::soci_error& error) {
 
 SqliteConnection::SqliteConnection(fs::path file, Access access, std::chrono::milliseconds patience)
     : file_(std::move(file)), access_(access), patience_(patience) {
+  leaveOutLocks();
   guarded(file_, [&] {
     session_.open(soci::sqlite3, access_ == Access::Still ? stillUri(file_) : connectString(file_));
     setUp();

@@ -81,7 +81,7 @@ bool areSame(const diet::Diet& a, const diet::Diet& b) {
 
 void readDecision(DeskDiet& desk) {
   const auto& decided = desk.version.record.decided;
-  if (!decided) return;
+  if (!decided || desk.counted == CountedAs::Eaten) return;
   try {
     desk.foodsChanged = changedSince(*decided, desk.made.problem);
   } catch (const exchange::FormatError&) {
@@ -90,7 +90,7 @@ void readDecision(DeskDiet& desk) {
 }
 
 std::optional<DeskDiet> layOut(const store::Collection& collection, const store::StoredVersion& version,
-                               quantity::Date day) {
+                               quantity::Date day, CountedAs counted) {
   const auto named = store::findDiet(collection, version.record.diet);
   auto group = named ? store::knowGroup(collection, named->record.group, day) : std::nullopt;
   if (!group) return std::nullopt;
@@ -102,6 +102,11 @@ std::optional<DeskDiet> layOut(const store::Collection& collection, const store:
   readFoods(collection, desk);
   desk.context.invented =
       desk.diet.record.invented || desk.context.profile.profile.invented || desk.group.group.record.invented;
+  desk.counted = counted;
+  if (counted == CountedAs::Eaten) {
+    desk.eaten = learnEating(collection, desk.group, desk.context, day);
+    countEaten(desk.context, desk.eaten);
+  }
   desk.made = diet::versionProblem(desk.version.record.version, desk.context);
   readDecision(desk);
   return desk;
@@ -110,14 +115,14 @@ std::optional<DeskDiet> layOut(const store::Collection& collection, const store:
 }  // namespace
 
 std::optional<DeskDiet> readDesk(const store::Collection& collection, store::VersionId version,
-                                 quantity::Date day) {
+                                 quantity::Date day, CountedAs counted) {
   const auto stored = store::findVersion(collection, version);
-  return stored ? layOut(collection, *stored, day) : std::nullopt;
+  return stored ? layOut(collection, *stored, day, counted) : std::nullopt;
 }
 
 std::optional<DeskDiet> readDesk(const store::Collection& collection, const store::VersionRecord& version,
                                  quantity::Date day) {
-  return layOut(collection, {.record = version}, day);
+  return layOut(collection, {.record = version}, day, CountedAs::Offered);
 }
 
 store::DecidedDiet decisionOn(const diet::ProblemOfVersion& made) {

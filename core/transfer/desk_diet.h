@@ -5,6 +5,7 @@
 #include "core/diet/version_problem.h"
 #include "core/store/diet_reading.h"
 #include "core/store/group_reading.h"
+#include "core/transfer/learned_eating.h"
 
 #include <optional>
 #include <string>
@@ -26,12 +27,14 @@ struct DeskDiet {
   bool profileMissing = false;
   /// Of what was approved: names of foods whose values are no longer those that were decided on.
   std::vector<std::string> foodsChanged{};
-  bool decisionUnreadable = false;  ///< the problem that was decided on is no problem file
+  CountedAs counted = CountedAs::Offered;
+  std::vector<intake::EatenFraction> eaten{};  ///< where it is counted so: what it is counted by
+  bool decisionUnreadable = false;             ///< the problem that was decided on is no problem file
 };
 
 /// Nothing where there is no such version. day: for headcount, masses and energy need. Throws StoreError.
 [[nodiscard]] std::optional<DeskDiet> readDesk(const store::Collection& collection, store::VersionId version,
-                                               quantity::Date day);
+                                               quantity::Date day, CountedAs counted = CountedAs::Offered);
 /// The same of a version that the collection does not hold, or not yet; nothing where its diet or the group
 /// is not there.
 [[nodiscard]] std::optional<DeskDiet> readDesk(const store::Collection& collection,

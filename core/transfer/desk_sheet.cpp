@@ -5,6 +5,7 @@
 #include "core/exchange/problem_json.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tarebowl::transfer {
 
@@ -13,8 +14,14 @@ diet::ProblemOfVersion asDecided(const DeskDiet& desk) {
   const auto& decided = desk.version.record.decided;
   if (!decided || desk.decisionUnreadable) return made;
   diet::BalanceProblem problem = exchange::parseProblem(decided->problem, "what was decided on");
-  if (std::ranges::equal(problem.foods, made.problem.foods, {}, &diet::DietFood::id, &diet::DietFood::id))
-    made.problem = std::move(problem);
+  if (!std::ranges::equal(problem.foods, made.problem.foods, {}, &diet::DietFood::id, &diet::DietFood::id))
+    return made;
+  // What was decided on as eaten stays as it was decided.
+  const bool asEaten =
+      std::ranges::any_of(problem.foods, [](const diet::DietFood& food) { return food.eatenFraction < 1.0; });
+  made.problem = desk.counted == CountedAs::Eaten && !asEaten
+                     ? countedEaten(std::move(problem), made.places, desk.eaten)
+                     : std::move(problem);
   return made;
 }
 

@@ -6,6 +6,7 @@
 #include "core/intake/daily_intake.h"
 #include "core/intake/eaten.h"
 #include "core/store/group_reading.h"
+#include "core/transfer/intake_reader.h"
 
 #include <optional>
 #include <string>
@@ -27,10 +28,6 @@ struct IntakePeriod {
   std::size_t pans = 0;
   bool invented = false;
 };
-
-/// Food groups of which the house states that they neither dry nor draw water overnight, so that they need no
-/// pan: powders (house rule, no source).
-[[nodiscard]] std::vector<std::string> classesWithoutPans();
 
 /// Both days are in it. Pans are those whose place is the group's section, a week around the days too, to
 /// borrow from. A reading is as fine as the finest of the group's readings of the period: a scale that showed

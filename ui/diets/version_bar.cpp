@@ -69,7 +69,9 @@ void VersionBar::show() {
   if (!document_.isOpen()) return;
   const diet::DietVersion& version = document_.shown()->version.record.version;
   versions_->setText(tr("version %1, %2 ▾").arg(version.number).arg(stateText(version.state)));
-  const QString life = lifeText(version);
+  QString life = lifeText(version);
+  if (document_.shown()->counted == transfer::CountedAs::Eaten)
+    life += tr(" · counted as eaten, as learned of %1 of its foods").arg(document_.shown()->eaten.size());
   life_->setText(life);
   life_->setToolTip(life);
   on_->setVisible(version.state != VersionState::Retired);
@@ -107,6 +109,13 @@ void VersionBar::fillFurther() {
       if (other.id != shown.version.id)
         connect(menu.addAction(tr("Compare with version %1").arg(other.number)), &QAction::triggered, this,
                 [this, number = other.number] { emit compareWanted(number); });
+  QAction* eaten = menu.addAction(tr("Count what is eaten of it"));
+  eaten->setCheckable(true);
+  eaten->setChecked(document_.counted() == transfer::CountedAs::Eaten);
+  eaten->setToolTip(tr("Targets are judged and solved by what the group ate of each food in eight weeks"));
+  connect(eaten, &QAction::toggled, &document_, [this](bool on) {
+    document_.countAs(on ? transfer::CountedAs::Eaten : transfer::CountedAs::Offered);
+  });
   connect(menu.addAction(tr("Diet sheet…")), &QAction::triggered, this, &VersionBar::sheetWanted);
   if (isDraft) {
     menu.addSeparator();

@@ -62,6 +62,12 @@ void VersionDocument::open(store::VersionId version) {
   read(version);
 }
 
+void VersionDocument::countAs(transfer::CountedAs counted) {
+  if (counted == counted_) return;
+  counted_ = counted;
+  readAgain();
+}
+
 void VersionDocument::close() {
   rest_.stop();
   writing_ = 0;
@@ -73,9 +79,11 @@ void VersionDocument::close() {
 }
 
 void VersionDocument::read(store::VersionId version) {
-  collection_.ask([version, day = today_()](
-                      store::Collection& collection) { return transfer::readDesk(collection, version, day); },
-                  [this](std::optional<transfer::DeskDiet> desk) { take(std::move(desk)); });
+  collection_.ask(
+      [version, day = today_(), counted = counted_](store::Collection& collection) {
+        return transfer::readDesk(collection, version, day, counted);
+      },
+      [this](std::optional<transfer::DeskDiet> desk) { take(std::move(desk)); });
 }
 
 void VersionDocument::take(std::optional<transfer::DeskDiet> desk) {
@@ -101,14 +109,16 @@ void VersionDocument::readAgain() {
     readsAgain_ = true;
     return saveNow();
   }
-  collection_.ask([version = shown_->version.id, day = today_()](
-                      store::Collection& collection) { return transfer::readDesk(collection, version, day); },
-                  [this](std::optional<transfer::DeskDiet> desk) {
-                    if (!shown_) return;
-                    if (isDirty() || writing_ > 0) return readAgain();
-                    if (!desk) return take(std::nullopt);
-                    if (desk->version.id == shown_->version.id) takeAgain(*desk);
-                  });
+  collection_.ask(
+      [version = shown_->version.id, day = today_(), counted = counted_](store::Collection& collection) {
+        return transfer::readDesk(collection, version, day, counted);
+      },
+      [this](std::optional<transfer::DeskDiet> desk) {
+        if (!shown_) return;
+        if (isDirty() || writing_ > 0) return readAgain();
+        if (!desk) return take(std::nullopt);
+        if (desk->version.id == shown_->version.id) takeAgain(*desk);
+      });
 }
 
 void VersionDocument::takeAgain(const transfer::DeskDiet& desk) {
@@ -117,15 +127,17 @@ void VersionDocument::takeAgain(const transfer::DeskDiet& desk) {
     if (isNewer) emit told(tr("Another window changed this diet: it is shown as it is now."));
     return take(desk);
   }
+  const bool countedOtherwise = desk.counted != shown_->counted;
   const diet::BalanceProblem before = desk_.problem();
   DietDraft now = draftOf(versionOf(desk_.draft()), desk.context);
   shown_ = desk;
   now.problem.reference = before.reference;
   if (now.problem == before) return;
   desk_.replace(std::move(now));
-  emit told(
-      tr("Foods or targets of this diet changed meanwhile: the balance is worked out anew, and no gram "
-         "was moved."));
+  if (!countedOtherwise)
+    emit told(
+        tr("Foods or targets of this diet changed meanwhile: the balance is worked out anew, and no gram "
+           "was moved."));
   emit changed();
 }
 

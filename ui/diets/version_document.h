@@ -33,6 +33,9 @@ class VersionDocument : public QObject {
   void open(store::VersionId version);
   /// Something else goes on the desk.
   void close();
+  /// Whether the diet is judged and solved by what is offered, or by what the group is known to eat of it.
+  [[nodiscard]] transfer::CountedAs counted() const { return counted_; }
+  void countAs(transfer::CountedAs counted);
   [[nodiscard]] bool isOpen() const { return shown_.has_value(); }
   [[nodiscard]] const std::optional<transfer::DeskDiet>& shown() const { return shown_; }
   /// What the desk shows is what the collection holds.
@@ -94,6 +97,7 @@ class VersionDocument : public QObject {
   Clock today_;
   std::optional<transfer::DeskDiet> shown_;
   diet::DietVersion saved_;
+  transfer::CountedAs counted_ = transfer::CountedAs::Offered;
   std::shared_ptr<int> revision_ = std::make_shared<int>(0);  // the newest that was written; writers share it
   int writing_ = 0;                                           // writes that are not answered yet
   bool readsAgain_ = false;                                   // once what is here is written

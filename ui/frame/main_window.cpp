@@ -11,6 +11,7 @@
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
 #include "ui/health/health_room.h"
+#include "ui/intake/intake_room.h"
 #include "ui/kitchen/kitchen_room.h"
 #include "ui/kitchen/scale_bar.h"
 #include "ui/shared/days.h"
@@ -40,6 +41,7 @@ constexpr int kFoodsNumber = 2;
 constexpr int kAnimalsNumber = 3;
 constexpr int kDietsNumber = 4;
 constexpr int kKitchenNumber = 5;
+constexpr int kIntakeNumber = 6;
 constexpr int kHealthNumber = 7;
 
 }  // namespace
@@ -59,6 +61,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       animals_(new AnimalsRoom(*collection_, files_, &ui::today)),
       diets_(new DietsRoom(std::move(solve), *collection_, dialogs, &ui::today)),
       kitchen_(new KitchenRoom(*collection_, dialogs, &ui::today)),
+      intake_(new IntakeRoom(*collection_, dialogs, &ui::today)),
       health_(new HealthRoom(*collection_, std::move(dialogs), &ui::today)) {
   setWindowIcon(programIcon());
   build();
@@ -67,6 +70,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
   addRoom(kAnimalsNumber, tr("Animals"), QStringLiteral("animals"), *animals_);
   addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
   addRoom(kKitchenNumber, tr("Kitchen"), QStringLiteral("kitchen"), *kitchen_);
+  addRoom(kIntakeNumber, tr("Intake"), QStringLiteral("intake"), *intake_);
   addRoom(kHealthNumber, tr("Health"), QStringLiteral("health"), *health_);
   wireCollection();
   wireToday();

@@ -23,6 +23,7 @@ class DietsRoom;
 class Finder;
 class FoodsRoom;
 class HealthRoom;
+class IntakeRoom;
 class KitchenRoom;
 class Rail;
 class Room;
@@ -51,6 +52,7 @@ class MainWindow : public QWidget {
   [[nodiscard]] FoodsRoom& foods() const { return *foods_; }
   [[nodiscard]] DietsRoom& diets() const { return *diets_; }
   [[nodiscard]] KitchenRoom& kitchen() const { return *kitchen_; }
+  [[nodiscard]] IntakeRoom& intake() const { return *intake_; }
   [[nodiscard]] HealthRoom& health() const { return *health_; }
   [[nodiscard]] TodayRoom& today() const { return *today_; }
   [[nodiscard]] Finder& finder() const { return *finder_; }
@@ -87,6 +89,7 @@ class MainWindow : public QWidget {
   AnimalsRoom* animals_;
   DietsRoom* diets_;
   KitchenRoom* kitchen_;
+  IntakeRoom* intake_;
   HealthRoom* health_;
   std::vector<Place> rooms_;
 };

@@ -62,6 +62,7 @@ void LeftoverPane::build() {
   addWord(*words, tr("A  all eaten"), Qt::Key_A);
   addWord(*words, tr("N  not weighed"), Qt::Key_N);
   addWord(*words, tr("M  all together"), Qt::Key_M);
+  addWord(*words, tr("E  of that, by eye"), Qt::Key_E);
   words->addStretch(1);
   addWord(*words, tr("P  control pans"), Qt::Key_P);
   auto* losses = new QHBoxLayout;
@@ -173,6 +174,12 @@ void LeftoverPane::noteTogether() {
               });
 }
 
+void LeftoverPane::noteByEye() {
+  const auto part = typed();
+  if (!part) return say(tr("Type how many grams of what is left together are this food, by eye, then E."));
+  note({LeftoverKind::Estimated, part, {}});
+}
+
 bool LeftoverPane::sayByLetter(int key) {
   switch (key) {
     case Qt::Key_A:
@@ -192,6 +199,9 @@ bool LeftoverPane::sayByLetter(int key) {
       return true;
     case Qt::Key_P:
       emit pansWanted();
+      return true;
+    case Qt::Key_E:
+      noteByEye();
       return true;
     default:
       return false;

@@ -16,8 +16,8 @@ class ReasonBar;
 
 /// What came back in a bowl, food by food, where dirty bowls go. Enter keeps the grams that were typed; one
 /// letter says what needs none: A all eaten, N not weighed; S spilled and T stolen, with what was left and,
-/// after a +, what was lost, where they were typed ("3 + 4"); M the grams of all foods together; P leads to
-/// the control pans.
+/// after a +, what was lost, where they were typed ("3 + 4"); M the grams of all foods together, E the part
+/// of them that this food is, by eye; P leads to the control pans.
 class LeftoverPane : public QFrame {
   Q_OBJECT
  public:
@@ -44,6 +44,7 @@ class LeftoverPane : public QFrame {
   void note(const KitchenDesk::LeftInBowl& what);
   void noteLost(intake::LeftoverKind kind);
   void noteTogether();
+  void noteByEye();
   [[nodiscard]] std::optional<quantity::Grams> typed() const;
 
   KitchenDesk& desk_;

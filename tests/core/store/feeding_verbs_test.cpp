@@ -221,26 +221,39 @@ TEST_F(FeedingVerbs, TheRuleOfWeighingIsTheHousesOwnAndCanBeTakenBack) {
   EXPECT_FALSE(refusal(collection, [&] { setToleranceRule(collection, {.ofBowl = -1}, kKeeper); }).empty());
 }
 
-TEST_F(FeedingVerbs, ALineIsReadAsItCountsWithoutWhatWasSwappedOut) {
+TEST_F(FeedingVerbs, ABowlIsReadAsItCountsWithoutWhatWasSwappedOut) {
   kitchen.weigh(kitchen.item("family", 1), 200);
   correctWeight(collection, {kitchen.item("family", 1), Grams(121)}, "typed wrongly", kOther);
   kitchen.leave({kitchen.item("family", 1), LeftoverKind::Weighed, Grams(20), {}});
+  noteRemainder(collection, {"family", kitchen.today, 1}, Grams(30), kKeeper);
+  correctRemainder(collection, {"family", kitchen.today, 1}, Grams(31), "tared", kOther);
   addSwap(collection,
           {.instead = kitchen.item("family", 2), .given = {{"endive", Grams(60)}}, .why = "not delivered"},
           kOther);
-  std::vector<FedLine> lines;
-  readFedLines(collection, "family", kitchen.today, kitchen.today,
-               [&](const FedLine& line) { lines.push_back(line); });
-  ASSERT_EQ(lines.size(), 2U);
-  EXPECT_EQ(lines[0].offered, Grams(121));
-  EXPECT_EQ(lines[0].left, Grams(20));
-  EXPECT_EQ(lines[0].animals, 5);
-  EXPECT_EQ(lines[1].planned, Grams(60));
-  EXPECT_EQ(lines[1].offered, std::nullopt);
-  const auto foods = fedFoods(collection);
-  const auto endive = std::ranges::find(foods, lines[1].food, &FedFood::number);
-  ASSERT_NE(endive, foods.end());
-  EXPECT_EQ(endive->code, "endive");
+  std::vector<intake::CountedBowl> bowls;
+  CountedBowlReader(collection)
+      .read("family", kitchen.today, kitchen.today,
+            [&](const intake::CountedBowl& bowl) { bowls.push_back(bowl); });
+  const intake::CountedBowl expected{
+      .group = "family",
+      .day = kitchen.today,
+      .label = "Family, morning",
+      .diet = "lemur-morning",
+      .animals = 5,
+      .remainder = Grams(31),
+      .items = {
+          {"kale", Grams(120), Grams(121), intake::CountedLeftover{LeftoverKind::Weighed, Grams(20), {}}},
+          {"endive", Grams(60), {}, {}}}};
+  EXPECT_EQ(bowls, std::vector{expected});
+  EXPECT_EQ(counted(findBowl(collection, {"family", kitchen.today, 1}).value()), expected);
+}
+
+TEST_F(FeedingVerbs, BowlsOfAllGroupsComeGroupByGroup) {
+  std::vector<std::string> groups;
+  CountedBowlReader(collection)
+      .read(std::nullopt, kitchen.today, kitchen.today,
+            [&](const intake::CountedBowl& bowl) { groups.push_back(bowl.group); });
+  EXPECT_EQ(groups, (std::vector<std::string>{"family", "pair"}));
 }
 
 }  // namespace

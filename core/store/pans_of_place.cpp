@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/feeding_reading.h"
+#include "core/store/opening.h"
+#include "core/store/sqlite_statement.h"
+
+namespace tarebowl::store {
+
+std::vector<intake::ControlPan> pansOfPlace(const Collection& collection, const std::string& place,
+                                            quantity::Date from, quantity::Date to) {
+  return guarded(collection.file(), [&] {
+    PreparedStatement read(
+        collection.inner().connection,
+        "SELECT day, food, food_class, start_g, end_g FROM control_pan WHERE day BETWEEN ? "
+        "AND ? AND place_name = ? ORDER BY day, id");
+    const std::string first = quantity::isoDate(from);
+    const std::string last = quantity::isoDate(to);
+    read.bind(1, first);
+    read.bind(2, last);
+    read.bind(3, place);
+    std::vector<intake::ControlPan> pans;
+    while (read.step()) {
+      const auto day = quantity::parseDate(read.text(0));
+      if (!day) continue;
+      intake::ControlPan& pan = pans.emplace_back();
+      pan.place = place;
+      pan.day = *day;
+      pan.food = read.text(1);
+      pan.foodClass = read.text(2);
+      pan.start = quantity::Grams(read.real(3));
+      pan.end = quantity::Grams(read.real(4));
+    }
+    return pans;
+  });
+}
+
+}  // namespace tarebowl::store

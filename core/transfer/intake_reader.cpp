@@ -1,0 +1,117 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/intake_reader.h"
+
+#include "core/intake/time_of_sheet.h"
+#include "core/store/food_reading.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace tarebowl::transfer {
+
+namespace {
+
+using quantity::Date;
+using quantity::Grams;
+
+/// The coarsest of 1 g, 0.1 g … 0.001 g of which the grams are a whole number.
+double fineness(double grams, double step) {
+  constexpr double kFinest = 1e-3;
+  while (step > kFinest && std::abs(grams / step - std::round(grams / step)) > 1e-6) step /= 10.0;
+  return step;
+}
+
+double finest(const intake::CountedBowl& bowl, double step) {
+  for (const intake::CountedItem& item : bowl.items) {
+    if (item.weighed) step = fineness(item.weighed->value(), step);
+    if (item.leftover && item.leftover->left) step = fineness(item.leftover->left->value(), step);
+  }
+  return step;
+}
+
+constexpr Grams kCoarsest{1.0};
+
+/// Readings were taken for whole grams until all were seen; what is no reading of a scale has no step.
+void readWith(intake::FedBowl& bowl, Grams step) {
+  const auto refine = [step](intake::ScaleReading& reading) {
+    if (reading.step == kCoarsest) reading.step = step;
+  };
+  for (intake::FedItem& item : bowl.items) {
+    refine(item.offered);
+    if (auto* left = std::get_if<intake::ScaleReading>(&item.remains)) refine(*left);
+  }
+  if (bowl.remainder) refine(*bowl.remainder);
+}
+
+}  // namespace
+
+std::vector<std::string> classesWithoutPans() {
+  return {"supplement"};
+}
+
+IntakeReader::IntakeReader(const store::Collection& collection, std::string group, std::string place)
+    : collection_(collection), bowls_(collection), group_(std::move(group)), place_(std::move(place)) {}
+
+const std::optional<diet::DietFood>& IntakeReader::food(const std::string& code) {
+  const auto [at, fresh] = foods_.try_emplace(code);
+  if (fresh) at->second = store::dietFood(collection_, code);
+  return at->second;
+}
+
+intake::FoodKind IntakeReader::kindOf(const std::string& code, Grams step) {
+  const std::optional<diet::DietFood>& known = food(code);
+  return {known ? known->group : std::string(), step};
+}
+
+void IntakeReader::turnTo(std::string group, std::string place) {
+  group_ = std::move(group);
+  place_ = std::move(place);
+}
+
+const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
+  if (pans_ && pans_->place == place_ && pans_->from == from && pans_->to == to && pans_->step == step)
+    return *pans_;
+  const int apart = intake::BorrowRule().daysApart;
+  std::vector<intake::WaterPan> pans;
+  for (const intake::ControlPan& pan :
+       store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
+                          intake::dayOfNumber(intake::dayNumber(to) + apart)))
+    pans.push_back(intake::waterPan(pan, [&](const std::string& code) { return kindOf(code, step); }));
+  const auto ofDays = std::ranges::count_if(
+      pans, [&](const intake::WaterPan& pan) { return from <= pan.day && pan.day <= to; });
+  pans_ = Pans{place_,
+               from,
+               to,
+               step,
+               pans.size(),
+               static_cast<std::size_t>(ofDays),
+               intake::PanBook(pans, {}, classesWithoutPans())};
+  return *pans_;
+}
+
+IntakeReader::Stretch IntakeReader::read(Date from, Date to) {
+  Stretch stretch;
+  double step = kCoarsest.value();
+  bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) {
+    step = finest(bowl, step);
+    stretch.fed.push_back(
+        intake::fedBowl(bowl, place_, [&](const std::string& code) { return kindOf(code, kCoarsest); }));
+    if (bowl.diet.empty()) return;
+    stretch.diet = bowl.diet;
+    stretch.fedOn = bowl.day;
+  });
+  const Grams shown(step);
+  for (intake::FedBowl& bowl : stretch.fed) readWith(bowl, shown);
+  const Pans& pans = pansOf(from, to, shown);
+  stretch.pans = pans.count;
+  stretch.pansOfDays = pans.ofDays;
+  stretch.eaten.reserve(stretch.fed.size());
+  for (const intake::FedBowl& bowl : stretch.fed)
+    stretch.eaten.push_back(
+        intake::eatenFrom(bowl, pans.book, static_cast<std::uint32_t>(stretch.eaten.size())));
+  return stretch;
+}
+
+}  // namespace tarebowl::transfer

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/problem.h"
+#include "core/intake/eaten.h"
+#include "core/intake/from_records.h"
+#include "core/store/feeding_reading.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace tarebowl::transfer {
+
+/// Food groups of which the house states that they neither dry nor draw water overnight, so that they need no
+/// pan: powders (house rule, no source).
+[[nodiscard]] std::vector<std::string> classesWithoutPans();
+
+/// Reads what groups were fed and ate, stretch after stretch of days; each food is read once, and the pans of
+/// a place and stretch once for all groups that stand there.
+class IntakeReader {
+ public:
+  /// place: the group's section, where its pans stand.
+  IntakeReader(const store::Collection& collection, std::string group, std::string place);
+  /// Of no group yet.
+  explicit IntakeReader(const store::Collection& collection) : collection_(collection), bowls_(collection) {}
+  void turnTo(std::string group, std::string place);
+
+  struct Stretch {
+    std::vector<intake::FedBowl> fed{};      ///< in order of days and bowls
+    std::vector<intake::EatenBowl> eaten{};  ///< one for each of them
+    std::size_t pans = 0;                    ///< of these days and those around them that may be borrowed
+    std::size_t pansOfDays = 0;              ///< of these days alone
+    std::string diet{};                      ///< that the last bowl was fed by
+    std::optional<quantity::Date> fedOn{};   ///< the day of that bowl
+  };
+  /// Both days are in it. Pans are those of the place, a week around the days too, to borrow from. A reading
+  /// is as fine as the finest of these days: a scale that showed 12.3 g shows tenths. Throws StoreError.
+  [[nodiscard]] Stretch read(quantity::Date from, quantity::Date to);
+
+  /// Foods of all that was read so far, by their codes; nothing for one that the collection does not hold.
+  [[nodiscard]] const std::map<std::string, std::optional<diet::DietFood>>& foods() const { return foods_; }
+
+ private:
+  const std::optional<diet::DietFood>& food(const std::string& code);
+  [[nodiscard]] intake::FoodKind kindOf(const std::string& code, quantity::Grams step);
+  /// Pans that stood in a place around a stretch, and how many they are.
+  struct Pans {
+    std::string place{};
+    quantity::Date from{};
+    quantity::Date to{};
+    quantity::Grams step{};
+    std::size_t count = 0;
+    std::size_t ofDays = 0;
+    intake::PanBook book;
+  };
+  const Pans& pansOf(quantity::Date from, quantity::Date to, quantity::Grams step);
+
+  const store::Collection& collection_;
+  store::CountedBowlReader bowls_;
+  std::string group_;
+  std::string place_;
+  std::map<std::string, std::optional<diet::DietFood>> foods_;
+  std::optional<Pans> pans_;  ///< the last that were read
+};
+
+}  // namespace tarebowl::transfer

@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/group_reading.h"
+#include "core/transfer/intake_reader.h"
+
+namespace tarebowl::transfer {
+
+/// As the diet estimates energy that the last of these bowls was fed by.
+[[nodiscard]] food::EnergyMethod energyMethodOf(const store::Collection& collection,
+                                                const IntakeReader::Stretch& read);
+
+/// The targets that the group is fed by (none where none are in force) over the foods that were read and that
+/// the collection holds. Foods have no limits here: it is to judge by.
+[[nodiscard]] diet::BalanceProblem judgedProblem(const store::KnownGroup& group, const IntakeReader& reader,
+                                                 food::EnergyMethod method);
+
+/// All foods that were read; one that the collection does not hold has nothing known.
+[[nodiscard]] std::vector<diet::DietFood> foodsKnownOrNot(const IntakeReader& reader);
+
+}  // namespace tarebowl::transfer
