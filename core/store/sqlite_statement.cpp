@@ -87,7 +87,7 @@ long long PreparedStatement::number(int column) const {
 std::optional<long long> PreparedStatement::numberOrNull(int column) const {
   // Most numbers are neither: nothing reads as 0, and only then it is asked which of the two it is.
   const long long value = number(column);
-  if (value == 0 && sqlite3_column_type(inner_->statement, column) == SQLITE_NULL) return std::nullopt;
+  if (value == 0 && isNull(column)) return std::nullopt;
   return value;
 }
 
