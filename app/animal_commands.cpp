@@ -3,15 +3,19 @@
 #include "app/animal_commands.h"
 
 #include "app/energy_report.h"
+#include "app/json_text.h"
 #include "app/open_collection.h"
+#include "app/options.h"
 #include "app/text_table.h"
 #include "core/animal/animal_words.h"
 #include "core/exchange/wording.h"
 #include "core/store/animal_reading.h"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <memory>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -23,12 +27,14 @@ using Align = TextTable::Align;
 
 constexpr const char* kUnknown = "?";
 
+struct AnimalsWords {
+  std::string file{};
+  GroupAndDay of{};
+  bool table = false;
+};
+
 std::string inGrams(const std::optional<quantity::Kilograms>& mass) {
   return mass ? fmt::format("{:.0f}", quantity::toGrams(*mass).value()) : kUnknown;
-}
-
-std::string toText(const Json& json) {
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 
 std::string versionOf(const store::KnownGroup& known) {
@@ -135,14 +141,12 @@ int listGroups(const store::Collection& collection, quantity::Date day, bool asT
   return kDone;
 }
 
-}  // namespace
-
-int listAnimals(const Command& command, const Streams& streams) {
-  const store::Collection collection = openForReading(command.file.value());
-  const quantity::Date day = dayOf(command);
-  if (command.group.empty()) return listGroups(collection, day, command.table, streams.out);
-  const store::KnownGroup known = groupOf(command, collection);
-  if (command.table) {
+int listAnimals(const AnimalsWords& words, const Streams& streams) {
+  const store::Collection collection = openForReading(words.file);
+  const quantity::Date day = dayOf(words.of.day);
+  if (words.of.group.empty()) return listGroups(collection, day, words.table, streams.out);
+  const store::KnownGroup known = groupOf(collection, words.of.group, day);
+  if (words.table) {
     streams.out << oneGroupText(collection, known, day) << '\n' << exchange::kCaution;
     return kDone;
   }
@@ -150,6 +154,18 @@ int listAnimals(const Command& command, const Streams& streams) {
   json["groups"] = {oneGroupJson(collection, known, day)};
   streams.out << toText(json);
   return kDone;
+}
+
+}  // namespace
+
+void defineAnimals(CLI::App& app, Run& chosen) {
+  const auto words = std::make_shared<AnimalsWords>();
+  CLI::App& command = *app.add_subcommand(
+      "animals", "List the groups of a collection, or one with its animals, masses and energy need");
+  addCollectionFile(command, words->file);
+  addGroupAndDay(command, words->of);
+  addTableOrJson(command, words->table);
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return listAnimals(*words, streams); });
 }
 
 }  // namespace tarebowl::app

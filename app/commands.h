@@ -2,24 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/command_line.h"
-
-#include <iosfwd>
+#include "app/command.h"
 
 namespace tarebowl::app {
 
-/// What the program returns to the shell, as the documented problem format says.
-enum ExitStatus : int { kDone = 0, kInternalFailure = 1, kUnreadable = 2, kImpossible = 3 };
-
-/// Where a command reads and writes.
-struct Streams {
-  std::istream& in;
-  std::ostream& out;
-  std::ostream& err;
-};
-
-/// All but OpenWindow. Throws exchange::FormatError for a file that cannot be read, store::StoreError for a
-/// collection.
-[[nodiscard]] int runInTerminal(const Command& command, const Streams& streams);
+/// Every command of the terminal, in the order of the help. While app parses a line, the command that it
+/// names sets chosen, which must live as long as app.
+void defineCommands(CLI::App& app, Run& chosen);
 
 }  // namespace tarebowl::app

@@ -1,19 +1,24 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/diet_commands.h"
+#include "app/comparison_command.h"
+
 #include "app/difference_text.h"
+#include "app/json_text.h"
 #include "app/open_collection.h"
 #include "app/open_diet.h"
+#include "app/options.h"
 #include "app/text_table.h"
 #include "core/diet/diet_words.h"
 #include "core/exchange/wording.h"
 #include "core/transfer/desk_sheet.h"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <array>
+#include <memory>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -25,9 +30,14 @@ using exchange::shortNumber;
 using store::Collection;
 using transfer::DeskDiet;
 
-std::string toText(const Json& json) {
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
-}
+struct CompareWords {
+  std::string collection{};
+  std::string diet{};
+  int from = 0;  ///< version
+  int to = 0;    ///< 0: the newest
+  std::optional<quantity::Date> day{};
+  bool table = false;
+};
 
 Json differenceJson(const diet::VersionDifference& difference) {
   Json json{{"kind", animal::symbolOf(difference.kind)}};
@@ -76,16 +86,14 @@ Json rungJson(const exchange::SheetTarget* target) {
           {"state", target->state}};
 }
 
-}  // namespace
-
-int compareVersions(const Command& command, const Streams& streams) {
-  const Collection collection = openForReading(command.file.value());
-  const DeskDiet before = deskOf(command, collection, command.version);
-  const DeskDiet after = deskOf(command, collection, command.otherVersion);
+int compareVersions(const CompareWords& words, const Streams& streams) {
+  const Collection collection = openForReading(words.collection);
+  const DeskDiet before = deskOf(collection, {words.diet, words.from}, dayOf(words.day));
+  const DeskDiet after = deskOf(collection, {words.diet, words.to}, dayOf(words.day));
   const auto found = diet::differences(before.version.record.version, after.version.record.version);
   const std::array sheets{transfer::sheetOf(before), transfer::sheetOf(after)};
   Json json{{"format", "tarebowl-comparison/1"},
-            {"diet", command.diet},
+            {"diet", words.diet},
             {"from", before.version.record.version.number},
             {"to", after.version.record.version.number}};
   json["differences"] = Json::array();
@@ -102,7 +110,7 @@ int compareVersions(const Command& command, const Streams& streams) {
   const auto cost = [](const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); };
   json["cost_per_animal_and_day"] = {{"from", cost(sheets[0].costPerDay)},
                                      {"to", cost(sheets[1].costPerDay)}};
-  if (!command.table) {
+  if (!words.table) {
     streams.out << toText(json);
     return kDone;
   }
@@ -115,6 +123,24 @@ int compareVersions(const Command& command, const Streams& streams) {
                              shortNumber(sheets[1].costPerDay))
               << exchange::kCaution;
   return kDone;
+}
+
+}  // namespace
+
+void defineCompare(CLI::App& app, Run& chosen) {
+  const auto words = std::make_shared<CompareWords>();
+  CLI::App& command =
+      *app.add_subcommand("compare", "What one version of a diet says otherwise than another");
+  addCollectionFile(command, words->collection);
+  command.add_option("--diet", words->diet, "The code of a diet of the collection")->required();
+  command.add_option("--from", words->from, "The version before")
+      ->required()
+      ->check(CLI::Range(1, kMostVersions));
+  command.add_option("--to", words->to, "The version after (default: the newest)")
+      ->check(CLI::Range(1, kMostVersions));
+  addDay(command, words->day);
+  addTableOrJson(command, words->table);
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return compareVersions(*words, streams); });
 }
 
 }  // namespace tarebowl::app

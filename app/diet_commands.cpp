@@ -2,19 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/diet_commands.h"
 
+#include "app/json_text.h"
 #include "app/open_collection.h"
 #include "app/open_diet.h"
 #include "app/result_table.h"
 #include "app/text_table.h"
 #include "core/diet/diet_words.h"
-#include "core/diet/food_safety.h"
 #include "core/diet/judged.h"
-#include "core/diet/locked.h"
 #include "core/exchange/diet_json.h"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <memory>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -25,9 +26,12 @@ using Json = nlohmann::ordered_json;
 using store::Collection;
 using transfer::DeskDiet;
 
-std::string toText(const Json& json) {
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
-}
+struct DietsWords {
+  std::string collection{};
+  GroupAndDay of{};
+  DietWords diet{};
+  bool table = false;
+};
 
 Json versionJson(const store::VersionLine& line) {
   Json json{{"number", line.number}, {"state", animal::symbolOf(line.state)}};
@@ -43,14 +47,14 @@ std::string versionsText(const std::vector<store::VersionLine>& lines, const std
   return text;
 }
 
-int listAll(const Command& command, const Collection& collection, const Streams& streams) {
+int listAll(const DietsWords& words, const Collection& collection, const Streams& streams) {
   const auto lines = store::listVersions(collection);
   Json json{{"format", "tarebowl-diets/1"}, {"diets", Json::array()}};
   TextTable table({{"diet"}, {"name"}, {"group"}, {"versions"}, {"fed"}});
   for (const store::StoredDiet& diet : store::listDiets(collection)) {
     const auto& [code, name, group, note, invented] = diet.record;
-    if (!command.group.empty() && group != command.group) continue;
-    const auto fed = store::fedOn(collection, code, dayOf(command));
+    if (!words.of.group.empty() && group != words.of.group) continue;
+    const auto fed = store::fedOn(collection, code, dayOf(words.of.day));
     Json entry{{"code", code}, {"name", name}, {"group", group}};
     if (!note.empty()) entry["note"] = note;
     if (invented) entry["invented"] = true;
@@ -62,15 +66,15 @@ int listAll(const Command& command, const Collection& collection, const Streams&
     table.addRow({code, name, group, versionsText(lines, code),
                   fed ? std::to_string(fed->record.version.number) : "none"});
   }
-  streams.out << (command.table ? table.text() : toText(json));
+  streams.out << (words.table ? table.text() : toText(json));
   return kDone;
 }
 
-int showOne(const Command& command, const Collection& collection, const Streams& streams) {
-  const DeskDiet desk = deskOf(command, collection, command.version);
+int showOne(const DietsWords& words, const Collection& collection, const Streams& streams) {
+  const DeskDiet desk = deskOf(collection, words.diet, dayOf(words.of.day));
   const diet::DietSolution judged = diet::judged(desk.made.problem, desk.made.amounts);
   tellNotices(desk, streams.err);
-  if (command.table) {
+  if (words.table) {
     streams.out << judgementTable(desk.made.problem, judged);
     return kDone;
   }
@@ -85,22 +89,23 @@ int showOne(const Command& command, const Collection& collection, const Streams&
   return kDone;
 }
 
-}  // namespace
-
-int showDiets(const Command& command, const Streams& streams) {
-  const Collection collection = openForReading(command.file.value());
-  return command.diet.empty() ? listAll(command, collection, streams) : showOne(command, collection, streams);
+int showDiets(const DietsWords& words, const Streams& streams) {
+  const Collection collection = openForReading(words.collection);
+  return words.diet.diet.empty() ? listAll(words, collection, streams) : showOne(words, collection, streams);
 }
 
-diet::BalanceProblem dietProblemOf(const Command& command, const Streams& streams) {
-  const Collection collection = openForReading(command.file.value());
-  const DeskDiet desk = deskOf(command, collection, command.version);
-  tellNotices(desk, streams.err);
-  for (const diet::FoodFinding& finding : diet::findingsOn(desk.made.problem))
-    if (finding.forbids())
-      streams.err << fmt::format("not given: {} ({}: {})\n", desk.made.problem.foods[finding.food].id,
-                                 finding.ban, finding.reason);
-  return diet::withLocked(desk.made.problem, desk.made.amounts, desk.made.locked);
+}  // namespace
+
+void defineDiets(CLI::App& app, Run& chosen) {
+  const auto words = std::make_shared<DietsWords>();
+  CLI::App& command =
+      *app.add_subcommand("diets", "List the diets of a collection, or show one with its balance");
+  addCollectionFile(command, words->collection);
+  addGroupAndDay(command, words->of);
+  addDiet(command, words->diet);
+  command.get_option("--group")->excludes("--diet");
+  addTableOrJson(command, words->table);
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return showDiets(*words, streams); });
 }
 
 }  // namespace tarebowl::app

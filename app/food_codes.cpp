@@ -4,7 +4,9 @@
 
 #include <filesystem>
 #include <fstream>
+#include <istream>
 #include <sstream>
+#include <utility>
 
 namespace tarebowl::app {
 
@@ -16,21 +18,25 @@ std::string trimmed(const std::string& text) {
   return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
 }
 
+std::vector<std::string> codesParted(std::istream& text, char by) {
+  std::vector<std::string> codes;
+  for (std::string part; std::getline(text, part, by);)
+    if (std::string code = trimmed(part); !code.empty()) codes.push_back(std::move(code));
+  return codes;
+}
+
 }  // namespace
+
+std::vector<std::string> codesIn(const std::string& text) {
+  std::istringstream stream(text);
+  return codesParted(stream, ',');
+}
 
 std::vector<std::string> foodCodes(const std::string& foods) {
   std::error_code ignored;
-  const bool isFile = std::filesystem::is_regular_file(foods, ignored);
-  std::ostringstream text;
-  if (isFile)
-    text << std::ifstream(foods, std::ios::binary).rdbuf();
-  else
-    text << foods;
-  std::istringstream parts(text.str());
-  std::vector<std::string> codes;
-  for (std::string part; std::getline(parts, part, isFile ? '\n' : ',');)
-    if (std::string code = trimmed(part); !code.empty()) codes.push_back(std::move(code));
-  return codes;
+  if (!std::filesystem::is_regular_file(foods, ignored)) return codesIn(foods);
+  std::ifstream file(foods, std::ios::binary);
+  return codesParted(file, '\n');
 }
 
 }  // namespace tarebowl::app

@@ -2,15 +2,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/intake_commands.h"
 
+#include "app/command_line.h"
 #include "app/open_collection.h"
+#include "app/options.h"
 #include "app/text_table.h"
 #include "core/exchange/intake_report.h"
 #include "core/exchange/wording.h"
 #include "core/transfer/intake_period.h"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <memory>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -22,6 +26,16 @@ using exchange::IntakeToWrite;
 using exchange::shortNumber;
 
 constexpr int kDaysWithoutFrom = 28;
+
+struct IntakeWords {
+  std::string collection{};
+  std::string group{};
+  std::optional<quantity::Date> from{};
+  std::optional<quantity::Date> to{};  ///< nothing: today
+  std::string nutrients{};             ///< tagnames parted by commas
+  bool table = false;
+  bool csv = false;  ///< for a spreadsheet
+};
 
 /// Tagnames parted by commas; energy, protein, calcium and phosphorus where none is named.
 std::vector<food::NutrientId> nutrientsOf(const std::string& text) {
@@ -44,12 +58,12 @@ std::vector<food::NutrientId> nutrientsOf(const std::string& text) {
   return nutrients;
 }
 
-IntakeToWrite workOut(const Command& command, const store::Collection& collection) {
-  const quantity::Date to = dayOf(command);
+IntakeToWrite workOut(const IntakeWords& words, const store::Collection& collection) {
+  const quantity::Date to = dayOf(words.to);
   const quantity::Date from =
-      command.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
+      words.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
   if (from > to) throw UsageError("--from: expected a day that is not after " + quantity::isoDate(to));
-  const std::string group = groupOf(command, collection).group.record.code;
+  const std::string group = groupOf(collection, words.group, to).group.record.code;
   const auto period = transfer::readIntake(collection, group, from, to).value();
   IntakeToWrite made;
   made.group = group;
@@ -60,7 +74,7 @@ IntakeToWrite workOut(const Command& command, const store::Collection& collectio
   made.pans = period.pans;
   made.unknownFoods = period.unknownFoods;
   made.problem = period.problem;
-  made.report = intake::reportStudy(period.problem, period.eaten, nutrientsOf(command.nutrients));
+  made.report = intake::reportStudy(period.problem, period.eaten, nutrientsOf(words.nutrients));
   made.fractions = intake::learnFractions(period.eaten);
   made.choices = intake::choiceByLabel(period.eaten, {.leaveOutClasses = transfer::classesWithoutPans()});
   made.calciumToPhosphorus = intake::dailyRatio(period.eaten, contentsOf(period, food::nutrients::calcium()),
@@ -180,18 +194,33 @@ std::string asText(const IntakeToWrite& intake) {
   return text;
 }
 
-}  // namespace
-
-int showIntake(const Command& command, const Streams& streams) {
-  const store::Collection collection = openForReading(command.file.value());
-  const IntakeToWrite intake = workOut(command, collection);
-  if (command.csv)
+int showIntake(const IntakeWords& words, const Streams& streams) {
+  const IntakeToWrite intake = workOut(words, openForReading(words.collection));
+  if (words.csv)
     streams.out << exchange::intakeAsCsv(intake);
-  else if (command.table)
+  else if (words.table)
     streams.out << asText(intake) << '\n' << exchange::kCaution;
   else
     streams.out << exchange::intakeAsJson(intake);
   return kDone;
+}
+
+}  // namespace
+
+void defineIntake(CLI::App& app, Run& chosen) {
+  const auto words = std::make_shared<IntakeWords>();
+  CLI::App& command = *app.add_subcommand("intake", "What a group was offered, left and ate over some days");
+  addCollectionFile(command, words->collection);
+  addGroup(command, words->group)->required();
+  addDay(command, "--from", words->from, "The first day, YYYY-MM-DD (default: four weeks up to the last)");
+  addDay(command, "--to", words->to, "The last day, YYYY-MM-DD (default: today)");
+  command.add_option("--nutrient", words->nutrients,
+                     "Tagnames parted by commas (default: ENERC,PROCNT,CA,P)");
+  addTableOrJson(command, words->table);
+  command.add_flag("--csv", words->csv, "Print a row for each day and nutrient")
+      ->excludes("--table")
+      ->excludes("--json");
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return showIntake(*words, streams); });
 }
 
 }  // namespace tarebowl::app

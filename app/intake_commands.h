@@ -2,12 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/command_line.h"
-#include "app/commands.h"
+#include "app/command.h"
 
 namespace tarebowl::app {
 
-/// What a group ate: "tarebowl-intake/1", CSV or a table. Throws store::StoreError and UsageError.
-[[nodiscard]] int showIntake(const Command& command, const Streams& streams);
+/// intake: what a group ate: "tarebowl-intake/1", CSV or a table.
+void defineIntake(CLI::App& app, Run& chosen);
 
 }  // namespace tarebowl::app

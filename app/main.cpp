@@ -1,7 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command_line.h"
-#include "app/commands.h"
 #include "app/window.h"
 #include "core/exchange/problem_json.h"
 #include "core/store/store_error.h"
@@ -9,15 +8,22 @@
 #include <exception>
 #include <iostream>
 #include <string_view>
+#include <variant>
 
 namespace {
 
 using namespace tarebowl::app;
 
+int answer(const Asked& asked, int argc, char** argv, const Streams& streams) {
+  if (const auto* command = std::get_if<Run>(&asked)) return (*command)(streams);
+  if (const auto* window = std::get_if<OpenWindow>(&asked))
+    return openWindow(window->file, argc, argv, streams);
+  streams.out << std::get<ShowText>(asked).text;
+  return kDone;
+}
+
 int run(int argc, char** argv, const Streams& streams) {
-  const Command command = parseCommandLine(argc, argv);
-  const int status = command.kind == Command::Kind::OpenWindow ? openWindow(command, argc, argv, streams)
-                                                               : runInTerminal(command, streams);
+  const int status = answer(parseCommandLine(argc, argv), argc, argv, streams);
   streams.out.flush();
   if (streams.out) return status;
   streams.err << "tarebowl: the result could not be written\n";

@@ -12,4 +12,7 @@ namespace tarebowl::app {
 /// A line for each rule of a profile that the problem cannot hold, and why.
 void tellNotCounted(const std::vector<diet::RuleNotCounted>& rules, std::ostream& out);
 
+/// A line for each food that these animals may not be given, and why.
+void tellNotGiven(const diet::BalanceProblem& problem, std::ostream& out);
+
 }  // namespace tarebowl::app

@@ -3,6 +3,7 @@
 #include "app/open_collection.h"
 
 #include "app/author.h"
+#include "app/command_line.h"
 #include "core/store/backup.h"
 
 #include <fmt/format.h>
@@ -30,27 +31,24 @@ store::Collection openForWriting(const std::string& file) {
   return collection;
 }
 
-quantity::Date dayOf(const Command& command) {
-  return command.day.value_or(today());
-}
-
-store::KnownGroup groupOf(const Command& command, const store::Collection& collection) {
-  auto known = store::knowGroup(collection, command.group, dayOf(command));
+store::KnownGroup groupOf(const store::Collection& collection, const std::string& code, quantity::Date day) {
+  auto known = store::knowGroup(collection, code, day);
   if (!known)
-    throw UsageError(fmt::format("{}: there is no group {}; {}", collection.file().string(), command.group,
-                                 groupsOf(collection)));
+    throw UsageError(
+        fmt::format("{}: there is no group {}; {}", collection.file().string(), code, groupsOf(collection)));
   return std::move(*known);
 }
 
-store::KnownGroup fedGroupOf(const Command& command, const store::Collection& collection) {
-  store::KnownGroup known = groupOf(command, collection);
+store::KnownGroup fedGroupOf(const store::Collection& collection, const std::string& code,
+                             quantity::Date day) {
+  store::KnownGroup known = groupOf(collection, code, day);
   if (known.profile) return known;
   const std::string& profile = known.group.record.profile;
-  const std::string day = quantity::isoDate(dayOf(command));
-  throw UsageError(fmt::format(
-      "{}: the group {} {}", collection.file().string(), command.group,
-      profile.empty() ? "has no target profile yet"
-                      : fmt::format("is fed by {}, of which no version is in force on {}", profile, day)));
+  throw UsageError(fmt::format("{}: the group {} {}", collection.file().string(), code,
+                               profile.empty()
+                                   ? "has no target profile yet"
+                                   : fmt::format("is fed by {}, of which no version is in force on {}",
+                                                 profile, quantity::isoDate(day))));
 }
 
 }  // namespace tarebowl::app

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/command_line.h"
 #include "core/store/group_reading.h"
 
 #include <string>
@@ -14,13 +13,12 @@ namespace tarebowl::app {
 /// For a command that will write: today's backup is made before, where there is none yet.
 [[nodiscard]] store::Collection openForWriting(const std::string& file);
 
-/// The day that the command is about.
-[[nodiscard]] quantity::Date dayOf(const Command& command);
-
-/// The group that the command names, on that day. Throws UsageError, with the groups there are.
-[[nodiscard]] store::KnownGroup groupOf(const Command& command, const store::Collection& collection);
+/// The group of this code, on that day. Throws UsageError, with the groups there are.
+[[nodiscard]] store::KnownGroup groupOf(const store::Collection& collection, const std::string& code,
+                                        quantity::Date day);
 
 /// The same with targets. Throws UsageError where it has no profile in force on that day.
-[[nodiscard]] store::KnownGroup fedGroupOf(const Command& command, const store::Collection& collection);
+[[nodiscard]] store::KnownGroup fedGroupOf(const store::Collection& collection, const std::string& code,
+                                           quantity::Date day);
 
 }  // namespace tarebowl::app

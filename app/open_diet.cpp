@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/open_diet.h"
 
+#include "app/command_line.h"
 #include "app/not_counted.h"
-#include "app/open_collection.h"
 
 #include <fmt/format.h>
 
@@ -15,22 +15,30 @@ namespace tarebowl::app {
 using store::Collection;
 using transfer::DeskDiet;
 
-std::vector<store::StoredVersion> versionsOf(const Command& command, const Collection& collection) {
-  if (!store::findDiet(collection, command.diet))
-    throw UsageError(fmt::format("--diet: there is no diet {} in {} (see tarebowl diets)", command.diet,
+std::vector<store::StoredVersion> versionsOf(const Collection& collection, const std::string& diet) {
+  if (!store::findDiet(collection, diet))
+    throw UsageError(fmt::format("--diet: there is no diet {} in {} (see tarebowl diets)", diet,
                                  collection.file().string()));
-  return store::versionsOfDiet(collection, command.diet);
+  return store::versionsOfDiet(collection, diet);
 }
 
-DeskDiet deskOf(const Command& command, const Collection& collection, int number) {
-  const auto versions = versionsOf(command, collection);
-  const auto found = std::find_if(versions.rbegin(), versions.rend(), [number](const auto& version) {
-    return number == 0 || version.record.version.number == number;
+DeskDiet deskOf(const Collection& collection, const DietWords& words, quantity::Date day) {
+  const auto versions = versionsOf(collection, words.diet);
+  const auto found = std::find_if(versions.rbegin(), versions.rend(), [&words](const auto& version) {
+    return words.version == 0 || version.record.version.number == words.version;
   });
   if (found == versions.rend())
-    throw UsageError(number == 0 ? command.diet + " has no version yet"
-                                 : fmt::format("there is no version {} of {}", number, command.diet));
-  return transfer::readDesk(collection, found->id, dayOf(command)).value();
+    throw UsageError(words.version == 0
+                         ? words.diet + " has no version yet"
+                         : fmt::format("there is no version {} of {}", words.version, words.diet));
+  return transfer::readDesk(collection, found->id, day).value();
+}
+
+DeskDiet fedDeskOf(const Collection& collection, DietWords words, quantity::Date day) {
+  if (words.version == 0)
+    if (const auto fed = store::fedOn(collection, words.diet, day))
+      words.version = fed->record.version.number;
+  return deskOf(collection, words, day);
 }
 
 void tellNotices(const DeskDiet& desk, std::ostream& out) {

@@ -2,22 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/command_line.h"
+#include "app/options.h"
 #include "core/transfer/desk_diet.h"
 
 #include <iosfwd>
+#include <string>
 #include <vector>
 
 namespace tarebowl::app {
 
-/// The versions of the command's diet. Throws UsageError where there is no such diet.
-[[nodiscard]] std::vector<store::StoredVersion> versionsOf(const Command& command,
-                                                           const store::Collection& collection);
+/// Throws UsageError where there is no such diet.
+[[nodiscard]] std::vector<store::StoredVersion> versionsOf(const store::Collection& collection,
+                                                           const std::string& diet);
 
-/// One version of the command's diet on the command's day; 0: the newest. Throws UsageError where it is not
-/// there.
-[[nodiscard]] transfer::DeskDiet deskOf(const Command& command, const store::Collection& collection,
-                                        int number);
+/// One version of a diet on a day, where none is named the newest. Throws UsageError where it is not there.
+[[nodiscard]] transfer::DeskDiet deskOf(const store::Collection& collection, const DietWords& words,
+                                        quantity::Date day);
+
+/// The same, where none is named the one that is fed on the day, or else the newest.
+[[nodiscard]] transfer::DeskDiet fedDeskOf(const store::Collection& collection, DietWords words,
+                                           quantity::Date day);
 
 /// What a person must know before trusting the numbers, a line each.
 void tellNotices(const transfer::DeskDiet& desk, std::ostream& out);

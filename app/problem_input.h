@@ -2,14 +2,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/command_line.h"
-#include "app/commands.h"
+#include "app/options.h"
 #include "core/diet/problem.h"
 
 namespace tarebowl::app {
 
-/// The command's problem file, or standard input for "-"; foods without values come from the command's
-/// collection. Throws exchange::FormatError and store::StoreError.
-[[nodiscard]] diet::BalanceProblem readProblemFile(const Command& command, const Streams& streams);
+/// Where a problem comes from.
+struct ProblemWords {
+  std::string file{};                   ///< a problem file, "-" for standard input; with a diet, a collection
+  std::string collection{};             ///< what the file's foods without values come from; empty: nothing
+  DietWords diet{};                     ///< of the collection in file, instead of a problem file
+  std::optional<quantity::Date> day{};  ///< that the diet is read on; nothing: today
+};
+
+/// The problem in the file. Throws exchange::FormatError and store::StoreError.
+[[nodiscard]] diet::BalanceProblem readProblemFile(const ProblemWords& words, const Streams& streams);
+
+/// The problem in the file, or the one that the design desk solves for the version of the diet, locked foods
+/// held; what has happened since that was written is told beside it. Throws UsageError too.
+[[nodiscard]] diet::BalanceProblem problemOf(const ProblemWords& words, const Streams& streams);
 
 }  // namespace tarebowl::app

@@ -1,21 +1,25 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/weigh_in_commands.h"
+
 #include "app/author.h"
-#include "app/kitchen_commands.h"
+#include "app/command_line.h"
+#include "app/day_sheets.h"
 #include "app/open_collection.h"
+#include "app/options.h"
 #include "core/exchange/kitchen_tables.h"
 #include "core/exchange/wording.h"
-#include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
 #include "core/store/feeding_verbs.h"
 #include "core/transfer/kitchen_day.h"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <fstream>
 #include <istream>
-#include <map>
+#include <memory>
 #include <ostream>
 
 namespace tarebowl::app {
@@ -23,6 +27,13 @@ namespace tarebowl::app {
 namespace {
 
 using intake::WeighingDoubt;
+
+struct WeighInWords {
+  std::string collection{};
+  std::string table{};  ///< CSV file, "-" for standard input
+  std::optional<quantity::Date> day{};
+  bool confirm = false;  ///< keep what would be asked about
+};
 
 std::string_view textOf(WeighingDoubt doubt) {
   switch (doubt) {
@@ -48,65 +59,13 @@ std::string_view textOf(WeighingDoubt doubt) {
   return "is doubtful";
 }
 
-/// Sheets of a day, section by section, and what is wrong with the lines of a table.
-class DaySheets {
- public:
-  DaySheets(const store::Collection& collection, quantity::Date day, const Command& command)
-      : collection_(collection), day_(day), table_(command.tableFile) {}
-
-  struct Place {
-    const intake::PrepBowl* bowl = nullptr;
-    const intake::BowlItem* item = nullptr;  ///< nothing for the bowl as a whole
-  };
-  /// Nothing where the sheet has no such place; then it is told.
-  std::optional<Place> find(std::size_t line, const std::string& group, int bowl, const std::string& food) {
-    const auto stored = store::findGroup(collection_, group);
-    if (!stored) return wrong(line, "there is no group " + group);
-    const intake::PrepSheet& sheet = sheetOf(stored->record.section);
-    const auto found = std::ranges::find(sheet.bowls, intake::BowlKey{group, day_, bowl},
-                                         [](const intake::PrepBowl& b) { return b.bowl.key; });
-    if (found == sheet.bowls.end())
-      return wrong(line, fmt::format("{} has no bowl {} on {}", group, bowl, quantity::isoDate(day_)));
-    if (food == "*") return Place{&*found};
-    for (const intake::BowlItem& item : found->bowl.items)
-      if (!item.swappedOut && (item.food == food || std::to_string(item.item) == food))
-        return Place{&*found, &item};
-    return wrong(line, fmt::format("bowl {} of {} has no food {}", bowl, group, food));
-  }
-  std::nullopt_t wrong(std::size_t line, const std::string& what) {
-    told_.push_back(fmt::format("{}: line {}: {}", table_, line, what));
-    return std::nullopt;
-  }
-  /// Writes to err what was found, if anything.
-  [[nodiscard]] bool isRight(std::ostream& err) const {
-    for (const std::string& line : told_) err << line << '\n';
-    return told_.empty();
-  }
-  void open(store::Collection& collection, const store::Author& author) const {
-    for (const auto& [section, sheet] : sheets_) transfer::openDay(collection, sheet, author);
-  }
-
- private:
-  const intake::PrepSheet& sheetOf(const std::string& section) {
-    const auto known = sheets_.find(section);
-    if (known != sheets_.end()) return known->second;
-    return sheets_.emplace(section, transfer::readPrepSheet(collection_, section, day_)).first->second;
-  }
-
-  const store::Collection& collection_;
-  quantity::Date day_;
-  std::string table_;
-  std::map<std::string, intake::PrepSheet> sheets_;
-  std::vector<std::string> told_;
-};
-
 template <class Lines>
-Lines readTable(const Command& command, const Streams& streams,
+Lines readTable(const std::string& file, const Streams& streams,
                 Lines (*read)(std::istream&, const std::string&)) {
-  if (command.tableFile == "-") return read(streams.in, "standard input");
-  std::ifstream table(command.tableFile, std::ios::binary);
-  if (!table) throw UsageError(command.tableFile + ": cannot be read");
-  return read(table, command.tableFile);
+  if (file == "-") return read(streams.in, "standard input");
+  std::ifstream table(file, std::ios::binary);
+  if (!table) throw UsageError(file + ": cannot be read");
+  return read(table, file);
 }
 
 int nothingWritten(std::ostream& err, const char* advice) {
@@ -135,13 +94,11 @@ std::string askedAbout(const exchange::WeightLine& line, const DaySheets::Place&
   return text;
 }
 
-}  // namespace
-
-int weighInTable(const Command& command, const Streams& streams) {
-  const auto lines = readTable(command, streams, &exchange::readWeights);
-  store::Collection collection = openForWriting(command.file.value());
+int weighInTable(const WeighInWords& words, const Streams& streams) {
+  const auto lines = readTable(words.table, streams, &exchange::readWeights);
+  store::Collection collection = openForWriting(words.collection);
   const transfer::JudgedBy by{store::toleranceRule(collection), transfer::kitchenFoods(collection)};
-  DaySheets sheets(collection, dayOf(command), command);
+  DaySheets sheets(collection, dayOf(words.day), words.table);
   std::vector<store::WeightRead> weights;
   std::vector<std::pair<store::WeightRead, std::string>> corrections;
   std::string asked;
@@ -161,7 +118,7 @@ int weighInTable(const Command& command, const Streams& streams) {
   }
   if (!sheets.isRight(streams.err)) return nothingWritten(streams.err, "put the table right");
   streams.err << asked;
-  if (!asked.empty() && !command.confirm)
+  if (!asked.empty() && !words.confirm)
     return nothingWritten(streams.err, "put the table right, or keep it as it is with --confirm");
   const store::Author author{whoIsThere(), nowInUtc()};
   sheets.open(collection, author);
@@ -172,10 +129,10 @@ int weighInTable(const Command& command, const Streams& streams) {
   return kDone;
 }
 
-int takeLeftovers(const Command& command, const Streams& streams) {
-  const auto lines = readTable(command, streams, &exchange::readLeftovers);
-  store::Collection collection = openForWriting(command.file.value());
-  DaySheets sheets(collection, dayOf(command), command);
+int takeLeftovers(const WeighInWords& words, const Streams& streams) {
+  const auto lines = readTable(words.table, streams, &exchange::readLeftovers);
+  store::Collection collection = openForWriting(words.collection);
+  DaySheets sheets(collection, dayOf(words.day), words.table);
   struct Found {
     DaySheets::Place place{};
     const exchange::LeftoverLine* line = nullptr;
@@ -215,6 +172,36 @@ int takeLeftovers(const Command& command, const Streams& streams) {
   kept.insert(kept.end(), remainders.begin(), remainders.end());
   tellKept(streams, kept, corrected);
   return kDone;
+}
+
+void addCollectionAndTable(CLI::App& command, WeighInWords& words) {
+  addCollectionFile(command, words.collection);
+  command.add_option("TABLE", words.table, "NAME.csv, or - for standard input")->required();
+}
+
+void addDayOfSheet(CLI::App& command, WeighInWords& words) {
+  addDay(command, "--day", words.day, "The day of the sheet, YYYY-MM-DD (default: today)");
+}
+
+}  // namespace
+
+void defineWeighIn(CLI::App& app, Run& chosen) {
+  const auto weights = std::make_shared<WeighInWords>();
+  CLI::App& weighIn = *app.add_subcommand(
+      "weigh-in", "Write down what bowls weigh: CSV with the titles group,bowl,food,g,reason");
+  addCollectionAndTable(weighIn, *weights);
+  weighIn.add_flag("--confirm", weights->confirm, "Keep weights as they are that would be asked about");
+  addDayOfSheet(weighIn, *weights);
+  runWhenNamed(weighIn, chosen,
+               [weights](const Streams& streams) { return weighInTable(*weights, streams); });
+
+  const auto leftovers = std::make_shared<WeighInWords>();
+  CLI::App& left = *app.add_subcommand(
+      "leftovers", "Write down what was left: CSV with the titles group,bowl,food,how,left_g,lost_g,reason");
+  addCollectionAndTable(left, *leftovers);
+  addDayOfSheet(left, *leftovers);
+  runWhenNamed(left, chosen,
+               [leftovers](const Streams& streams) { return takeLeftovers(*leftovers, streams); });
 }
 
 }  // namespace tarebowl::app

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window.h"
 
+#include "app/solve_command.h"
 #include "core/exchange/problem_json.h"
 
 #ifdef TAREBOWL_HAS_UI
@@ -61,9 +62,7 @@ std::optional<std::filesystem::path> samplePath() {
   return std::nullopt;
 }
 
-int openWindow(const Command& command, int argc, char** argv, const Streams& streams) {
-  std::optional<std::filesystem::path> file;
-  if (command.file) file = *command.file;
+int openWindow(std::optional<std::filesystem::path> file, int argc, char** argv, const Streams& streams) {
   const auto reason = windowIsMissing();
   if (!reason) {
     if (file && file->extension() != ".tarebowl")
@@ -76,11 +75,10 @@ int openWindow(const Command& command, int argc, char** argv, const Streams& str
     return kUnreadable;
   }
   streams.err << "tarebowl: " << *reason << "; solving " << file->string() << " in the terminal instead\n";
-  Command inTerminal = command;
-  inTerminal.kind = Command::Kind::Solve;
-  inTerminal.table = true;
-  inTerminal.file = file->string();
-  return runInTerminal(inTerminal, streams);
+  SolveWords words;
+  words.problem.file = file->string();
+  words.table = true;
+  return solve(words, streams);
 }
 
 }  // namespace tarebowl::app

@@ -4,15 +4,27 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <sstream>
 
 namespace tarebowl::app {
 namespace {
 
+using nlohmann::json;
+using ::testing::AllOf;
 using ::testing::HasSubstr;
 using ::testing::Not;
 using ::testing::Optional;
+using ::testing::StartsWith;
 
-Command parsed(std::vector<const char*> words) {
+/// 1 g of limestone holds 380 mg of calcium.
+constexpr const char* kPowder = R"({ "format": "tarebowl-problem/1",
+  "foods": [{ "id": "limestone", "name": "Limestone", "per_100_g": { "WATER": 0, "CA": 38000 }, "max_g": 10 }],
+  "targets": [{ "id": "ca", "nutrient": "CA", "min": 380, "unit": "mg", "basis": "day", "hard": true }],
+  "reference": { "limestone": 1 } })";
+
+Asked parsed(std::vector<const char*> words) {
   words.insert(words.begin(), "tarebowl");
   return parseCommandLine(static_cast<int>(words.size()), words.data());
 }
@@ -26,48 +38,57 @@ std::string complaintAbout(const std::vector<const char*>& words) {
   return "no complaint";
 }
 
+std::optional<std::string> windowFile(const std::vector<const char*>& words) {
+  return std::get<OpenWindow>(parsed(words)).file;
+}
+
+std::string textOf(const std::vector<const char*>& words) {
+  return std::get<ShowText>(parsed(words)).text;
+}
+
+/// What the command prints that these words name, with the powder as standard input.
+std::string printed(const std::vector<const char*>& words) {
+  std::istringstream in(kPowder);
+  std::ostringstream out;
+  std::ostringstream err;
+  EXPECT_EQ(std::get<Run>(parsed(words))({in, out, err}), kDone) << err.str();
+  return out.str();
+}
+
 TEST(CommandLine, WithoutWordsOpensTheWindowOnTheSample) {
-  const Command command = parsed({});
-  EXPECT_EQ(command.kind, Command::Kind::OpenWindow);
-  EXPECT_EQ(command.file, std::nullopt);
+  EXPECT_EQ(windowFile({}), std::nullopt);
 }
 
 TEST(CommandLine, WithAFileOpensTheWindowOnIt) {
-  const Command command = parsed({"bowl.json"});
-  EXPECT_EQ(command.kind, Command::Kind::OpenWindow);
-  EXPECT_THAT(command.file, Optional(std::string("bowl.json")));
+  EXPECT_THAT(windowFile({"bowl.json"}), Optional(std::string("bowl.json")));
 }
 
 TEST(CommandLine, LeavesTheThemeToTheWindow) {
-  EXPECT_EQ(parsed({"--theme", "dark", "bowl.json"}).kind, Command::Kind::OpenWindow);
+  EXPECT_THAT(windowFile({"--theme", "dark", "bowl.json"}), Optional(std::string("bowl.json")));
   EXPECT_THAT(complaintAbout({"--theme", "pink"}), HasSubstr("--theme"));
 }
 
 TEST(CommandLine, SolvesAFileAsJsonForTenSecondsUnlessToldOtherwise) {
-  const Command usual = parsed({"solve", "bowl.json"});
-  EXPECT_EQ(usual.kind, Command::Kind::Solve);
-  EXPECT_THAT(usual.file, Optional(std::string("bowl.json")));
-  EXPECT_FALSE(usual.table);
-  EXPECT_EQ(usual.deadline, std::chrono::seconds(10));
-  const Command told = parsed({"solve", "--table", "--seconds", "0.5", "bowl.json"});
-  EXPECT_TRUE(told.table);
-  EXPECT_EQ(told.deadline, std::chrono::milliseconds(500));
+  EXPECT_EQ(json::parse(printed({"solve", "-"}))["status"], "balanced");
+  EXPECT_THAT(textOf({"solve", "--help"}), HasSubstr("--seconds FLOAT:FLOAT in [0.001 - 86400]=10"));
+  EXPECT_THAT(printed({"solve", "--table", "--seconds", "0.5", "-"}), HasSubstr("Limestone"));
 }
 
 TEST(CommandLine, ReadsADashAsStandardInput) {
-  EXPECT_THAT(parsed({"balance", "-"}).file, Optional(std::string("-")));
+  EXPECT_EQ(json::parse(printed({"balance", "-"}))["grams"]["limestone"], 1);
 }
 
 TEST(CommandLine, ListsNutrients) {
-  EXPECT_EQ(parsed({"nutrients"}).kind, Command::Kind::Nutrients);
-  EXPECT_FALSE(parsed({"nutrients", "--json"}).table);
-  EXPECT_TRUE(parsed({"nutrients", "--table"}).table);
+  EXPECT_EQ(json::parse(printed({"nutrients"}))["format"], "tarebowl-nutrients/1");
+  EXPECT_EQ(printed({"nutrients", "--json"}), printed({"nutrients"}));
+  EXPECT_THAT(printed({"nutrients", "--table"}),
+              AllOf(HasSubstr("Crude protein"), Not(HasSubstr("tarebowl-nutrients/1"))));
 }
 
 TEST(CommandLine, AnswersHelpAndVersion) {
-  EXPECT_THAT(parsed({"--help"}).text, HasSubstr("solve"));
-  EXPECT_THAT(parsed({"solve", "--help"}).text, HasSubstr("--seconds"));
-  EXPECT_THAT(parsed({"--version"}).text, HasSubstr("tarebowl "));
+  EXPECT_THAT(textOf({"--help"}), HasSubstr("solve"));
+  EXPECT_THAT(textOf({"solve", "--help"}), HasSubstr("--seconds"));
+  EXPECT_THAT(textOf({"--version"}), HasSubstr("tarebowl "));
 }
 
 TEST(CommandLine, RefusesWhatItDoesNotKnowInOneLine) {
@@ -86,6 +107,13 @@ TEST(CommandLine, RefusesWhatItDoesNotKnowInOneLine) {
     EXPECT_THAT(complaintAbout(slip), HasSubstr("see tarebowl --help")) << ::testing::PrintToString(slip);
     EXPECT_THAT(complaintAbout(slip), Not(HasSubstr("\n")));
   }
+}
+
+TEST(CommandLine, RefusesWhatIsNoDayBeforeAnyFileIsRead) {
+  EXPECT_EQ(complaintAbout({"targets", "no-such.tarebowl", "--group", "g", "--day", "2026-02-30"}),
+            "--day: expected a day as YYYY-MM-DD, found \"2026-02-30\"");
+  EXPECT_THAT(complaintAbout({"intake", "no-such.tarebowl", "--group", "g", "--to", "today"}),
+              StartsWith("--to: expected a day"));
 }
 
 }  // namespace

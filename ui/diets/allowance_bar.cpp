@@ -3,7 +3,7 @@
 #include "ui/diets/allowance_bar.h"
 
 #include "ui/collection/food_names.h"
-#include "ui/diets/food_picker.h"
+#include "ui/collection/food_picker.h"
 #include "ui/diets/version_text.h"
 #include "ui/shared/number_reading.h"
 

@@ -14,6 +14,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -170,8 +171,25 @@ void ExplorePane::build() {
   layout->setSpacing(6);
   layout->addLayout(row);
   layout->addWidget(chart_, 1);
+  layout->addWidget(makeWords());
+}
+
+/// A few lines in sight, the rest by scrolling: the chart needs the height more.
+QWidget* ExplorePane::makeWords() {
+  constexpr int kLines = 4;
+  auto* words = new QWidget;
+  auto* layout = new QVBoxLayout(words);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(4);
   layout->addWidget(reading_);
   layout->addWidget(sentence_);
+  auto* scroll = new QScrollArea;
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setFixedHeight(kLines * fontMetrics().lineSpacing() + 4);
+  scroll->setWidget(words);
+  return scroll;
 }
 
 void ExplorePane::showEvent(QShowEvent* event) {

@@ -38,6 +38,7 @@ class ExplorePane : public QWidget {
 
  private:
   void build();
+  [[nodiscard]] QWidget* makeWords();
   void fillSubjects();
   void choose(const TraceSubject& subject);
   void begin(bool fresh);

@@ -212,8 +212,6 @@ const diet::TargetBalance& LadderModel::targetAt(int row) const {
 
 Rung LadderModel::rungAt(int row) const {
   const diet::TargetBalance& target = targetAt(row);
-  const bool isOwn = !view_.basis && view_.energy == EnergyUnit::Kilocalorie;
-  if (isOwn) return rungOf(desk_.problem(), target);
   return rungOf(desk_.problem(), target, scaleOf(desk_.problem(), refOf(target), bowl_, view_));
 }
 

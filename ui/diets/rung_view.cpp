@@ -29,6 +29,13 @@ std::optional<double> sumOf(const diet::Supply& supply, const Eigen::VectorXd& g
   return sum > 0.0 ? std::optional(sum) : std::nullopt;
 }
 
+/// Nothing where it is no unit of energy.
+std::optional<EnergyUnit> energyUnitOf(quantity::Unit unit) {
+  if (unit == quantity::Unit::Kilocalorie) return EnergyUnit::Kilocalorie;
+  if (unit == quantity::Unit::Kilojoule) return EnergyUnit::Kilojoule;
+  return std::nullopt;
+}
+
 /// How much of the basis there is a day.
 std::optional<double> amountOn(Basis basis, const BowlAmounts& bowl, const diet::Eater& eater) {
   switch (basis) {
@@ -85,13 +92,12 @@ RungScale scaleOf(const diet::BalanceProblem& problem, RungRef rung, const BowlA
     }
   }
   quantity::Unit unit = target.unit;
-  const bool inKilojoules = view.energy == EnergyUnit::Kilojoule;
-  if (inKilojoules && unit == quantity::Unit::Kilocalorie) {
-    scale.factor *= perKilocalorie(view.energy);
-    unit = quantity::Unit::Kilojoule;
+  if (const auto stated = energyUnitOf(unit)) {
+    scale.factor *= perKilocalorie(view.energy) / perKilocalorie(*stated);
+    unit = unitOf(view.energy);
   }
   scale.unit = unitPerBasis(unit, basis);
-  if (inKilojoules && basis == Basis::Energy) {
+  if (view.energy == EnergyUnit::Kilojoule && basis == Basis::Energy) {
     // 1000 kcal are 4.184 MJ.
     scale.factor /= perKilocalorie(view.energy);
     scale.unit = RungWords::tr("%1/MJ").arg(unitText(unit));

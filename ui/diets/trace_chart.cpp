@@ -183,30 +183,42 @@ void TraceChart::drawLines(QPainter& painter) const {
   const QRectF scale(0, area.top() - height / 2, kLeft - 5, height);
   painter.drawText(scale, Qt::AlignRight | Qt::AlignVCenter, tr("%1 g").arg(measured(most)));
   painter.drawText(scale.translated(0, area.height()), Qt::AlignRight | Qt::AlignVCenter, tr("0"));
-  // Names beside the ends of their lines, moved apart where they would lie on each other.
+  for (int i = 0; i < static_cast<int>(state_.grams.size()); ++i)
+    drawLine(painter, state_.grams[static_cast<std::size_t>(i)], area, most, i);
+  nameLines(painter, area, most);
+}
+
+/// Names beside the ends of their lines, moved apart where they would lie on each other. Where not all have
+/// room, the lines that change most are named (they come first) and the others counted.
+void TraceChart::nameLines(QPainter& painter, const QRectF& area, double most) const {
+  const double height = painter.fontMetrics().height();
+  const double apart = height - 2;
+  const auto room = std::max<std::size_t>(1, static_cast<std::size_t>((area.height() + height / 2) / apart));
+  const bool allFit = state_.grams.size() <= room;
+  const std::size_t named = allFit ? state_.grams.size() : std::max<std::size_t>(1, room - 1);
   std::vector<std::pair<double, int>> ends;
-  for (int i = 0; i < static_cast<int>(state_.grams.size()); ++i) {
-    const TraceLine& line = state_.grams[static_cast<std::size_t>(i)];
-    drawLine(painter, line, area, most, i);
-    ends.emplace_back(yOf(line.values.back(), area, most), i);
-  }
+  for (std::size_t i = 0; i < named; ++i)
+    ends.emplace_back(yOf(state_.grams[i].values.back(), area, most), static_cast<int>(i));
   std::ranges::sort(ends);
-  const double apart =
-      std::min(height - 2, area.height() / std::max<double>(1.0, static_cast<double>(ends.size())));
-  double lowest = area.bottom() + height / 2;
+  double lowest = area.bottom() + height / 2 - (allFit ? 0.0 : apart);
   for (auto end = ends.rbegin(); end != ends.rend(); ++end) {
     end->first = std::min(end->first, lowest - height / 2);
     lowest = end->first + height / 2 - apart;
   }
+  const auto write = [&](double top, const QColor& colour, const QString& text) {
+    painter.setPen(colour);
+    painter.drawText(QRectF(area.right() + 6, top, kRight - 8, height), Qt::AlignLeft | Qt::AlignVCenter,
+                     painter.fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(kRight - 8)));
+  };
   double free = area.top() - height / 2;
   for (const auto& [y, i] : ends) {
     const double top = std::max(free, y - height / 2);
-    painter.setPen(penOf(i).color());
-    painter.drawText(QRectF(area.right() + 6, top, kRight - 8, height), Qt::AlignLeft | Qt::AlignVCenter,
-                     painter.fontMetrics().elidedText(state_.grams[static_cast<std::size_t>(i)].name,
-                                                      Qt::ElideRight, static_cast<int>(kRight - 8)));
+    write(top, penOf(i).color(), state_.grams[static_cast<std::size_t>(i)].name);
     free = top + apart;
   }
+  if (!allFit)
+    write(free, currentTheme().soft,
+          tr("and %n that change less", nullptr, static_cast<int>(state_.grams.size() - named)));
 }
 
 void TraceChart::drawLower(QPainter& painter) const {

@@ -61,6 +61,7 @@ class TraceChart : public QWidget {
   [[nodiscard]] double atOf(double x) const;
   void drawAxis(QPainter& painter) const;
   void drawLines(QPainter& painter) const;
+  void nameLines(QPainter& painter, const QRectF& area, double most) const;
   void drawLower(QPainter& painter) const;
   void drawLine(QPainter& painter, const TraceLine& line, const QRectF& area, double most, int style) const;
   void step(int direction);

@@ -67,7 +67,9 @@ void CookingCard::build() {
 
 void CookingCard::fillRaw(const std::string& code) {
   raw_->clear();
-  raw_->addItem(tr("none: it is not worked out"), QString());
+  const bool isMixed = desk_.page() && desk_.page()->food.record.recipe;
+  raw_->addItem(isMixed ? tr("none: it is mixed from other foods") : tr("none: it is not worked out"),
+                QString());
   for (const food::FoodLine& line : desk_.foods())
     if (!desk_.page() || FoodId{line.id} != desk_.page()->food.id)
       raw_->addItem(choiceText(line), QString::fromStdString(line.code));

@@ -72,8 +72,10 @@ class FoodDesk : public QObject {
   void setByHand(const food::Override& value);
   void takeHandAway(food::NutrientId nutrient);
   void changePlan(const std::vector<food::PlannedAnalysis>& plan);
-  /// Nothing: the food is not worked out from another.
+  /// Nothing: the food is not worked out from another. What it was mixed from goes, as it cannot be both.
   void changeCooking(const std::optional<food::Cooking>& cooking);
+  /// Nothing: the food is not mixed from others. What it was cooked from goes, as it cannot be both.
+  void changeRecipe(const std::optional<food::Recipe>& recipe);
 
   /// An import that was written on another thread for this desk: it goes on the way back.
   void takeImport(TakenImport import);

@@ -153,7 +153,16 @@ void FoodDesk::changeCooking(const std::optional<food::Cooking>& cooking) {
   if (!page_ || page_->food.record.cooking == cooking) return;
   store::FoodRecord record = page_->food.record;
   record.cooking = cooking;
+  if (cooking) record.recipe.reset();
   editRecord(std::move(record), tr("change what %1 is cooked from").arg(text(page_->food.record.food.name)));
+}
+
+void FoodDesk::changeRecipe(const std::optional<food::Recipe>& recipe) {
+  if (!page_ || page_->food.record.recipe == recipe) return;
+  store::FoodRecord record = page_->food.record;
+  record.recipe = recipe;
+  if (recipe) record.cooking.reset();
+  editRecord(std::move(record), tr("change what %1 is mixed from").arg(text(page_->food.record.food.name)));
 }
 
 }  // namespace tarebowl::ui

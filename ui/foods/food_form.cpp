@@ -4,9 +4,11 @@
 
 #include "ui/foods/cooking_card.h"
 #include "ui/foods/plan_card.h"
+#include "ui/foods/recipe_card.h"
 #include "ui/foods/stated_text.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/format.h"
+#include "ui/shared/segmented_switch.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -15,6 +17,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <set>
@@ -60,6 +63,8 @@ FoodForm::FoodForm(FoodDesk& desk, QWidget* parent)
       form_(makeChoice(tr("Form"))),
       group_(makeChoice(tr("Group"))),
       inStock_(new QCheckBox(tr("in stock"))),
+      making_(new SegmentedSwitch(tr("How it is made"), {tr("cooked"), tr("mixed")})),
+      makingCard_(new QStackedWidget),
       complaint_(makeBanner()) {
   build();
   connect(&desk_, &FoodDesk::pageChanged, this, &FoodForm::showFood);
@@ -117,16 +122,41 @@ void FoodForm::build() {
 
 QWidget* FoodForm::makeCards() {
   auto* plan = new PlanCard(desk_);
-  auto* cooking = new CookingCard(desk_);
   auto* cards = new QWidget;
   auto* layout = new QHBoxLayout(cards);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(10);
   layout->addWidget(plan, 1);
-  layout->addWidget(cooking, 1);
+  layout->addWidget(makeMaking(), 1);
   connect(plan, &PlanCard::complained, this, &FoodForm::complain);
-  connect(cooking, &CookingCard::complained, this, &FoodForm::complain);
   return cards;
+}
+
+QWidget* FoodForm::makeMaking() {
+  auto* cooking = new CookingCard(desk_);
+  auto* recipe = new RecipeCard(desk_);
+  connect(cooking, &CookingCard::complained, this, &FoodForm::complain);
+  connect(recipe, &RecipeCard::complained, this, &FoodForm::complain);
+  making_->setToolTips({tr("Worked out from one raw food"), tr("Worked out from the parts of a house mix")});
+  connect(making_, &SegmentedSwitch::chosen, makingCard_, &QStackedWidget::setCurrentIndex);
+  makingCard_->addWidget(cooking);
+  makingCard_->addWidget(recipe);
+  auto* making = new QWidget;
+  auto* layout = new QVBoxLayout(making);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(6);
+  layout->addWidget(making_, 0, Qt::AlignLeft);
+  layout->addWidget(makingCard_, 1);
+  return making;
+}
+
+/// The card of what the food is now; where it is neither, the one that was looked at last.
+void FoodForm::showMaking() {
+  const store::FoodRecord& record = desk_.page()->food.record;
+  if (!record.cooking && !record.recipe) return;
+  const int index = record.recipe ? 1 : 0;
+  making_->setCurrent(index);
+  makingCard_->setCurrentIndex(index);
 }
 
 QLineEdit* FoodForm::addField(QFormLayout& form, const QString& name, const QString& hint) {
@@ -159,6 +189,8 @@ void FoodForm::showFood() {
   inStock_->setChecked(food.inStock);
   note_->setText(QString::fromStdString(food.note));
   complaint_->hide();
+  if (shown_ != desk_.page()->food.id) showMaking();
+  shown_ = desk_.page()->food.id;
 }
 
 std::optional<food::Food> FoodForm::read() {

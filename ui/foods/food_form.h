@@ -11,8 +11,11 @@ class QComboBox;
 class QFormLayout;
 class QLabel;
 class QLineEdit;
+class QStackedWidget;
 
 namespace tarebowl::ui {
+
+class SegmentedSwitch;
 
 /// What a food is, apart from its composition. Each field is kept as soon as it is left.
 class FoodForm : public QWidget {
@@ -31,6 +34,8 @@ class FoodForm : public QWidget {
   void keep();
   void complain(const QString& what);
   [[nodiscard]] QWidget* makeCards();
+  [[nodiscard]] QWidget* makeMaking();
+  void showMaking();
   [[nodiscard]] std::optional<food::Food> read();
 
   FoodDesk& desk_;
@@ -44,7 +49,10 @@ class FoodForm : public QWidget {
   QLineEdit* price_;
   QCheckBox* inStock_;
   QLineEdit* note_;
+  SegmentedSwitch* making_;     ///< cooked from one food, or mixed from several
+  QStackedWidget* makingCard_;  ///< the card of it
   QLabel* complaint_;
+  std::optional<FoodId> shown_{};
 };
 
 }  // namespace tarebowl::ui

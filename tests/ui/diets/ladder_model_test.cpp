@@ -170,6 +170,19 @@ TEST_F(LadderTest, ReadsEnergyInKilojoules) {
   EXPECT_EQ(rungAt(rowOf(kCalcium)).unit.toStdString(), "g/MJ");
 }
 
+// 62.76 kJ are 15 kcal.
+TEST_F(LadderTest, ReadsATargetThatIsStatedInKilojoulesAsThePersonReadsEnergy) {
+  diet::BalanceProblem problem = exampleProblem();
+  problem.targets[kEnergy].unit = quantity::Unit::Kilojoule;
+  problem.targets[kEnergy].min = 62.76;
+  problem.targets[kEnergy].max = std::nullopt;
+  desk.open(problem);
+  const Rung energy = rungAt(rowOf(kEnergy));
+  EXPECT_NEAR(energy.value.value(), 16.0, 1e-9);
+  EXPECT_NEAR(energy.min.value(), 15.0, 1e-9);
+  EXPECT_EQ(energy.unit.toStdString(), "kcal a day");
+}
+
 TEST_F(LadderTest, StandsAsStatedOrByName) {
   model.setView({LadderOrder::Table, {}, EnergyUnit::Kilocalorie, false});
   EXPECT_EQ(rowOf(kVitaminD), static_cast<int>(kVitaminD));

@@ -37,6 +37,13 @@ bool same(std::optional<double> shown, const json& said, double scale) {
   return shown && std::abs(*shown - value) <= 1e-9 * std::max(1.0, std::abs(value));
 }
 
+/// The command says energy in the target's own unit, the window in the person's: kcal where nobody chose.
+double inKilocalories(const diet::BalanceProblem& problem, RungRef rung) {
+  const bool isInKilojoules = rung.kind == diet::TargetKind::Nutrient &&
+                              problem.targets.at(rung.index).unit == quantity::Unit::Kilojoule;
+  return isInKilojoules ? 1.0 / 4.184 : 1.0;
+}
+
 RC_GTEST_PROP(LadderProperty, ShowsWhatTheCommandSaysOfTheExportedProblem, ()) {
   diet::BalanceProblem problem = diet::testing::drawSensibleProblem();
   problem.reference = diet::testing::drawDiet(problem);
@@ -61,7 +68,8 @@ RC_GTEST_PROP(LadderProperty, ShowsWhatTheCommandSaysOfTheExportedProblem, ()) {
     int row = 0;
     while (idOf(desk.problem(), ladder.refAt(row)) != line.at("id").get<std::string>()) ++row;
     const Rung rung = ladder.index(row, RungName).data(kRungRole).value<Rung>();
-    const double scale = shownValue(ladder.refAt(row), 1.0);
+    const double scale =
+        shownValue(ladder.refAt(row), 1.0) * inKilocalories(desk.problem(), ladder.refAt(row));
     RC_ASSERT(rung.mark == markOf(line.at("state").get<std::string>()));
     RC_ASSERT(same(rung.value, line.at("value"), scale));
     RC_ASSERT(same(rung.min, line.value("min", json()), scale));

@@ -3,10 +3,13 @@
 #include "ui/foods/food_form.h"
 
 #include "tests/ui/foods/example_foods.h"
+#include "ui/collection/food_picker.h"
 #include "ui/foods/cooking_card.h"
 #include "ui/foods/food_text.h"
 #include "ui/foods/nutrient_numbers_model.h"
 #include "ui/foods/plan_card.h"
+#include "ui/foods/recipe_card.h"
+#include "ui/foods/recipe_parts_model.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -39,6 +42,16 @@ class FoodFormTest : public ::testing::Test {
     raw.setCurrentIndex(raw.findData(QString::fromUtf8(code)));
     emit raw.activated(raw.currentIndex());
     settle(desk);
+  }
+
+  RecipeCard& recipe() { return *form.findChild<RecipeCard*>(); }
+  void mixIn(const char* code) { emit recipe().picker().picked(QString::fromUtf8(code)); }
+  void grams(int row, const char* number) {
+    recipe().parts().setData(recipe().parts().index(row, RecipePartsModel::Grams), QString::fromUtf8(number));
+    settle(desk);
+  }
+  QString shownShare(int row) {
+    return recipe().parts().index(row, RecipePartsModel::Share).data().toString();
   }
 
   ExampleCollection example;
@@ -86,6 +99,47 @@ TEST_F(FoodFormTest, ACookedFoodIsWorkedOutFromTheRawOne) {
   EXPECT_DOUBLE_EQ(amountOf(desk, "CA").value_or(-1.0), 36.0) << "0.8 of 45";
   cookFrom("");
   EXPECT_FALSE(desk.page()->food.record.cooking.has_value());
+}
+
+TEST_F(FoodFormTest, AHouseMixIsWorkedOutFromItsPartsOnceAllGramsAreSaid) {
+  mixIn("crickets");
+  mixIn("grubs");
+  grams(0, "10");
+  EXPECT_FALSE(desk.page()->food.record.recipe.has_value()) << "nobody said how many grams of grubs";
+  EXPECT_THAT(recipe().parts().complaint().toStdString(), HasSubstr("Grubs"));
+  grams(1, "30");
+  ASSERT_TRUE(desk.page()->food.record.recipe.has_value());
+  EXPECT_DOUBLE_EQ(amountOf(desk, "CA").value_or(-1.0), (10.0 * 45.0 + 30.0 * 900.0) / 40.0);
+  EXPECT_EQ(shownShare(1), QStringLiteral("75\u00A0%"));
+  desk.undoStack().undo();
+  settle(desk);
+  EXPECT_FALSE(desk.page()->food.record.recipe.has_value());
+}
+
+TEST_F(FoodFormTest, ARecipeTakesThePlaceOfCookingAndSaysSoBefore) {
+  cookFrom("crickets");
+  EXPECT_THAT(recipe().standing().toStdString(), HasSubstr("cooked from Crickets"));
+  mixIn("grubs");
+  grams(0, "5");
+  EXPECT_FALSE(desk.page()->food.record.cooking.has_value());
+  EXPECT_DOUBLE_EQ(amountOf(desk, "CA").value_or(-1.0), 900.0);
+}
+
+TEST_F(FoodFormTest, AFoodIsNotMixedFromItself) {
+  std::string complaint;
+  QObject::connect(&recipe(), &RecipeCard::complained,
+                   [&](const QString& what) { complaint = what.toStdString(); });
+  mixIn("kale-raw");
+  EXPECT_THAT(complaint, HasSubstr("from itself"));
+  EXPECT_EQ(recipe().parts().rowCount(), 0);
+}
+
+TEST_F(FoodFormTest, TheLastPartTakenOutLeavesNoRecipe) {
+  mixIn("grubs");
+  grams(0, "5");
+  recipe().parts().remove(0);
+  settle(desk);
+  EXPECT_FALSE(desk.page()->food.record.recipe.has_value());
 }
 
 TEST_F(FoodFormTest, AFoodWithSamplesIsNotRemovedAndTheWayBackStays) {

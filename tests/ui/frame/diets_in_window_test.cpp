@@ -7,7 +7,7 @@
 #include "tests/ui/shared/named_controls.h"
 #include "ui/diets/compare_pane.h"
 #include "ui/diets/diets_room.h"
-#include "ui/diets/food_picker.h"
+#include "ui/collection/food_picker.h"
 #include "ui/diets/suggestions.h"
 #include "ui/frame/main_window.h"
 

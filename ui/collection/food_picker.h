@@ -6,6 +6,8 @@
 
 #include <QLineEdit>
 
+#include <functional>
+
 class QStandardItemModel;
 
 namespace tarebowl::ui {
@@ -14,6 +16,9 @@ namespace tarebowl::ui {
 class FoodPicker : public QLineEdit {
   Q_OBJECT
  public:
+  /// The best `most` foods for a text.
+  using Find = std::function<std::vector<food::FoodLine>(const QString& text, std::size_t most)>;
+  explicit FoodPicker(Find find, QWidget* parent = nullptr);
   explicit FoodPicker(const FoodNames& names, QWidget* parent = nullptr);
 
  signals:
@@ -27,7 +32,7 @@ class FoodPicker : public QLineEdit {
   void take(const QModelIndex& index);
   void takeFirst();
 
-  const FoodNames& names_;
+  Find find_;
   QStandardItemModel* found_;
   bool taken_ = false;  // the text in the field has done its work
 };

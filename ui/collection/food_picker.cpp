@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/diets/food_picker.h"
+#include "ui/collection/food_picker.h"
 
 #include <QAbstractItemView>
 #include <QCompleter>
@@ -26,7 +26,11 @@ QString textOf(const food::FoodLine& line) {
 }  // namespace
 
 FoodPicker::FoodPicker(const FoodNames& names, QWidget* parent)
-    : QLineEdit(parent), names_(names), found_(new QStandardItemModel(this)) {
+    : FoodPicker([&names](const QString& text, std::size_t most) { return names.find(text, most); }, parent) {
+}
+
+FoodPicker::FoodPicker(Find find, QWidget* parent)
+    : QLineEdit(parent), find_(std::move(find)), found_(new QStandardItemModel(this)) {
   setPlaceholderText(tr("Add a food: type part of its name (Ctrl+I)…"));
   setAccessibleName(tr("Add a food of the collection by part of its name"));
   setClearButtonEnabled(true);
@@ -44,7 +48,7 @@ FoodPicker::FoodPicker(const FoodNames& names, QWidget* parent)
 void FoodPicker::look(const QString& text) {
   found_->clear();
   if (text.trimmed().isEmpty()) return;
-  for (const food::FoodLine& line : names_.find(text, kMostOffered)) {
+  for (const food::FoodLine& line : find_(text, kMostOffered)) {
     auto* item = new QStandardItem(textOf(line));
     item->setData(QString::fromStdString(line.code), kCodeRole);
     found_->appendRow(item);
