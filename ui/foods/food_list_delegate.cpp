@@ -26,7 +26,7 @@ void FoodListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
   const QRect box = option.rect.adjusted(7, 0, -7, 0);
   painter->setFont(option.font);
   painter->setPen(left ? theme.soft : unknown ? theme.unknown : theme.ink);
-  painter->drawText(box, Qt::AlignVCenter | (left ? Qt::AlignLeft : Qt::AlignRight),
+  painter->drawText(box, static_cast<int>(Qt::AlignVCenter | (left ? Qt::AlignLeft : Qt::AlignRight)),
                     option.fontMetrics.elidedText(text, Qt::ElideRight, box.width()));
 }
 
