@@ -60,13 +60,13 @@ void LeftoverPane::build() {
   row->addWidget(field_);
   row->addWidget(unit);
   row->addStretch(1);
+  addWord(*row, tr("E  of all together, by eye"), [this] { noteByEye(); });
   auto* words = new QHBoxLayout;
   addWord(*words, tr("A  all eaten"), [this] { note(LeftoverKind::AllEaten, {}); });
   addWord(*words, tr("N  not weighed"), [this] { note(LeftoverKind::NotWeighed, {}); });
   addWord(*words, tr("S  spilled"), [this] { note(LeftoverKind::Spilled, typed()); });
   addWord(*words, tr("T  stolen"), [this] { note(LeftoverKind::Stolen, typed()); });
   addWord(*words, tr("M  all together"), [this] { noteTogether(); });
-  addWord(*words, tr("E  of that, by eye"), [this] { noteByEye(); });
   words->addStretch(1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 12, 16, 12);
