@@ -8,6 +8,8 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
 #include <sstream>
 
 namespace tarebowl::app {
@@ -101,6 +103,30 @@ TEST(IntakeCommand, AnswersWrongDaysGroupsAndNutrientsWithASentence) {
   EXPECT_EQ(misspelt.status, 2);
   EXPECT_THAT(misspelt.err, HasSubstr("PROCNT"));
   EXPECT_EQ(tarebowl({"intake", file, "--group", "dragons", "--to", "today"}).status, 2);
+}
+
+TEST(IntakeCommand, WritesTheReportOfAStudy) {
+  const auto file = fileWith("fennec-study.html", "");
+  const Outcome written = tarebowl({"intake", brackenmere(), "--group", "fennecs", "--from", "2026-10-12",
+                                    "--to", "2026-11-24", file.string()});
+  EXPECT_EQ(written.status, 0) << written.err;
+  std::ifstream in(file);
+  const std::string page{std::istreambuf_iterator<char>(in), {}};
+  EXPECT_THAT(page, HasSubstr("INVENTED SAMPLE"));
+  EXPECT_THAT(page, HasSubstr("The mean day against the targets"));
+  const Outcome other = tarebowl({"intake", brackenmere(), "--group", "fennecs", "study.doc"});
+  EXPECT_EQ(other.status, 2);
+  EXPECT_THAT(other.err, HasSubstr("NAME.html or NAME.xlsx"));
+}
+
+TEST(ZooIntakeCommand, SetsAllGroupsSideBySide) {
+  const Outcome outcome = tarebowl({"zoo-intake", brackenmere(), "--from", "2026-10-26", "--to", "2026-11-24",
+                                    "--nutrient", "CA", "--csv"});
+  ASSERT_EQ(outcome.status, 0) << outcome.err;
+  EXPECT_THAT(outcome.out,
+              HasSubstr("section,group,days,days_known,bowls,nutrient,unit,offered,eaten,coverage"));
+  for (const char* group : {"fennecs", "dragons", "lemurs", "tenrecs"})
+    EXPECT_THAT(outcome.out, HasSubstr(std::string(",") + group + ",30,"));
 }
 
 TEST(IntakeCommand, DaysWithoutABowlAreNone) {

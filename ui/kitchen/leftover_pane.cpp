@@ -58,11 +58,11 @@ void LeftoverPane::build() {
   row->addWidget(field_);
   row->addWidget(unit);
   row->addStretch(1);
+  addWord(*row, tr("E  of all together, by eye"), Qt::Key_E);
   auto* words = new QHBoxLayout;
   addWord(*words, tr("A  all eaten"), Qt::Key_A);
   addWord(*words, tr("N  not weighed"), Qt::Key_N);
   addWord(*words, tr("M  all together"), Qt::Key_M);
-  addWord(*words, tr("E  of that, by eye"), Qt::Key_E);
   words->addStretch(1);
   addWord(*words, tr("P  control pans"), Qt::Key_P);
   auto* losses = new QHBoxLayout;
