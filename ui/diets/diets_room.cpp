@@ -194,7 +194,14 @@ void DietsRoom::wirePages() {
   connect(rotationEntry_, &RotationEntry::refused, this, &DietsRoom::complain);
   connect(rotation_, &RotationPane::dismissed, this, &DietsRoom::backToTheDesk);
   connect(rotation_, &RotationPane::told, this, &DietsRoom::tell);
-  connect(desk_, &DietDesk::opened, this, &DietsRoom::backToTheDesk);
+  connect(desk_, &DietDesk::opened, this, [this] {
+    if (pages_->currentWidget() == swap_) backToTheDesk();
+  });
+  // What the calendar writes has the diet read again: only another one takes it away.
+  connect(version_, &VersionDocument::opened, this, [this] {
+    const bool isSame = version_->isOpen() && version_->shown()->version.id == planner_->version();
+    if (pages_->currentWidget() == rotation_ && !isSame) backToTheDesk();
+  });
 }
 
 void DietsRoom::showPage(QWidget& page) {

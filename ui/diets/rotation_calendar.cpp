@@ -3,6 +3,7 @@
 #include "ui/diets/rotation_calendar.h"
 
 #include "ui/diets/rotation_cell_delegate.h"
+#include "ui/shared/cell_painting.h"
 #include "ui/shared/table_copy.h"
 
 #include <QHeaderView>
@@ -57,7 +58,8 @@ void RotationCalendar::goTo(const CalendarCell& cell) {
 void RotationCalendar::fitColumns() {
   const int columns = model_.columnCount();
   if (columns == 0) return;
-  const int least = fontMetrics().horizontalAdvance(QStringLiteral("30 Nov")) + 22;
+  // Room for a state: its mark and its word.
+  const int least = QFontMetrics(smaller(font())).horizontalAdvance(tr("%1 missed").arg(10)) + 34;
   horizontalHeader()->setMinimumSectionSize(least);
   horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   constexpr int kMostInSight = 9;

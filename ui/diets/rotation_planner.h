@@ -36,6 +36,7 @@ class RotationPlanner : public QObject {
   };
   /// Lists the rotations of a version and shows the one that has today, or that comes next, or the last.
   void open(const std::string& dietCode, store::VersionId version, int number);
+  [[nodiscard]] store::VersionId version() const { return version_; }
   [[nodiscard]] const std::vector<Listed>& list() const { return list_; }
   void show(store::RotationId id);
   /// Nothing where the version has no rotation, or none is read yet.
