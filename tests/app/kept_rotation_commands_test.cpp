@@ -42,8 +42,9 @@ json foxes(const std::string& collection) {
 json bowlsOn(const std::string& collection, const std::string& day) {
   const Outcome outcome = tarebowl({"prep", collection, "--day", day, "--section", "Small Mammals"});
   EXPECT_EQ(outcome.status, 0) << outcome.err;
+  const json sheet = json::parse(outcome.out);
   json bowls = json::array();
-  for (const json& bowl : json::parse(outcome.out).at("bowls"))
+  for (const json& bowl : sheet.at("bowls"))
     if (bowl.at("group") == "fennecs") bowls.push_back(bowl);
   return bowls;
 }

@@ -194,7 +194,7 @@ TEST_F(WindowTest, TheHoldSwitchStopsSolving) {
 }
 
 TEST_F(WindowTest, TheFirstRungIsOpenAndAnotherOpensByChoosingIt) {
-  auto* ladder = window.findChild<BalanceLadder*>();
+  auto* ladder = window.diets().balancePane().findChild<BalanceLadder*>();
   EXPECT_EQ(ladder->currentIndex().row(), 0);
   window.diets().balancePane().choose({diet::TargetKind::Nutrient, kEnergy});
   EXPECT_EQ(ladder->currentIndex().data().toString().toStdString(), "Metabolizable energy");
