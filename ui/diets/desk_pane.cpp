@@ -140,6 +140,7 @@ void DeskPane::buildHeader() {
   title_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   subtitle_->setProperty("soft", true);
   subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  subtitle_->setWordWrap(true);
   auto* words = new QVBoxLayout;
   words->setSpacing(1);
   words->addWidget(title_);

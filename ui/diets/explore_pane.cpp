@@ -176,7 +176,7 @@ void ExplorePane::build() {
 
 /// A few lines in sight, the rest by scrolling: the chart needs the height more.
 QWidget* ExplorePane::makeWords() {
-  constexpr int kLines = 4;
+  constexpr int kLines = 3;
   auto* words = new QWidget;
   auto* layout = new QVBoxLayout(words);
   layout->setContentsMargins(0, 0, 0, 0);

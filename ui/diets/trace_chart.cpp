@@ -66,7 +66,7 @@ QSize TraceChart::sizeHint() const {
   return {520, 260};
 }
 QSize TraceChart::minimumSizeHint() const {
-  return {320, 190};
+  return {320, 110};
 }
 
 void TraceChart::show(TraceChartState state) {

@@ -23,7 +23,6 @@
 namespace tarebowl::ui {
 namespace {
 
-constexpr double kMillisADay = 86'400'000.0;
 constexpr double kWheelStep = 1.25;
 constexpr double kSwatch = 20.0;
 constexpr double kLegendGap = 14.0;

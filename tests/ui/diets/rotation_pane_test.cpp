@@ -74,6 +74,15 @@ TEST_F(RotationPaneTest, DaysArePlannedByAForm) {
   EXPECT_EQ(pane.form().from(), quantity::parseDate("2026-12-02").value()) << "after those that are planned";
 }
 
+// 768 pixels less the bars of the desktop and of the window.
+TEST_F(RotationPaneTest, FitsTheSmallestScreenWithItsPlanAndWithItsForm) {
+  constexpr int kRoom = 700;
+  plan();
+  EXPECT_LE(pane.minimumSizeHint().height(), kRoom);
+  press(QStringLiteral("Plan days…"));
+  EXPECT_LE(pane.minimumSizeHint().height(), kRoom);
+}
+
 TEST_F(RotationPaneTest, KeysMoveAFoodAndLockACell) {
   plan();
   QTest::keyClick(&pane.calendar(), Qt::Key_Right, Qt::AltModifier);

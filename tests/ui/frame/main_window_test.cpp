@@ -177,6 +177,18 @@ TEST_F(WindowTest, ALimitCountsOnceItIsFinished) {
   EXPECT_NEAR(desk.draft().grams[kLimestone].value(), 0.2, 1e-9);
 }
 
+// 768 pixels less the bar of the desktop's window.
+TEST_F(WindowTest, FitsTheSmallestScreenWhicheverLineIsChosen) {
+  constexpr int kRoom = 740;
+  IngredientTable& table = window.diets().deskPane().table();
+  table.setFocus();
+  for (int row = 0; row < table.model()->rowCount(); ++row) {
+    table.setCurrentIndex(table.model()->index(row, Column::Food));
+    QTest::qWait(0);
+    EXPECT_LE(window.minimumSizeHint().height(), kRoom) << "line " << row;
+  }
+}
+
 TEST_F(WindowTest, SpaceTurnsTheLock) {
   IngredientTable& table = window.diets().deskPane().table();
   table.setFocus();
