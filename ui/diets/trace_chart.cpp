@@ -218,7 +218,7 @@ void TraceChart::nameLines(QPainter& painter, const QRectF& area, double most) c
   }
   if (!allFit)
     write(free, currentTheme().soft,
-          tr("and %n that change less", nullptr, static_cast<int>(state_.grams.size() - named)));
+          tr("and %n more", nullptr, static_cast<int>(state_.grams.size() - named)));
 }
 
 void TraceChart::drawLower(QPainter& painter) const {
