@@ -107,7 +107,7 @@ std::vector<Index> knownInMost(const Larder& larder) {
 void addShares(const Larder& larder, const VectorXd& hidden, Index most, RowWriter& writer) {
   std::vector<std::string> groups = larder.groups;
   std::ranges::sort(groups);
-  groups.erase(std::ranges::unique(groups).begin(), groups.end());
+  groups.erase(std::unique(groups.begin(), groups.end()), groups.end());
   const double total = larder.dryMatter.dot(hidden);
   Index added = 0;
   for (std::size_t g = 0; g + 1 < groups.size() && added < most; ++g) {

@@ -11,9 +11,10 @@
 namespace tarebowl::ui {
 namespace {
 
-/// A hand that moves wants a good bowl now; a hand that rests can wait for the proof.
-constexpr std::chrono::milliseconds kPatience[] = {std::chrono::milliseconds(250),
-                                                   std::chrono::milliseconds(4000)};
+/// A hand that moves wants a good bowl within the frame, a hand that stops a better one; a hand that rests
+/// can wait for the proof. Each go searches anew: the goes before cost a sixteenth of it at most.
+constexpr std::chrono::milliseconds kPatience[] = {
+    std::chrono::milliseconds(8), std::chrono::milliseconds(250), std::chrono::milliseconds(4000)};
 
 bool isClosed(const diet::DietSolution& solution) {
   const bool hasBowl =

@@ -44,7 +44,6 @@ constexpr double kPlace = 1e-8;
 const TracedBound kFirstMin{TracedBound::Of::Rule, 0, BoundSide::Min};
 const TracedBound kFirstMax{TracedBound::Of::Rule, 0, BoundSide::Max};
 const TracedBound kGreensMax{TracedBound::Of::Food, 0, BoundSide::Max};
-const TracedBound kGreensMin{TracedBound::Of::Food, 0, BoundSide::Min};
 
 // 2 mg a gram of greens until their 200 g are used up at 400 mg; then 0.4 mg a gram of insects.
 TEST(Explore, ATargetTakesTheCheapFoodFirstAndThenTheDearOne) {
