@@ -330,7 +330,8 @@ LexicographicSimplex::Outcome LexicographicSimplex::run() {
       isFresh = true;
       continue;
     }
-    // Round and round on one vertex by what is rounding: whether it is an answer is verified by whoever asked.
+    // Round and round on one vertex by what is rounding: whether it is an answer is verified by whoever
+    // asked.
     if (outcome == Outcome::IterationLimit) return isPrimalFeasible() ? Outcome::Optimal : outcome;
     const bool wasFresh = isFresh && sinceRebuild_ == 0;
     if (outcome == Outcome::Optimal) {
