@@ -107,6 +107,7 @@ void PiecewiseSimplex::recomputeValues() {
 }
 
 void PiecewiseSimplex::addToBasicValues(Eigen::Index column, double move) {
+  if (rowCount_ == 0) return;  // nothing to point into
   const Eigen::Index width = s_.tableau.cols();
   const double* const entries = s_.tableau.data() + column;
   double* const values = s_.basicValue.data();
