@@ -151,7 +151,7 @@ int listAnimals(const AnimalsWords& words, const Streams& streams) {
     return kDone;
   }
   Json json{{"format", "tarebowl-animals/1"}, {"day", quantity::isoDate(day)}};
-  json["groups"] = {oneGroupJson(collection, known, day)};
+  json["groups"] = Json::array({oneGroupJson(collection, known, day)});
   streams.out << toText(json);
   return kDone;
 }
