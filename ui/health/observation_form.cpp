@@ -52,7 +52,7 @@ ObservationForm::ObservationForm(QWidget* parent)
       low_(makeField(tr("Lab's range, low"), tr("from"), 60)),
       high_(makeField(tr("Lab's range, high"), tr("to"), 60)),
       note_(makeField(tr("Note"), tr("note"), 0)),
-      file_(makeField(tr("File beside the collection"), tr("file, from the collection's folder"), 0)),
+      file_(makeField(tr("File beside the collection"), tr("attached file"), 0)),
       keep_(new QPushButton(tr("Keep"))),
       keepAnyway_(new QPushButton(tr("Keep as it is"))),
       words_(new QLabel) {
