@@ -118,11 +118,18 @@ TEST(RotationRules, WhatIsWrongIsNamedWithItsPlace) {
 
 class FedDays : public testing::Test {
  protected:
+  void TearDown() override { std::filesystem::remove(file_); }
+
   std::vector<diet::FedDay> read(const std::string& text, std::optional<int> before = {}) {
-    const auto file = std::filesystem::temp_directory_path() / "tarebowl_fed_days.json";
-    std::ofstream(file) << text;
-    return readFedDays(file, base(), {7, quantity::parseDate("2026-11-30")}, before);
+    std::ofstream(file_) << text;
+    return readFedDays(file_, base(), {7, quantity::parseDate("2026-11-30")}, before);
   }
+
+ private:
+  // The tests of a fixture run beside each other, so that each has a file of its own.
+  std::filesystem::path file_ = std::filesystem::temp_directory_path() /
+                                (std::string("tarebowl-fed-days-") +
+                                 testing::UnitTest::GetInstance()->current_test_info()->name() + ".json");
 };
 
 TEST_F(FedDays, WhatWasNotWeighedBackWasEatenAsUsual) {
