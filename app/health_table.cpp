@@ -47,9 +47,8 @@ std::string zonesText(const health::CalciumReview& review) {
   for (std::size_t i = 0; i < review.zones.size(); ++i) {
     const health::CalciumZone& zone = review.zones[i];
     const bool after = review.advice && review.advice->dose.grams;
-    table.addRow({zone.id + (zone.unit ? ", " + exchange::zoneUnit(zone) : ""),
-                  exchange::zoneText(zone.offered.min, zone.offered.max), shortNumber(zone.offered.value),
-                  exchange::uncertainText(zone.eaten.value, zone.eaten.sd),
+    table.addRow({exchange::zoneTitle(zone), exchange::zoneText(zone.offered.min, zone.offered.max),
+                  shortNumber(zone.offered.value), exchange::uncertainText(zone.eaten.value, zone.eaten.sd),
                   std::string(exchange::stateText(zone.eaten.state)),
                   after ? fmt::format("{} {}", shortNumber(review.advice->after[i].eaten.value),
                                       exchange::stateText(review.advice->after[i].eaten.state))

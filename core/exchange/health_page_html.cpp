@@ -90,7 +90,7 @@ void addZones(std::string& html, const CalciumPage& page) {
   for (std::size_t i = 0; i < page.review.zones.size(); ++i) {
     const health::CalciumZone& zone = page.review.zones[i];
     table.begin();
-    table.text(zone.id + (zone.unit ? ", " + zoneUnit(zone) : ""));
+    table.text(zoneTitle(zone));
     const diet::TargetBalance& known = zone.offered.id.empty() ? zone.eaten : zone.offered;
     table.number(zoneText(known.min, known.max));
     table.number(shortNumber(zone.offered.value));

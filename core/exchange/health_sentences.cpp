@@ -7,6 +7,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <algorithm>
+
 namespace tarebowl::exchange {
 
 using health::DifferenceKind;
@@ -26,10 +28,23 @@ std::string doseAndWhy(const health::SupplementAdvice& advice, const std::string
                      shortNumber(advice.dose.exact), percentText(advice.retained), percentText(advice.eaten));
 }
 
-std::string ifAllEaten(const health::Dose& dose) {
+/// "Calcium, g per kg DM (at most 25)": what the ids of maxima stand for.
+std::string maxima(const health::CalciumReview& review, const std::vector<std::string>& ids) {
+  std::vector<std::string> names;
+  for (const std::string& id : ids) {
+    const auto zone = std::ranges::find(review.zones, id, &health::CalciumZone::id);
+    names.push_back(zone == review.zones.end()
+                        ? id
+                        : fmt::format("{} (at most {})", zoneTitle(*zone), shortNumber(zone->eaten.max)));
+  }
+  return fmt::format("{}", fmt::join(names, "; "));
+}
+
+std::string ifAllEaten(const health::CalciumReview& review) {
+  const health::Dose& dose = review.advice->dose;
   if (dose.crossedIfAllEaten.empty()) return "";
   return fmt::format(" If all of it reached the mouth, over their maximum would be: {}.",
-                     fmt::join(dose.crossedIfAllEaten, ", "));
+                     maxima(review, dose.crossedIfAllEaten));
 }
 
 }  // namespace
@@ -44,16 +59,16 @@ std::string doseSentence(const CalciumPage& page) {
   switch (advice.dose.answer) {
     case DoseAnswer::NothingNeeded:
       return fmt::format("Calcium and Ca:P as eaten reach their minima: no {} is needed.{}", food,
-                         advice.dose.crossed.empty()
-                             ? ""
-                             : fmt::format(" Over their maximum: {}.", fmt::join(advice.dose.crossed, ", ")));
+                         advice.dose.crossed.empty() ? ""
+                                                     : fmt::format(" Over their maximum: {}.",
+                                                                   maxima(page.review, advice.dose.crossed)));
     case DoseAnswer::Found:
       return fmt::format("The least that brings calcium and Ca:P into zone: {}. Ca:P goes from {} to {}.{}{}",
                          dose, shortNumber(advice.caPBefore), shortNumber(advice.caPAfter),
                          advice.dose.most
                              ? fmt::format(" The upper limits allow {} g.", shortNumber(advice.dose.most))
                              : " No upper limit that is known is reached by it.",
-                         ifAllEaten(advice.dose));
+                         ifAllEaten(page.review));
     case DoseAnswer::NotByThisFood:
       return fmt::format(
           "No amount of {} brings calcium and Ca:P into zone: it holds too little calcium for "
@@ -63,7 +78,7 @@ std::string doseSentence(const CalciumPage& page) {
       return fmt::format(
           "It would take {}, and that crosses a maximum: {}. Another supplement or another diet "
           "is needed.",
-          dose, fmt::join(advice.dose.crossed, ", "));
+          dose, maxima(page.review, advice.dose.crossed));
     case DoseAnswer::NoTarget:
       return "No target in force says how much calcium or which Ca:P there should be.";
     case DoseAnswer::ContentUnknown:
@@ -170,9 +185,19 @@ std::string_view symbolFor(food::NutrientId nutrient) {
   return quantity::symbolOf(food::describe(nutrient).unit);
 }
 
+std::string zoneName(const health::CalciumZone& zone) {
+  const std::string& nutrient = food::describe(zone.nutrient).name;
+  return zone.per ? fmt::format("{} : {}", nutrient, food::describe(*zone.per).name) : nutrient;
+}
+
 std::string zoneUnit(const health::CalciumZone& zone) {
   if (!zone.unit || !zone.basis) return "";
   return fmt::format("{} {}", quantity::symbolOf(*zone.unit), basisText(*zone.basis));
+}
+
+std::string zoneTitle(const health::CalciumZone& zone) {
+  const std::string unit = zoneUnit(zone);
+  return unit.empty() ? zoneName(zone) : fmt::format("{}, {}", zoneName(zone), unit);
 }
 
 std::string chanceText(double p) {

@@ -34,8 +34,12 @@ inline constexpr std::string_view kAssociation =
 
 /// "8.1" where nothing is known "?"; with its unit: "mg", "ug".
 [[nodiscard]] std::string_view symbolFor(food::NutrientId nutrient);
+/// "Calcium", "Calcium : Phosphorus".
+[[nodiscard]] std::string zoneName(const health::CalciumZone& zone);
 /// "g per kg DM", "" of a ratio.
 [[nodiscard]] std::string zoneUnit(const health::CalciumZone& zone);
+/// "Calcium, g per kg DM", "Calcium : Phosphorus".
+[[nodiscard]] std::string zoneTitle(const health::CalciumZone& zone);
 /// "0.00071": three digits that count; "< 0.0001" below.
 [[nodiscard]] std::string chanceText(double p);
 

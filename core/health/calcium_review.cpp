@@ -32,9 +32,9 @@ std::vector<CalciumZone> zonesOf(const diet::BalanceProblem& problem, const diet
                                  const diet::Diet& eaten) {
   std::vector<CalciumZone> zones;
   for (const animal::Target& target : problem.targets)
-    zones.push_back({target.id, target.nutrient, target.unit, target.basis, target.origin, {}, {}});
+    zones.push_back({target.id, target.nutrient, {}, target.unit, target.basis, target.origin, {}, {}});
   for (const animal::RatioTarget& ratio : problem.ratios)
-    zones.push_back({ratio.id, ratio.of, {}, {}, ratio.origin, {}, {}});
+    zones.push_back({ratio.id, ratio.of, ratio.to, {}, {}, ratio.origin, {}, {}});
   const auto judge = [&](const diet::Diet& diet, diet::TargetBalance CalciumZone::*side) {
     if (diet.empty()) return;
     const diet::Balance balance = diet::balance(problem, diet);

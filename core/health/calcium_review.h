@@ -78,6 +78,7 @@ struct RatioDay {
 struct CalciumZone {
   std::string id{};
   food::NutrientId nutrient{0};
+  std::optional<food::NutrientId> per{};   ///< of a ratio: what it is counted against
   std::optional<quantity::Unit> unit{};    ///< nothing for a ratio
   std::optional<quantity::Basis> basis{};  ///< the same
   animal::TargetOrigin origin{};

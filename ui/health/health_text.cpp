@@ -141,7 +141,7 @@ std::vector<RowsModel::Row> zoneRows(const HealthView& view) {
     const diet::TargetBalance& known = zone.offered.id.empty() ? zone.eaten : zone.offered;
     const bool after = review.advice && review.advice->dose.grams && i < review.advice->after.size();
     rows.push_back(
-        {{text(exchange::stateText(zone.eaten.state)), QString::fromStdString(zone.id),
+        {{text(exchange::stateText(zone.eaten.state)), QString::fromStdString(exchange::zoneName(zone)),
           QString::fromStdString(exchange::zoneText(known.min, known.max)), number(zone.offered.value),
           plusMinus(zone.eaten.value, zone.eaten.sd),
           after ? number(review.advice->after[i].eaten.value) : QString(), shown(exchange::zoneUnit(zone))},
