@@ -20,10 +20,15 @@
 #include <QPushButton>
 #include <QTabBar>
 #include <QTabWidget>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <chrono>
 
 namespace tarebowl::ui {
 namespace {
+
+constexpr std::chrono::milliseconds kWhyAfter{40};
 
 /// "0.14 kg · 24.6 kcal ME a day · cost 0.12".
 QString subtitleOf(const DietDraft& draft) {
@@ -89,6 +94,7 @@ DeskPane::DeskPane(DietDesk& desk, QWidget* parent)
       sought_(new SoughtButton),
       sure_(new SureButton),
       why_(new WhyCard),
+      whyLater_(new QTimer(this)),
       lower_(new QTabWidget),
       moveBar_(new QFrame),
       line_(new LinePane(desk)),
@@ -206,8 +212,15 @@ void DeskPane::wire() {
   connect(&desk_, &DietDesk::opened, this, &DeskPane::showProblem);
   connect(&desk_, &DietDesk::foodsChanged, this, &DeskPane::showHeading);
   connect(&desk_, &DietDesk::balanceChanged, this, &DeskPane::showSwitches);
-  connect(&desk_, &DietDesk::balanceChanged, this, &DeskPane::showWhy);
-  connect(&desk_, &DietDesk::solvingChanged, this, &DeskPane::showWhy);
+  // Sentences take longer to lay out than a bowl to solve: they follow the ladder, once for what changed.
+  whyLater_->setSingleShot(true);
+  whyLater_->setInterval(kWhyAfter);
+  const auto showWhyLater = [this] {
+    if (!whyLater_->isActive()) whyLater_->start();
+  };
+  connect(&desk_, &DietDesk::balanceChanged, this, showWhyLater);
+  connect(&desk_, &DietDesk::solvingChanged, this, showWhyLater);
+  connect(whyLater_, &QTimer::timeout, this, &DeskPane::showWhy);
   connect(perGroup_, &SegmentedSwitch::chosen, model_,
           [this](int index) { model_->setPerGroup(index == 1); });
   connect(hold_, &SegmentedSwitch::chosen, &desk_, [this](int index) { desk_.setHolding(index == 1); });

@@ -9,6 +9,7 @@
 class QFrame;
 class QLabel;
 class QTabWidget;
+class QTimer;
 class QVBoxLayout;
 
 namespace tarebowl::ui {
@@ -68,6 +69,7 @@ class DeskPane : public QWidget {
   SoughtButton* sought_;
   SureButton* sure_;
   WhyCard* why_;
+  QTimer* whyLater_;
   QTabWidget* lower_;
   QFrame* moveBar_;
   QVBoxLayout* tableLayout_ = nullptr;

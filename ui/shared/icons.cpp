@@ -7,7 +7,9 @@
 #include <QFile>
 #include <QPainter>
 #include <QPixmap>
+#include <QPixmapCache>
 #include <QSvgRenderer>
+#include <QtMath>
 
 /// The drawings lie in a static library: the linker keeps them only where they are asked for by name. (Qt
 /// wants this call outside any namespace.)
@@ -58,7 +60,16 @@ QIcon icon(const QString& name, const QColor& off, const QColor& on, int side) {
 }
 
 void paintIcon(QPainter& painter, const QRectF& box, const QString& name, const QColor& ink) {
-  QSvgRenderer(inked(name, ink)).render(&painter, box);
+  // Cells are painted on every keystroke; a drawing is read once for its size.
+  const int side = qCeil(box.width());
+  const qreal ratio = painter.device()->devicePixelRatio();
+  const QString key = QStringLiteral("tarebowl/%1/%2/%3/%4").arg(name, ink.name()).arg(side).arg(ratio);
+  QPixmap pixmap;
+  if (!QPixmapCache::find(key, &pixmap)) {
+    pixmap = drawing(name, ink, side, ratio);
+    QPixmapCache::insert(key, pixmap);
+  }
+  painter.drawPixmap(box.topLeft(), pixmap);
 }
 
 QIcon programIcon() {
