@@ -113,12 +113,14 @@ void KitchenRoom::addActions() {
   auto* actions = new RoomActions(*this);
   QAction* sheet = actions->add(tr("Sheet…"), QKeySequence::Print);
   QAction* labels = actions->add(tr("Labels…"), QKeySequence(tr("Ctrl+L")));
+  QAction* pans = actions->add(tr("Pans…"), {});
+  pans->setToolTip(tr("Control pans: put out now, or come back (key P)"));
   QAction* rule = actions->add(tr("± Rule…"), QKeySequence(tr("Ctrl+T")));
   rule->setToolTip(tr("How far a weight may lie from the plan"));
   auto* row = new QHBoxLayout(buttons_);
   row->setContentsMargins(0, 0, 0, 0);
   row->addStretch(1);
-  for (QAction* action : {sheet, labels, rule}) {
+  for (QAction* action : {sheet, labels, pans, rule}) {
     auto* button = new QPushButton(action->text());
     button->setToolTip(action->shortcut().toString(QKeySequence::NativeText));
     connect(button, &QPushButton::clicked, action, &QAction::trigger);
@@ -126,6 +128,7 @@ void KitchenRoom::addActions() {
   }
   connect(sheet, &QAction::triggered, this, [this] { write(KitchenPage::Sheet); });
   connect(labels, &QAction::triggered, this, [this] { write(KitchenPage::Labels); });
+  connect(pans, &QAction::triggered, this, &KitchenRoom::openPans);
   connect(rule, &QAction::triggered, this, [this] {
     middle_->setCurrentIndex(0);
     tolerance_->open();
@@ -193,22 +196,22 @@ void KitchenRoom::wireSwap() {
 }
 
 void KitchenRoom::wirePans() {
-  connect(leftover_, &LeftoverPane::pansWanted, this, [this] {
-    middle_->setCurrentWidget(pans_);
-    pans_->begin();
+  connect(leftover_, &LeftoverPane::pansWanted, this, &KitchenRoom::openPans);
+  connect(weigh_, &WeighPane::pansWanted, this, &KitchenRoom::openPans);
+  connect(desk_, &KitchenDesk::sheetChanged, this, [this] {
+    if (pansSought_ && desk_->sheet() && isOn(*pansSought_)) openPans();
   });
   connect(pans_, &PanPane::dismissed, this, [this] {
     middle_->setCurrentIndex(0);
-    leftover_->field().setFocus();
+    focusProxy()->setFocus();
   });
   connect(desk_, &KitchenDesk::taskChanged, this, [this] { middle_->setCurrentIndex(0); });
 }
 
 /// Pans may be weighed on a day on which no bowl came back: then the field that knows their letter is shut.
 void KitchenRoom::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_P && event->modifiers() == Qt::NoModifier && middle_->currentIndex() == 0 &&
-      desk_->task() == KitchenDesk::Task::Leftovers)
-    return emit leftover_->pansWanted();
+  if (event->key() == Qt::Key_P && event->modifiers() == Qt::NoModifier && middle_->currentIndex() == 0)
+    return openPans();
   Room::keyPressEvent(event);
 }
 
@@ -243,9 +246,26 @@ bool KitchenRoom::isSwapping() const {
 }
 
 void KitchenRoom::showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task) {
+  pansSought_.reset();
   desk_->setTask(task);
   desk_->showDay(day);
   desk_->showSection(section);
+}
+
+void KitchenRoom::showPans(const QString& section, quantity::Date day) {
+  showSheet(section, day, KitchenDesk::Task::Leftovers);
+  pansSought_ = SheetSought{section.toStdString(), day};
+  if (desk_->sheet() && !desk_->isReading() && isOn(*pansSought_)) openPans();
+}
+
+bool KitchenRoom::isOn(const SheetSought& sought) const {
+  return desk_->sheet()->sheet.section == sought.section && desk_->day() == sought.day;
+}
+
+void KitchenRoom::openPans() {
+  pansSought_.reset();
+  middle_->setCurrentWidget(pans_);
+  pans_->begin();
 }
 
 RoomState KitchenRoom::state() const {
