@@ -96,7 +96,7 @@ class TrendReader {
     for (int first = dayNumber(trend_.from); first <= last; first += step)
       readStretch(first, std::min(last, first + step - 1), first + step > last);
     findDrops();
-    trend_.problem = judgedProblem(trend_.group, reader_, method_);
+    trend_.problem = judgedProblem(trend_.group, foodsKnown(reader_), method_);
     for (const auto& [code, food] : reader_.foods())
       if (!food) trend_.unknownFoods.push_back(code);
     return std::move(trend_);
@@ -108,7 +108,7 @@ class TrendReader {
     if (const auto fed = store::fedSpan(collection_, asked_.group, trend_.from, trend_.to))
       method_ =
           energyMethodOf(collection_, reader_.read(dayOfNumber(dayNumber(fed->last) - kWeek + 1), fed->last));
-    const diet::BalanceProblem all = judgedProblem(trend_.group, reader_, method_);
+    const diet::BalanceProblem all = judgedProblem(trend_.group, foodsKnown(reader_), method_);
     trend_.followed.eater = all.eater;
     trend_.followed.energyMethod = method_;
     addSubject(trend_.followed, all, asked_.subject);
