@@ -43,7 +43,7 @@ TEST(PlanStudyCommand, SaysHowManyDaysForThePrecisionWanted) {
 TEST(PlanStudyCommand, WhatCannotBePlannedIsToldWithWhatToDo) {
   const std::string file = brackenmere();
   const Outcome unfed = tarebowl({"plan-study", file, "--group", "fennecs", "--from", "2027-03-01"});
-  EXPECT_EQ(unfed.status, 1);
+  EXPECT_EQ(unfed.status, 3);
   EXPECT_THAT(unfed.err, HasSubstr("no bowl in the week before --from"));
   EXPECT_EQ(tarebowl({"plan-study", file, "--group", "fennecs", "--precision", "0"}).status, 2);
   const Outcome two = tarebowl({"plan-study", file, "--group", "fennecs", "--nutrient", "CA,P"});

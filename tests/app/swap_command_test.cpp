@@ -55,8 +55,7 @@ std::filesystem::path larderFile() {
 TEST(SwapCommand, KeepsWhatIsEatenWhereItIsAskedTo) {
   const auto swaps = [](std::vector<std::string> further) {
     std::vector<std::string> arguments{"swap",      brackenmere(),   "--diet", "fennec-evening",
-                                       "--without", "courgette-raw", "--day",  kDay,
-                                       "--among",   "chick-day-old"};
+                                       "--without", "courgette-raw", "--day",  kDay};
     arguments.insert(arguments.end(), further.begin(), further.end());
     const Outcome outcome = tarebowl(arguments);
     EXPECT_EQ(outcome.status, 0) << outcome.err;

@@ -44,6 +44,7 @@ FaecesCard::FaecesCard(StudyDesk& desk, QWidget* parent)
     : QFrame(parent),
       desk_(desk),
       list_(new QListWidget),
+      none_(new QLabel(tr("None of this group are written down yet."))),
       from_(dayField(tr("First day of the collection"))),
       until_(dayField(tr("Last day of the collection"))),
       fresh_(field(tr("Grams fresh, of all animals and days together"), tr("g fresh"), 90)),
@@ -88,6 +89,9 @@ void FaecesCard::build() {
   QVBoxLayout* layout = layOutCard(
       *this,
       tr("Faeces collected and analysed: the report of their days tells what was apparently digested"));
+  none_->setProperty("soft", true);
+  none_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  layout->addWidget(none_, 1);
   layout->addWidget(list_, 1);
   layout->addLayout(first);
   layout->addLayout(second);
@@ -102,6 +106,8 @@ void FaecesCard::setDays(const DaySpan& days) {
 void FaecesCard::showFaeces() {
   list_->clear();
   for (const store::StoredFaeces& faeces : desk_.faeces()) list_->addItem(faecesText(faeces.record));
+  list_->setVisible(list_->count() > 0);
+  none_->setVisible(list_->count() == 0);
   keep_->setEnabled(desk_.intake().group() != nullptr && !desk_.collection().isReadOnly());
   takeOut_->setEnabled(false);
 }

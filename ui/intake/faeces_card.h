@@ -41,6 +41,7 @@ class FaecesCard : public QFrame {
 
   StudyDesk& desk_;
   QListWidget* list_;
+  QLabel* none_;
   QDateEdit* from_;
   QDateEdit* until_;
   QLineEdit* fresh_;

@@ -87,6 +87,7 @@ QWidget* StudyPage::makeForm() {
   constexpr double kCoarsest = 50.0;
   subject_->setAccessibleName(tr("What is to be known"));
   precision_->setAccessibleName(tr("Half of the interval, in percent of the mean"));
+  precision_->findChild<QLineEdit*>()->setAccessibleName(precision_->accessibleName());
   precision_->setRange(kFinest, kCoarsest);
   precision_->setDecimals(0);
   precision_->setValue(10.0);

@@ -92,6 +92,10 @@ void KitchenRoom::build() {
   middle->addWidget(banner_);
   middle->addWidget(middle_, 1);
   side_->setFixedWidth(kSideWidth);
+  auto* pans = new QPushButton(tr("Control pans  (P)"));
+  pans->setToolTip(tr("Put out now, or come back"));
+  connect(pans, &QPushButton::clicked, this, &KitchenRoom::openPans);
+  list_->addAtTop(pans);
   list_->addAtTop(task_);
   auto* sideOf = new QVBoxLayout;
   sideOf->addWidget(buttons_);
@@ -113,14 +117,12 @@ void KitchenRoom::addActions() {
   auto* actions = new RoomActions(*this);
   QAction* sheet = actions->add(tr("Sheet…"), QKeySequence::Print);
   QAction* labels = actions->add(tr("Labels…"), QKeySequence(tr("Ctrl+L")));
-  QAction* pans = actions->add(tr("Pans…"), {});
-  pans->setToolTip(tr("Control pans: put out now, or come back (key P)"));
   QAction* rule = actions->add(tr("± Rule…"), QKeySequence(tr("Ctrl+T")));
   rule->setToolTip(tr("How far a weight may lie from the plan"));
   auto* row = new QHBoxLayout(buttons_);
   row->setContentsMargins(0, 0, 0, 0);
   row->addStretch(1);
-  for (QAction* action : {sheet, labels, pans, rule}) {
+  for (QAction* action : {sheet, labels, rule}) {
     auto* button = new QPushButton(action->text());
     button->setToolTip(action->shortcut().toString(QKeySequence::NativeText));
     connect(button, &QPushButton::clicked, action, &QAction::trigger);
@@ -128,7 +130,6 @@ void KitchenRoom::addActions() {
   }
   connect(sheet, &QAction::triggered, this, [this] { write(KitchenPage::Sheet); });
   connect(labels, &QAction::triggered, this, [this] { write(KitchenPage::Labels); });
-  connect(pans, &QAction::triggered, this, &KitchenRoom::openPans);
   connect(rule, &QAction::triggered, this, [this] {
     middle_->setCurrentIndex(0);
     tolerance_->open();

@@ -66,7 +66,7 @@ SwapPane::SwapPane(QWidget* parent)
       title_(label(kTitlePoints, true, false)),
       missing_(label(kButtonPoints, false, false)),
       counted_(new SegmentedSwitch(tr("What stays near the approved bowl (O)"),
-                                   {tr("what is offered"), tr("what is eaten")})),
+                                   {tr("as offered"), tr("as eaten  (O)")})),
       state_(label(kWordPoints, false, true)),
       list_(new QListView),
       equal_(label(kWordPoints, false, false)),

@@ -3,6 +3,7 @@
 // "Count what is eaten of it": the menu entry of a version, and what the desk shows then.
 #include "core/diet/solve.h"
 #include "tests/ui/shared/sample_in_room.h"
+#include "ui/diets/diet_desk.h"
 #include "ui/diets/diets_room.h"
 #include "ui/diets/version_document.h"
 

@@ -325,6 +325,7 @@ TEST_F(KitchenRoomTest, EEstimatesAPartOfWhatIsLeftTogetherByEye) {
   type("20");
   type("6");
   room.desk().setTask(KitchenDesk::Task::Leftovers);
+  room.desk().goTo({1, 0});
   QLineEdit& left = room.leftoverPane().field();
   ASSERT_EQ(room.desk().bowl()->bowl.key.group, "tenrecs");
   QTest::keyClick(&left, Qt::Key_E);
