@@ -69,10 +69,18 @@ void addSubject(diet::BalanceProblem& followed, const diet::BalanceProblem& all,
   followed.targets.push_back(calcium != all.targets.end() ? *calcium : aDay(food::nutrients::calcium()));
 }
 
+/// All values, for any of them may be followed next; where they come from is not shown here.
+std::vector<food::NutrientId> everyNutrient() {
+  std::vector<food::NutrientId> nutrients;
+  for (std::size_t i = 0; i < food::allNutrients().size(); ++i) nutrients.emplace_back(i);
+  return nutrients;
+}
+
 class TrendReader {
  public:
   TrendReader(const store::Collection& collection, const TrendAsked& asked, store::KnownGroup group)
-      : collection_(collection), asked_(asked), reader_(collection, asked.group, group.group.record.section) {
+      : collection_(collection), asked_(asked), reader_(collection, everyNutrient()) {
+    reader_.turnTo(asked.group, group.group.record.section);
     trend_.group = std::move(group);
     trend_.from = asked.from;
     trend_.to = asked.to;
