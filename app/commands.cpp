@@ -11,6 +11,7 @@
 #include "app/diet_commands.h"
 #include "app/explore_command.h"
 #include "app/export_command.h"
+#include "app/faeces_command.h"
 #include "app/import_command.h"
 #include "app/intake_commands.h"
 #include "app/kept_rotation_commands.h"
@@ -24,6 +25,7 @@
 #include "app/sheet_command.h"
 #include "app/solve_command.h"
 #include "app/stock_command.h"
+#include "app/study_command.h"
 #include "app/swap_command.h"
 #include "app/target_commands.h"
 #include "app/tolerance_command.h"
@@ -54,6 +56,8 @@ void defineCommands(CLI::App& app, Run& chosen) {
   defineSwap(app, chosen);
   defineIntake(app, chosen);
   defineZooIntake(app, chosen);
+  definePlanStudy(app, chosen);
+  defineFaeces(app, chosen);
   defineRotate(app, chosen);
   defineKeptRotations(app, chosen);
   defineExplore(app, chosen);

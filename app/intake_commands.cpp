@@ -130,6 +130,27 @@ std::string targetsText(const IntakeToWrite& intake) {
   return table.text() + '\n';
 }
 
+std::string digestionText(const IntakeToWrite& intake) {
+  if (intake.digestion.empty()) return {};
+  TextTable table({{"apparently digested"},
+                   {"eaten", Align::Right},
+                   {"in faeces", Align::Right},
+                   {"unit"},
+                   {"share", Align::Right},
+                   {"collected"},
+                   {""}});
+  for (const intake::DigestionTrial& trial : intake.digestion)
+    for (const intake::DigestedLine& line : trial.lines)
+      table.addRow(
+          {line.nutrient ? std::string(food::describe(*line.nutrient).name) : "dry matter",
+           shortNumber(line.eaten.value), shortNumber(line.inFaeces.value),
+           line.nutrient ? std::string(quantity::symbolOf(food::describe(*line.nutrient).unit)) : "g",
+           line.apparent ? exchange::percentText(line.apparent->share) : "?",
+           quantity::isoDate(trial.collected.from) + " to " + quantity::isoDate(trial.collected.until),
+           exchange::digestionNote(trial, line)});
+  return table.text() + '\n';
+}
+
 std::string findingsText(const IntakeToWrite& intake) {
   std::string text;
   std::size_t borrowed = 0;
@@ -157,7 +178,7 @@ std::string asText(const IntakeToWrite& intake) {
                   intake.report.daysKnown, exchange::counted(intake.pans, "control pan", "control pans"));
   text += foodsText(intake);
   for (const intake::BowlChoice& bowl : intake.choices) text += choiceText(bowl);
-  text += nutrientsText(intake) + targetsText(intake) + findingsText(intake);
+  text += nutrientsText(intake) + targetsText(intake) + digestionText(intake) + findingsText(intake);
   return text;
 }
 

@@ -7,12 +7,12 @@
 #include "app/json_text.h"
 #include "app/open_collection.h"
 #include "app/options.h"
+#include "app/pan_table.h"
 #include "app/text_table.h"
 #include "core/exchange/feeding_file.h"
 #include "core/exchange/wording.h"
-#include "core/intake/pan_doubt.h"
-#include "core/store/food_reading.h"
 #include "core/store/swap_verbs.h"
+#include "core/store/together.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -26,7 +26,6 @@ namespace tarebowl::app {
 namespace {
 
 using intake::ControlPan;
-using intake::PanDoubt;
 
 struct PansWords {
   std::string collection{};
@@ -37,37 +36,14 @@ struct PansWords {
   bool asTable = false;
 };
 
-std::string_view textOf(PanDoubt doubt) {
-  switch (doubt) {
-    case PanDoubt::NothingAtStart:
-      return "was put out empty: it says nothing";
-    case PanDoubt::NothingLeft:
-      return "came back empty: it says nothing of water";
-    case PanDoubt::GainedMuch:
-      return "came back more than a tenth heavier: rain, or the weights the wrong way round?";
-    case PanDoubt::LostMuch:
-      return "lost more than half: did an animal reach it?";
-    case PanDoubt::TwicePut:
-      break;
-  }
-  return "is there already: both would count";
+/// Nothing of a pan that still stands.
+std::optional<double> lossOf(const ControlPan& pan) {
+  return pan.end ? std::optional(1.0 - *pan.end / pan.start) : std::nullopt;
 }
 
-std::string whatOf(const ControlPan& pan) {
-  return fmt::format("{} at {} on {}", pan.food.empty() ? pan.foodClass : pan.food, pan.place,
-                     quantity::isoDate(pan.day));
-}
-
-std::vector<ControlPan> pansBetween(const store::Collection& collection, quantity::Date from,
-                                    quantity::Date to) {
-  std::vector<ControlPan> pans;
-  for (const store::StoredControlPan& pan : store::controlPansBetween(collection, from, to))
-    pans.push_back(pan.record);
-  return pans;
-}
-
-double lossOf(const ControlPan& pan) {
-  return 1.0 - pan.end / pan.start;
+template <class Number>
+nlohmann::ordered_json numberOrNull(const std::optional<Number>& number) {
+  return number ? nlohmann::ordered_json(*number) : nlohmann::ordered_json(nullptr);
 }
 
 int showPans(const PansWords& words, const Streams& streams) {
@@ -82,49 +58,40 @@ int showPans(const PansWords& words, const Streams& streams) {
                    {"came back, g", kRight},
                    {"lost", kRight},
                    {"by"}});
-  for (const ControlPan& pan : pansBetween(collection, words.from.value_or(to), to)) {
+  for (const auto& [id, revision, pan] : store::controlPansBetween(collection, words.from.value_or(to), to)) {
+    const std::optional<double> loss = lossOf(pan);
+    const auto end = pan.end ? std::optional(pan.end->value()) : std::nullopt;
     json["pans"].push_back({{"day", quantity::isoDate(pan.day)},
                             {"place", pan.place},
                             {"food", pan.food},
                             {"food_class", pan.foodClass},
                             {"start_g", pan.start.value()},
-                            {"end_g", pan.end.value()},
-                            {"water_loss", lossOf(pan)},
+                            {"end_g", numberOrNull(end)},
+                            {"water_loss", numberOrNull(loss)},
                             {"by", pan.who}});
     table.addRow({quantity::isoDate(pan.day), pan.place, pan.food.empty() ? "any " + pan.foodClass : pan.food,
-                  exchange::shortNumber(pan.start.value()), exchange::shortNumber(pan.end.value()),
-                  exchange::percentText(lossOf(pan)), pan.who});
+                  exchange::shortNumber(pan.start.value()),
+                  end ? exchange::shortNumber(*end) : "still stands",
+                  loss ? exchange::percentText(*loss) : "?", pan.who});
   }
   streams.out << (words.asTable ? table.text() : toText(json));
   return kDone;
 }
 
-/// What is wrong with the pans of a table, or to be asked; one line each.
-struct Judged {
-  std::string wrong{};
-  std::string asked{};
-};
-Judged judge(const store::Collection& collection, const std::vector<ControlPan>& pans) {
-  Judged judged;
-  std::vector<ControlPan> before;
-  for (const ControlPan& pan : pans) {
-    if (!pan.food.empty() && !store::findFood(collection, pan.food))
-      judged.wrong += fmt::format("{}: there is no food {}\n", whatOf(pan), pan.food);
-    std::vector<ControlPan> others = pansBetween(collection, pan.day, pan.day);
-    others.insert(others.end(), before.begin(), before.end());
-    const auto doubt = intake::doubtAbout(pan, others);
-    if (doubt)
-      (doubt == PanDoubt::NothingAtStart ? judged.wrong : judged.asked) +=
-          fmt::format("{} {}\n", whatOf(pan), textOf(*doubt));
-    before.push_back(pan);
-  }
-  return judged;
+void write(store::Collection& collection, PanEntry& entry, const store::Author& author) {
+  intake::ControlPan& pan = entry.pan;
+  if (pan.who.empty()) pan.who = author.who;
+  if (!entry.closes) return (void)store::addControlPan(collection, pan, author);
+  intake::ControlPan closed = entry.closes->record;
+  closed.end = pan.end;
+  closed.who = pan.who;
+  (void)store::editControlPan(collection, entry.closes->id, entry.closes->revision, closed, author);
 }
 
 int takePans(const PansWords& words, const Streams& streams) {
-  std::vector<ControlPan> pans = exchange::readControlPans(words.table);
+  const std::vector<ControlPan> pans = exchange::readControlPans(words.table);
   store::Collection collection = openForWriting(words.collection);
-  const Judged judged = judge(collection, pans);
+  JudgedPans judged = judgePans(collection, pans);
   streams.err << judged.wrong << judged.asked;
   if (!judged.wrong.empty() || (!judged.asked.empty() && !words.confirm)) {
     streams.err << "nothing was written; put the table right"
@@ -132,11 +99,17 @@ int takePans(const PansWords& words, const Streams& streams) {
     return kUnreadable;
   }
   const store::Author author{whoIsThere(), nowInUtc()};
-  for (ControlPan& pan : pans) {
-    if (pan.who.empty()) pan.who = author.who;
-    (void)store::addControlPan(collection, pan, author);
-  }
-  streams.out << exchange::counted(pans.size(), "control pan", "control pans") << " kept\n";
+  std::size_t standing = 0;
+  store::together(collection, [&] {
+    for (PanEntry& entry : judged.entries) {
+      standing += entry.pan.end ? 0 : 1;
+      write(collection, entry, author);
+    }
+  });
+  streams.out << exchange::counted(pans.size(), "control pan", "control pans") << " kept"
+              << (standing > 0 ? fmt::format(", {} still to be weighed when it comes back", standing)
+                               : std::string())
+              << '\n';
   return kDone;
 }
 
@@ -144,10 +117,11 @@ int takePans(const PansWords& words, const Streams& streams) {
 
 void definePans(CLI::App& app, Run& chosen) {
   const auto words = std::make_shared<PansWords>();
-  CLI::App& command =
-      *app.add_subcommand("pans",
-                          "Control pans of some days, or a table of them taken in: CSV with the titles "
-                          "date,place,food,food_class,start_g,end_g,by");
+  CLI::App& command = *app.add_subcommand(
+      "pans",
+      "Control pans of some days, or a table of them taken in: CSV with the titles "
+      "date,place,food,food_class,start_g,end_g,by. Without end_g a pan still stands; the "
+      "same line with it, another day, says what came back");
   addCollectionFile(command, words->collection);
   command.add_option("TABLE", words->table, "Pans to take in; without it those that there are");
   addDay(command, "--from", words->from, "The first day; without it only --day");

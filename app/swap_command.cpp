@@ -35,6 +35,7 @@ struct SwapWords {
   std::string among{};       ///< codes of the only candidates; empty: all that is on hand
   std::string larder{};      ///< foods on hand, of a problem file
   double movePercent = 0.0;  ///< by which other lines may move
+  bool eaten = false;        ///< by what the group ate of each food
   bool pairs = false;        ///< seek pairs though one food would do
   std::size_t most = 10;     ///< to show
   bool table = false;
@@ -60,9 +61,12 @@ void keepNamed(std::vector<DietFood>& foods, const SwapWords& words) {
 SwapRequest ofCollection(const SwapWords& words, const Streams& streams) {
   const store::Collection collection = openForReading(words.problem.file);
   const quantity::Date day = dayOf(words.problem.day);
-  const transfer::DeskDiet desk = fedDeskOf(collection, words.problem.diet, day);
+  const transfer::DeskDiet desk =
+      fedDeskOf(collection, words.problem.diet, day,
+                words.eaten ? transfer::CountedAs::Eaten : transfer::CountedAs::Offered);
   tellNotices(desk, streams.err);
-  std::vector<DietFood> candidates = transfer::foodsOnHand(collection, desk.made.problem);
+  std::vector<DietFood> candidates =
+      transfer::foodsOnHand(collection, desk.made.problem, {.eaters = transfer::eatersOf(desk, day)});
   keepNamed(candidates, words);
   const std::vector<std::string> missing = missingCodes(words);
   for (const std::string& code : missing)
@@ -132,6 +136,11 @@ void defineSwap(CLI::App& app, Run& chosen) {
       .add_option("--move", words->movePercent,
                   "Let every other line move by so many percent of its grams (default: held)")
       ->check(CLI::Range(0.0, 100.0));
+  command
+      .add_flag("--eaten", words->eaten,
+                "Keep what is eaten near the diet: by what the group ate of each food in the eight weeks "
+                "before (default: what is offered)")
+      ->needs("--diet");
   command.add_flag("--pairs", words->pairs, "Seek pairs of foods even where one food would do");
   command.add_option("--most", words->most, "How many swaps to show")->capture_default_str();
   addTableOrJson(command, words->table);

@@ -135,6 +135,11 @@ void addRow(TextTable& table, const std::string& number, const SwapRequest& requ
                 approvalText(effect)});
 }
 
+bool isCountedAsEaten(const SwapRequest& request) {
+  return std::ranges::any_of(request.problem.foods,
+                             [](const diet::DietFood& food) { return food.eatenFraction < 1.0; });
+}
+
 std::string headText(const SwapRequest& request) {
   std::string text = request.problem.title.empty() ? std::string() : request.problem.title + '\n';
   if (request.problem.invented) text += "INVENTED SAMPLE: names, masses and house rules are made up.\n";
@@ -143,6 +148,10 @@ std::string headText(const SwapRequest& request) {
     text += fmt::format("Not there: {}, {} g per animal and day\n", nameOf(food),
                         gramsText(request.approved[line], food.scaleStep));
   }
+  if (isCountedAsEaten(request))
+    text +=
+        "Energy and targets are of what is eaten of each food; where nobody knows how well one is eaten, it "
+        "counts as eaten whole.\n";
   return text + '\n';
 }
 

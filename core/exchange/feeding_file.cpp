@@ -84,7 +84,7 @@ intake::ControlPan panOf(const FixedRecord& record) {
   pan.food = record.text(2);
   pan.foodClass = record.text(3);
   pan.start = gramsAt(record, 4);
-  pan.end = gramsAt(record, 5);
+  pan.end = someGramsAt(record, 5);
   pan.who = record.text(6);
   return pan;
 }

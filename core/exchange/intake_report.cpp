@@ -126,6 +126,28 @@ Json targetsJson(const IntakeToWrite& intake) {
   return json;
 }
 
+Json digestionJson(const intake::DigestionTrial& trial) {
+  Json json{{"from", quantity::isoDate(trial.collected.from)},
+            {"to", quantity::isoDate(trial.collected.until)},
+            {"days", trial.days},
+            {"days_known", trial.daysKnown},
+            {"fresh_g", trial.collected.fresh.value()},
+            {"source", trial.collected.source},
+            {"lines", Json::array()}};
+  for (const intake::DigestedLine& line : trial.lines) {
+    Json entry{
+        {"nutrient", line.nutrient ? Json(food::describe(*line.nutrient).tagname) : Json("dry-matter")},
+        {"unit", line.nutrient ? std::string(unitOf(*line.nutrient)) : "g"},
+        {"eaten", line.eaten.value},
+        {"in_faeces", line.inFaeces.value},
+        {"coverage", line.coverage}};
+    entry["apparent"] = line.apparent ? Json(line.apparent->share) : Json(nullptr);
+    entry["apparent_sd"] = line.apparent ? Json(line.apparent->sd) : Json(nullptr);
+    json["lines"].push_back(std::move(entry));
+  }
+  return json;
+}
+
 Json findingsJson(const std::vector<intake::EatenBowl>& bowls) {
   Json json = Json::array();
   for (const intake::EatenBowl& bowl : bowls)
@@ -148,6 +170,14 @@ std::string cell(const std::optional<double>& value) {
 }
 
 }  // namespace
+
+std::string digestionNote(const intake::DigestionTrial& trial, const intake::DigestedLine& line) {
+  if (trial.daysKnown < trial.days)
+    return fmt::format("? what was eaten is known of {} of {} days", trial.daysKnown, trial.days);
+  if (!(line.eaten.value > 0.0) || !(line.coverage > 0.0)) return "? of no food eaten is it known";
+  if (line.coverage < 1.0) return "at least: some foods' values are not known";
+  return line.apparent && line.apparent->share < 0.0 ? "more in the faeces than was eaten" : "";
+}
 
 std::string_view symbolOf(intake::FindingKind kind) {
   switch (kind) {
@@ -209,6 +239,9 @@ std::string intakeAsJson(const IntakeToWrite& intake) {
   json["ca_to_p"] = Json::array();
   for (const intake::DayRatio& day : intake.calciumToPhosphorus) json["ca_to_p"].push_back(ratioJson(day));
   json["targets"] = targetsJson(intake);
+  json["digestibility"] = Json::array();
+  for (const intake::DigestionTrial& trial : intake.digestion)
+    json["digestibility"].push_back(digestionJson(trial));
   json["findings"] = findingsJson(intake.bowls);
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/intake/choice.h"
+#include "core/intake/digestion_trial.h"
 #include "core/intake/eaten_fraction.h"
 #include "core/intake/study_report.h"
 
@@ -28,13 +29,18 @@ struct IntakeToWrite {
   std::vector<intake::EatenFraction> fractions{};
   std::vector<intake::BowlChoice> choices{};
   std::vector<intake::DayRatio> calciumToPhosphorus{};
-  std::vector<intake::EatenBowl> bowls{};  ///< for the findings
+  std::vector<intake::DigestionTrial> digestion{};  ///< of faeces that were collected within these days
+  std::vector<intake::EatenBowl> bowls{};           ///< for the findings
 };
 
 [[nodiscard]] std::string intakeAsJson(const IntakeToWrite& intake);
 /// A row for each day and nutrient: day, nutrient, unit, animals, offered, eaten, sd, at_least, at_most,
 /// coverage. What is not known is empty.
 [[nodiscard]] std::string intakeAsCsv(const IntakeToWrite& intake);
+
+/// What is to be known of a digestibility, or why there is none; empty where all is well.
+[[nodiscard]] std::string digestionNote(const intake::DigestionTrial& trial,
+                                        const intake::DigestedLine& line);
 
 /// The word of a finding: "leftover-above-offered".
 [[nodiscard]] std::string_view symbolOf(intake::FindingKind kind);

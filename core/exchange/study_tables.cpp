@@ -128,6 +128,28 @@ StudyTable dayTable(const IntakeToWrite& intake) {
   return table;
 }
 
+StudyTable digestionTable(const IntakeToWrite& intake) {
+  StudyTable table{
+      "Apparent digestibility, on dry matter: eaten less what was in the faeces, over eaten; of all animals",
+      {"Collected", "Of", "Unit", "Eaten", "In faeces", "Digested %", "± (sd)", "Known of %", ""},
+      {}};
+  for (const intake::DigestionTrial& trial : intake.digestion)
+    for (const intake::DigestedLine& line : trial.lines) {
+      std::vector<Cell>& row = table.rows.emplace_back();
+      const bool ofDryMatter = !line.nutrient;
+      row = {quantity::isoDate(trial.collected.from) + " to " + quantity::isoDate(trial.collected.until),
+             ofDryMatter ? std::string("Dry matter") : std::string(food::describe(*line.nutrient).name),
+             ofDryMatter ? std::string("g")
+                         : std::string(quantity::symbolOf(food::describe(*line.nutrient).unit)),
+             line.eaten.value, line.inFaeces.value};
+      row.push_back(line.apparent ? Cell(100.0 * line.apparent->share) : Cell(std::string()));
+      row.push_back(line.apparent ? Cell(100.0 * line.apparent->sd) : Cell(std::string()));
+      row.emplace_back(100.0 * line.coverage);
+      row.emplace_back(digestionNote(trial, line));
+    }
+  return table;
+}
+
 StudyTable choiceTable(const IntakeToWrite& intake) {
   StudyTable table{
       "What is picked first (Manly's alpha; the neutral value is 1 over the foods compared)",
@@ -166,8 +188,9 @@ std::vector<std::string> studyHead(const IntakeToWrite& intake) {
 }
 
 std::vector<StudyTable> studyTables(const IntakeToWrite& intake) {
-  std::vector<StudyTable> tables{foodTable(intake),   nutrientTable(intake), targetTable(intake),
-                                 choiceTable(intake), findingTable(intake),  dayTable(intake)};
+  std::vector<StudyTable> tables{foodTable(intake),      nutrientTable(intake), targetTable(intake),
+                                 digestionTable(intake), choiceTable(intake),   findingTable(intake),
+                                 dayTable(intake)};
   std::erase_if(tables, [](const StudyTable& table) { return table.rows.empty(); });
   return tables;
 }

@@ -37,6 +37,7 @@ Json partToJson(const SwapRequest& request, const diet::SwapPart& part,
   Json json{{"food", food.id},
             {"name", food.name},
             {"grams", toJson(onScale(part.grams, food.scaleStep).value())},
+            {"eaten_fraction", toJson(food.eatenFraction)},
             {"grams_of_equal_dry_matter", gramsToJson(equal.dryMatter)},
             {"grams_of_equal_energy", gramsToJson(equal.energy)}};
   json["eaten_before"] =

@@ -110,11 +110,11 @@ template <class Entry>
 struct ControlPan {
   std::string place{};  ///< "lemur house, inside"
   quantity::Date day{};
-  std::string food{};       ///< food::Food::code; empty where it stands for a class
-  std::string foodClass{};  ///< food group, "leafy vegetable"; empty where it is one food
-  quantity::Grams start{};  ///< above 0
-  quantity::Grams end{};    ///< may be more than at the start
-  std::string startAt{};    ///< ISO 8601 UTC; may be empty
+  std::string food{};                    ///< food::Food::code; empty where it stands for a class
+  std::string foodClass{};               ///< food group, "leafy vegetable"; empty where it is one food
+  quantity::Grams start{};               ///< above 0
+  std::optional<quantity::Grams> end{};  ///< may be more than at the start; nothing: it still stands there
+  std::string startAt{};                 ///< ISO 8601 UTC; may be empty
   std::string endAt{};
   std::string who{};
   std::string note{};

@@ -68,7 +68,8 @@ FedBowl fedBowl(const Bowl& bowl, const std::string& place, const FoodKindLookup
   return fedBowl(counted(bowl), place, kindOf);
 }
 
-WaterPan waterPan(const ControlPan& pan, const FoodKindLookup& kindOf) {
+std::optional<WaterPan> waterPan(const ControlPan& pan, const FoodKindLookup& kindOf) {
+  if (!pan.end) return std::nullopt;
   WaterPan made{.place = pan.place, .day = pan.day, .food = pan.food, .foodClass = pan.foodClass};
   quantity::Grams step{};
   if (!pan.food.empty()) {
@@ -77,7 +78,7 @@ WaterPan waterPan(const ControlPan& pan, const FoodKindLookup& kindOf) {
     step = kind.step;
   }
   made.start = {pan.start, step};
-  made.end = {pan.end, step};
+  made.end = {*pan.end, step};
   return made;
 }
 

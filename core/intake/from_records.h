@@ -28,7 +28,8 @@ using FoodKindLookup = std::function<FoodKind(const std::string& code)>;
                               const FoodKindLookup& kindOf);
 [[nodiscard]] FedBowl fedBowl(const Bowl& bowl, const std::string& place, const FoodKindLookup& kindOf);
 
-/// A pan that stands for a class has no food.
-[[nodiscard]] WaterPan waterPan(const ControlPan& pan, const FoodKindLookup& kindOf);
+/// A pan that stands for a class has no food. Nothing of one that was not weighed when it came back: it says
+/// nothing of water yet.
+[[nodiscard]] std::optional<WaterPan> waterPan(const ControlPan& pan, const FoodKindLookup& kindOf);
 
 }  // namespace tarebowl::intake

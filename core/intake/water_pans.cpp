@@ -114,7 +114,9 @@ std::vector<PanBook::DayMean> PanBook::nearest(const Shelf& shelf, int day, cons
   const auto last = std::ranges::upper_bound(shelf.losses, day + daysApart, {}, &Loss::day);
   std::vector<DayMean> near = dayMeans({first, last}, food);
   const auto apart = [&](const DayMean& mean) { return std::abs(mean.day - day); };
-  std::ranges::stable_sort(near, {}, apart);
+  // Asked for every leftover: a sort that takes no room of its own. Of days as far apart the earlier goes
+  // first.
+  std::ranges::sort(near, {}, [&](const DayMean& mean) { return std::pair(apart(mean), mean.day); });
   if (near.size() > rule_.days) {
     const int farthest = apart(near[rule_.days - 1]);
     std::erase_if(near, [&](const DayMean& mean) { return apart(mean) > farthest; });

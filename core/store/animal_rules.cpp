@@ -133,6 +133,8 @@ void refuseInUse(Collection::Inner& inner, const animal::Group& group) {
             group.code + " was scored: what was measured is kept");
   refuseRow(inner, "observation WHERE group_code = :code", group.code,
             "something was seen of " + group.code + ": what was observed is kept");
+  refuseRow(inner, "faeces_collected WHERE group_code = :code", group.code,
+            "faeces of " + group.code + " were analysed: what was measured is kept");
   refuseRow(inner, "energy_plan WHERE group_code = :code", group.code,
             group.code + " has an energy plan; remove it first");
   refuseRow(inner, "diet WHERE group_code = :code", group.code, group.code + " has a diet: diets are kept");

@@ -19,7 +19,7 @@ void refuseUnsound(Collection::Inner& inner, long long, const intake::SwapMade& 
 }
 
 void refuseUnsound(Collection::Inner& inner, long long, const intake::ControlPan& pan) {
-  if (!(pan.start > Grams(0)) || !(pan.end >= Grams(0)))
+  if (!(pan.start > Grams(0)) || (pan.end && !(*pan.end >= Grams(0))))
     refuse(inner, "a control pan holds something at its start and nothing below 0 at its end");
   if (pan.food.empty() == pan.foodClass.empty())
     refuse(inner, "a control pan stands for one food or for one class of foods");

@@ -63,6 +63,17 @@ FoodRow rowOf(long long id, int revision, const food::Food& food) {
   return row;
 }
 
+/// The row in which a column that tells foods apart has this value; false where there is none.
+template <class Value>
+bool readRow(Collection::Inner& inner, const std::string& column, const Value& value, FoodRow& row) {
+  inner.sql() << std::string(kFoodColumns) + " WHERE " + column + " = :value", soci::use(value),
+      soci::into(row.id), soci::into(row.revision), soci::into(row.code), soci::into(row.name),
+      soci::into(row.form), soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
+      soci::into(row.edibleFraction), soci::into(row.price), soci::into(row.inStock), soci::into(row.note),
+      soci::into(row.invented);
+  return inner.sql().got_data();
+}
+
 void loadCautions(Collection::Inner& inner, long long id, food::Food& food) {
   const soci::rowset<std::string> cautions =
       (inner.sql().prepare << "SELECT caution FROM food_caution WHERE food_id = :id ORDER BY place",
@@ -153,12 +164,7 @@ long long nextId(soci::session& sql, const std::string& table) {
 
 std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id) {
   FoodRow row;
-  inner.sql() << std::string(kFoodColumns) + " WHERE id = :id", soci::use(id), soci::into(row.id),
-      soci::into(row.revision), soci::into(row.code), soci::into(row.name), soci::into(row.form),
-      soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
-      soci::into(row.edibleFraction), soci::into(row.price), soci::into(row.inStock), soci::into(row.note),
-      soci::into(row.invented);
-  if (!inner.sql().got_data()) return std::nullopt;
+  if (!readRow(inner, "id", id, row)) return std::nullopt;
   StoredFood stored{FoodId{row.id}, row.revision, {.food = row.food()}};
   loadCautions(inner, id, stored.record.food);
   loadOverrides(inner, id, stored.record);
@@ -179,6 +185,12 @@ std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner)
   std::vector<std::pair<long long, food::Food>> foods;
   while (rows.fetch()) foods.emplace_back(row.id, row.food());
   return foods;
+}
+
+std::optional<std::pair<long long, food::Food>> foodRow(Collection::Inner& inner, const std::string& code) {
+  FoodRow row;
+  if (!readRow(inner, "code", code, row)) return std::nullopt;
+  return std::pair(row.id, row.food());
 }
 
 std::optional<long long> foodWithCode(Collection::Inner& inner, const std::string& code) {

@@ -70,6 +70,9 @@ template <class Stated>
 [[nodiscard]] std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id);
 /// Every food's own row, without its cautions, in the order in which they were added.
 [[nodiscard]] std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner);
+/// One of them; nothing where there is no such food.
+[[nodiscard]] std::optional<std::pair<long long, food::Food>> foodRow(Collection::Inner& inner,
+                                                                      const std::string& code);
 [[nodiscard]] std::optional<long long> foodWithCode(Collection::Inner& inner, const std::string& code);
 void insertFood(Collection::Inner& inner, long long id, int revision, const FoodRecord& record);
 void updateFood(Collection::Inner& inner, long long id, int revision, const FoodRecord& record);

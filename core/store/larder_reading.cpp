@@ -47,9 +47,9 @@ class WantedComponents {
 
 class LarderReader {
  public:
-  LarderReader(Collection::Inner& inner, const LarderWish& wish)
+  LarderReader(Collection::Inner& inner, const std::vector<food::NutrientId>& nutrients)
       : inner_(inner),
-        components_(inner, wish.nutrients),
+        components_(inner, nutrients),
         samples_(inner.connection,
                  "SELECT id, origin, sampled_on, excluded FROM sample WHERE food_id = ? ORDER BY id"),
         values_(inner.connection,
@@ -132,7 +132,7 @@ class LarderReader {
 std::vector<diet::DietFood> readLarder(const Collection& collection, const LarderWish& wish) {
   return guarded(collection.file(), [&] {
     Collection::Inner& inner = collection.inner();
-    LarderReader reader(inner, wish);
+    LarderReader reader(inner, wish.nutrients);
     std::vector<diet::DietFood> foods;
     for (auto& [id, food] : foodRows(inner)) {
       if (wish.stop.stop_requested()) break;
@@ -140,6 +140,34 @@ std::vector<diet::DietFood> readLarder(const Collection& collection, const Larde
     }
     return foods;
   });
+}
+
+class NamedFoodReader::Inner {
+ public:
+  Inner(const Collection& collection, const std::vector<food::NutrientId>& nutrients)
+      : collection_(collection), reader_(collection.inner(), nutrients) {}
+
+  [[nodiscard]] const std::filesystem::path& file() const { return collection_.file(); }
+
+  std::optional<diet::DietFood> find(const std::string& code) {
+    auto row = foodRow(collection_.inner(), code);
+    if (!row) return std::nullopt;
+    return reader_.read(collection_, row->first, std::move(row->second));
+  }
+
+ private:
+  const Collection& collection_;
+  LarderReader reader_;
+};
+
+NamedFoodReader::NamedFoodReader(const Collection& collection, const std::vector<food::NutrientId>& nutrients)
+    : inner_(guarded(collection.file(), [&] { return std::make_unique<Inner>(collection, nutrients); })) {}
+NamedFoodReader::NamedFoodReader(NamedFoodReader&& other) noexcept = default;
+NamedFoodReader& NamedFoodReader::operator=(NamedFoodReader&& other) noexcept = default;
+NamedFoodReader::~NamedFoodReader() = default;
+
+std::optional<diet::DietFood> NamedFoodReader::find(const std::string& code) {
+  return guarded(inner_->file(), [&] { return inner_->find(code); });
 }
 
 }  // namespace tarebowl::store

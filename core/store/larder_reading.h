@@ -7,7 +7,10 @@
 #include "core/store/collection.h"
 
 #include <functional>
+#include <memory>
+#include <optional>
 #include <stop_token>
+#include <string>
 #include <vector>
 
 namespace tarebowl::store {
@@ -23,5 +26,21 @@ struct LarderWish {
 /// Foods as diets take them (asDietFood), thousands at a time: amounts and scatter of the nutrients asked for
 /// are those of knowFood(). In the order in which the foods were added. Throws StoreError.
 [[nodiscard]] std::vector<diet::DietFood> readLarder(const Collection& collection, const LarderWish& wish);
+
+/// The same of foods that are named one after another. The collection must outlive it.
+class NamedFoodReader {
+ public:
+  NamedFoodReader(const Collection& collection, const std::vector<food::NutrientId>& nutrients);
+  NamedFoodReader(NamedFoodReader&& other) noexcept;
+  NamedFoodReader& operator=(NamedFoodReader&& other) noexcept;
+  ~NamedFoodReader();
+
+  /// Nothing where the collection has no food of this code. Throws StoreError.
+  [[nodiscard]] std::optional<diet::DietFood> find(const std::string& code);
+
+ private:
+  class Inner;
+  std::unique_ptr<Inner> inner_;
+};
 
 }  // namespace tarebowl::store

@@ -11,13 +11,13 @@ std::vector<intake::ControlPan> pansOfPlace(const Collection& collection, const 
   return guarded(collection.file(), [&] {
     PreparedStatement read(
         collection.inner().connection,
-        "SELECT day, food, food_class, start_g, end_g FROM control_pan WHERE day BETWEEN ? "
-        "AND ? AND place_name = ? ORDER BY day, id");
+        "SELECT day, food, food_class, start_g, end_g FROM control_pan WHERE place_name = ? "
+        "AND day BETWEEN ? AND ? ORDER BY day, id");
     const std::string first = quantity::isoDate(from);
     const std::string last = quantity::isoDate(to);
-    read.bind(1, first);
-    read.bind(2, last);
-    read.bind(3, place);
+    read.bind(1, place);
+    read.bind(2, first);
+    read.bind(3, last);
     std::vector<intake::ControlPan> pans;
     while (read.step()) {
       const auto day = quantity::parseDate(read.text(0));
@@ -28,7 +28,7 @@ std::vector<intake::ControlPan> pansOfPlace(const Collection& collection, const 
       pan.food = read.text(1);
       pan.foodClass = read.text(2);
       pan.start = quantity::Grams(read.real(3));
-      pan.end = quantity::Grams(read.real(4));
+      if (!read.isNull(4)) pan.end = quantity::Grams(read.real(4));
     }
     return pans;
   });

@@ -4,6 +4,7 @@
 
 #include "core/diet/kept_rotation.h"
 #include "core/health/observation.h"
+#include "core/intake/faeces.h"
 #include "core/intake/feeding_records.h"
 #include "core/intake/food_lot.h"
 #include "core/intake/tolerance.h"
@@ -35,6 +36,7 @@ void refuseUnsound(Collection::Inner& inner, long long id, const intake::Control
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::ToleranceRule& rule);
 void refuseUnsound(Collection::Inner& inner, long long id, const health::Observation& observation);
 void refuseUnsound(Collection::Inner& inner, long long id, const intake::FoodLot& lot);
+void refuseUnsound(Collection::Inner& inner, long long id, const intake::FaecesCollected& faeces);
 
 /// That nothing rests on a thing which is to be removed.
 void refuseInUse(Collection::Inner& inner, const animal::Species& species);
@@ -69,5 +71,6 @@ void refuseTakingBack(Collection::Inner&, const Thing&) {}
 [[nodiscard]] std::string nameOf(const intake::ToleranceRule& rule);
 [[nodiscard]] std::string nameOf(const health::Observation& observation);
 [[nodiscard]] std::string nameOf(const intake::FoodLot& lot);
+[[nodiscard]] std::string nameOf(const intake::FaecesCollected& faeces);
 
 }  // namespace tarebowl::store

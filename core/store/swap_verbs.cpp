@@ -170,4 +170,8 @@ std::vector<StoredControlPan> controlPansBetween(const Collection& collection, q
   return readAll<StoredControlPan>(collection, "WHERE day BETWEEN :from AND :to ORDER BY day, id", from, to);
 }
 
+std::vector<StoredControlPan> controlPansThatStand(const Collection& collection) {
+  return readAll<StoredControlPan>(collection, "WHERE end_g IS NULL ORDER BY day, id");
+}
+
 }  // namespace tarebowl::store

@@ -41,5 +41,7 @@ Written removeControlPan(Collection& collection, ControlPanId pan, int seenRevis
 [[nodiscard]] std::vector<StoredSwap> swapsWaiting(const Collection& collection);
 [[nodiscard]] std::vector<StoredControlPan> controlPansBetween(const Collection& collection,
                                                                quantity::Date from, quantity::Date to);
+/// All that still stand, the oldest first.
+[[nodiscard]] std::vector<StoredControlPan> controlPansThatStand(const Collection& collection);
 
 }  // namespace tarebowl::store

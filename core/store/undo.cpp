@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/diet_tables.h"
+#include "core/store/faeces_tables.h"
 #include "core/store/feeding_tables.h"
 #include "core/store/food_json.h"
 #include "core/store/food_rules.h"
@@ -254,7 +255,7 @@ Written undo(Collection& collection, std::int64_t number, const Author& author) 
         takeBackOneOf<animal::Species, animal::Individual, animal::Group, animal::Membership, MassRecord,
                       ConditionRecord, ProfileRecord, EnergyPlanRecord, animal::FoodCaution, diet::NamedDiet,
                       VersionRecord, diet::KeptRotation, intake::ControlPan, intake::ToleranceRule,
-                      health::Observation, intake::FoodLot>(inner, *change, author);
+                      health::Observation, intake::FoodLot, intake::FaecesCollected>(inner, *change, author);
     if (written) return *written;
     refuse(inner, "this change cannot be taken back");
   });

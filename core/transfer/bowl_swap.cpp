@@ -17,10 +17,11 @@ namespace tarebowl::transfer {
 namespace {
 
 /// As it is given on the day of the bowl.
-std::optional<DeskDiet> dietOf(const store::Collection& collection, const intake::Bowl& bowl) {
+std::optional<DeskDiet> dietOf(const store::Collection& collection, const intake::Bowl& bowl,
+                               CountedAs counted) {
   for (const store::StoredVersion& version : store::versionsOfDiet(collection, bowl.diet))
     if (version.record.version.number == bowl.version) {
-      auto desk = readDesk(collection, version.id, bowl.key.day);
+      auto desk = readDesk(collection, version.id, bowl.key.day, counted);
       if (desk) desk->made.amounts = amountsOn(collection, *desk, bowl.key.day);
       return desk;
     }
@@ -44,11 +45,12 @@ bool isOfBowl(const diet::PlaceInVersion& place, const intake::PrepBowl& bowl) {
 
 std::variant<diet::SwapRequest, NoSwap> swapRequestOn(const store::Collection& collection,
                                                       const intake::PrepBowl& bowl,
-                                                      const intake::BowlItem& item, Candidates which) {
+                                                      const intake::BowlItem& item, Candidates which,
+                                                      CountedAs counted) {
   if (!item.weighings.empty()) return NoSwap::Weighed;
-  const auto desk = dietOf(collection, bowl.bowl);
+  const auto desk = dietOf(collection, bowl.bowl, counted);
   if (!desk) return NoSwap::NoDiet;
-  OnHand onHand;
+  OnHand onHand{.eaters = eatersOf(*desk, bowl.bowl.key.day)};
   if (which == Candidates::OwnGroup) onHand.groups = {groupOf(*desk, item.food)};
   auto request = swapRequestOn(*desk, {item.food}, foodsOnHand(collection, desk->made.problem, onHand));
   if (!request) return NoSwap::NotInDiet;

@@ -21,11 +21,13 @@ enum class NoSwap {
 };
 
 /// What could be given instead of a food of a bowl, by the version of the diet that the bowl is fed by: of
-/// what is on hand but the food itself, with how well the group ate it. Throws StoreError.
+/// what is on hand but the food itself, with how well the group ate it. counted: whether what is
+/// offered or what is eaten stays near the approved balance. Throws StoreError.
 [[nodiscard]] std::variant<diet::SwapRequest, NoSwap> swapRequestOn(const store::Collection& collection,
                                                                     const intake::PrepBowl& bowl,
                                                                     const intake::BowlItem& item,
-                                                                    Candidates which = Candidates::All);
+                                                                    Candidates which = Candidates::All,
+                                                                    CountedAs counted = CountedAs::Offered);
 
 /// The swap as it is written down, in grams of the bowl. Where the keeper may not decide it waits for an
 /// answer.

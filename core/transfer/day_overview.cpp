@@ -53,6 +53,9 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
     overview.sectionOfGroup.emplace(group.record.code, group.record.section);
   overview.swapsMade = store::swapsBetween(collection, day, day);
   overview.swapsWaiting = store::swapsWaiting(collection);
+  overview.pansThatStand = store::controlPansThatStand(collection);
+  std::erase_if(overview.pansThatStand,
+                [day](const store::StoredControlPan& pan) { return pan.record.day > day; });
   for (const store::VersionLine& version : store::listVersions(collection)) {
     if (version.state != diet::VersionState::Submitted) continue;
     const auto diet = store::findDiet(collection, version.diet);

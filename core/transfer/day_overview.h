@@ -39,6 +39,7 @@ struct DayOverview {
   std::vector<store::StoredSwap> swapsMade{};           ///< on the day
   std::vector<store::StoredSwap> swapsWaiting{};        ///< of any day
   std::vector<WaitingDiet> dietsWaiting{};
+  std::vector<store::StoredControlPan> pansThatStand{};  ///< of any day to this one, the oldest first
 };
 
 [[nodiscard]] DayOverview readDayOverview(const store::Collection& collection, quantity::Date day);

@@ -104,7 +104,9 @@ std::optional<DeskDiet> layOut(const store::Collection& collection, const store:
       desk.diet.record.invented || desk.context.profile.profile.invented || desk.group.group.record.invented;
   desk.counted = counted;
   if (counted == CountedAs::Eaten) {
-    desk.eaten = learnEating(collection, desk.group, desk.context, day);
+    std::vector<intake::FoodOfClass> foods;
+    for (const auto& [code, food] : desk.context.foods) foods.push_back({code, food.group});
+    desk.eaten = learnEating(collection, eatersOn(desk.group.group, day), foods);
     countEaten(desk.context, desk.eaten);
   }
   desk.made = diet::versionProblem(desk.version.record.version, desk.context);

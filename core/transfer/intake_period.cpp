@@ -20,7 +20,7 @@ std::optional<IntakePeriod> readIntake(const store::Collection& collection, cons
   IntakeReader::Stretch read = reader.read(from, to);
   for (const auto& [code, food] : reader.foods())
     if (!food) period.unknownFoods.push_back(code);
-  period.problem = judgedProblem(period.group, reader, energyMethodOf(collection, read));
+  period.problem = judgedProblem(period.group, foodsKnown(reader), energyMethodOf(collection, read));
   period.fed = std::move(read.fed);
   period.eaten = std::move(read.eaten);
   period.pans = read.pans;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/intake_reader.h"
 
+#include "core/food/proximates.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/food_reading.h"
 
@@ -54,9 +55,16 @@ std::vector<std::string> classesWithoutPans() {
 IntakeReader::IntakeReader(const store::Collection& collection, std::string group, std::string place)
     : collection_(collection), bowls_(collection), group_(std::move(group)), place_(std::move(place)) {}
 
+IntakeReader::IntakeReader(const store::Collection& collection, std::span<const food::NutrientId> nutrients)
+    : collection_(collection), bowls_(collection) {
+  std::vector<food::NutrientId> read = food::proximates();
+  read.insert(read.end(), nutrients.begin(), nutrients.end());
+  someOfFoods_.emplace(collection, read);
+}
+
 const std::optional<diet::DietFood>& IntakeReader::food(const std::string& code) {
   const auto [at, fresh] = foods_.try_emplace(code);
-  if (fresh) at->second = store::dietFood(collection_, code);
+  if (fresh) at->second = someOfFoods_ ? someOfFoods_->find(code) : store::dietFood(collection_, code);
   return at->second;
 }
 
@@ -78,7 +86,8 @@ const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
   for (const intake::ControlPan& pan :
        store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
                           intake::dayOfNumber(intake::dayNumber(to) + apart)))
-    pans.push_back(intake::waterPan(pan, [&](const std::string& code) { return kindOf(code, step); }));
+    if (auto sound = intake::waterPan(pan, [&](const std::string& code) { return kindOf(code, step); }))
+      pans.push_back(std::move(*sound));
   const auto ofDays = std::ranges::count_if(
       pans, [&](const intake::WaterPan& pan) { return from <= pan.day && pan.day <= to; });
   pans_ = Pans{place_,

@@ -6,9 +6,11 @@
 #include "core/intake/eaten.h"
 #include "core/intake/from_records.h"
 #include "core/store/feeding_reading.h"
+#include "core/store/larder_reading.h"
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -24,8 +26,9 @@ class IntakeReader {
  public:
   /// place: the group's section, where its pans stand.
   IntakeReader(const store::Collection& collection, std::string group, std::string place);
-  /// Of no group yet.
-  explicit IntakeReader(const store::Collection& collection) : collection_(collection), bowls_(collection) {}
+  /// Of no group yet. Of the foods nothing is known but these nutrients, and what dry matter and energy are
+  /// worked out from.
+  IntakeReader(const store::Collection& collection, std::span<const food::NutrientId> nutrients);
   void turnTo(std::string group, std::string place);
 
   struct Stretch {
@@ -60,6 +63,7 @@ class IntakeReader {
 
   const store::Collection& collection_;
   store::CountedBowlReader bowls_;
+  std::optional<store::NamedFoodReader> someOfFoods_;  ///< nothing: foods are read whole
   std::string group_;
   std::string place_;
   std::map<std::string, std::optional<diet::DietFood>> foods_;

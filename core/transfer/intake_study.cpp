@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/intake_study.h"
 
+#include "core/store/faeces_verbs.h"
 #include "core/transfer/intake_period.h"
 
 #include <utility>
@@ -34,6 +35,9 @@ std::optional<exchange::IntakeToWrite> intakeStudy(const store::Collection& coll
   made.calciumToPhosphorus =
       intake::dailyRatio(period->eaten, contentsOf(*period, food::nutrients::calcium()),
                          contentsOf(*period, food::nutrients::phosphorus()));
+  for (const store::StoredFaeces& faeces : store::faecesOfGroup(collection, group))
+    if (from <= faeces.record.from && faeces.record.until <= to)
+      made.digestion.push_back(intake::digestionOf(faeces.record, period->problem, period->eaten));
   made.bowls = std::move(period->eaten);
   return made;
 }

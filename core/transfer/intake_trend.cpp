@@ -69,10 +69,18 @@ void addSubject(diet::BalanceProblem& followed, const diet::BalanceProblem& all,
   followed.targets.push_back(calcium != all.targets.end() ? *calcium : aDay(food::nutrients::calcium()));
 }
 
+/// All values, for any of them may be followed next; where they come from is not shown here.
+std::vector<food::NutrientId> everyNutrient() {
+  std::vector<food::NutrientId> nutrients;
+  for (std::size_t i = 0; i < food::allNutrients().size(); ++i) nutrients.emplace_back(i);
+  return nutrients;
+}
+
 class TrendReader {
  public:
   TrendReader(const store::Collection& collection, const TrendAsked& asked, store::KnownGroup group)
-      : collection_(collection), asked_(asked), reader_(collection, asked.group, group.group.record.section) {
+      : collection_(collection), asked_(asked), reader_(collection, everyNutrient()) {
+    reader_.turnTo(asked.group, group.group.record.section);
     trend_.group = std::move(group);
     trend_.from = asked.from;
     trend_.to = asked.to;
@@ -96,7 +104,7 @@ class TrendReader {
     for (int first = dayNumber(trend_.from); first <= last; first += step)
       readStretch(first, std::min(last, first + step - 1), first + step > last);
     findDrops();
-    trend_.problem = judgedProblem(trend_.group, reader_, method_);
+    trend_.problem = judgedProblem(trend_.group, foodsKnown(reader_), method_);
     for (const auto& [code, food] : reader_.foods())
       if (!food) trend_.unknownFoods.push_back(code);
     return std::move(trend_);
@@ -108,7 +116,7 @@ class TrendReader {
     if (const auto fed = store::fedSpan(collection_, asked_.group, trend_.from, trend_.to))
       method_ =
           energyMethodOf(collection_, reader_.read(dayOfNumber(dayNumber(fed->last) - kWeek + 1), fed->last));
-    const diet::BalanceProblem all = judgedProblem(trend_.group, reader_, method_);
+    const diet::BalanceProblem all = judgedProblem(trend_.group, foodsKnown(reader_), method_);
     trend_.followed.eater = all.eater;
     trend_.followed.energyMethod = method_;
     addSubject(trend_.followed, all, asked_.subject);

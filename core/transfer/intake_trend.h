@@ -51,7 +51,8 @@ struct IntakeTrend {
   quantity::Date from{};
   quantity::Date to{};
   int daysAPoint = 1;
-  /// Everything that the group is fed by on the last day, over the foods of the bowls. What the collection
+  /// Everything that the group is fed by on the last day, over the foods of the bowls, whose values name no
+  /// source here. What the collection
   /// does not hold stands in it with nothing known.
   diet::BalanceProblem problem{};
   std::vector<std::string> unknownFoods{};

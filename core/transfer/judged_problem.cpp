@@ -14,11 +14,8 @@ food::EnergyMethod energyMethodOf(const store::Collection& collection, const Int
   return fed ? fed->record.version.energyMethod : food::EnergyMethod::ModifiedAtwater;
 }
 
-diet::BalanceProblem judgedProblem(const store::KnownGroup& group, const IntakeReader& reader,
+diet::BalanceProblem judgedProblem(const store::KnownGroup& group, std::vector<diet::DietFood> foods,
                                    food::EnergyMethod method) {
-  std::vector<diet::DietFood> foods;
-  for (const auto& [code, food] : reader.foods())
-    if (food) foods.push_back(*food);
   if (group.profile)
     return diet::profileProblem(*group.profile, groupFacts(group), std::move(foods), method).problem;
   diet::BalanceProblem problem;
@@ -26,6 +23,13 @@ diet::BalanceProblem judgedProblem(const store::KnownGroup& group, const IntakeR
   problem.foods = std::move(foods);
   problem.energyMethod = method;
   return problem;
+}
+
+std::vector<diet::DietFood> foodsKnown(const IntakeReader& reader) {
+  std::vector<diet::DietFood> foods;
+  for (const auto& [code, food] : reader.foods())
+    if (food) foods.push_back(*food);
+  return foods;
 }
 
 std::vector<diet::DietFood> foodsKnownOrNot(const IntakeReader& reader) {

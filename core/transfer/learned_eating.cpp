@@ -16,18 +16,31 @@ constexpr std::chrono::days kLearnedFrom{56};
 
 }  // namespace
 
-std::vector<intake::EatenFraction> learnEating(const store::Collection& collection,
-                                               const store::KnownGroup& group,
-                                               const diet::VersionContext& context, quantity::Date day) {
-  const std::chrono::sys_days until = std::chrono::sys_days(day) - std::chrono::days(1);
-  IntakeReader reader(collection, group.group.record.code, group.group.record.section);
+Eaters eatersOn(const store::StoredGroup& group, quantity::Date day) {
+  return {group.record.code, group.record.section, day};
+}
+
+std::vector<intake::EatenFraction> learnEating(const store::Collection& collection, const Eaters& eaters,
+                                               std::span<const intake::FoodOfClass> foods) {
+  const std::chrono::sys_days until = std::chrono::sys_days(eaters.day) - std::chrono::days(1);
+  IntakeReader reader(collection, {});
+  reader.turnTo(eaters.group, eaters.place);
   const auto read = reader.read(until - kLearnedFrom + std::chrono::days(1), until);
-  std::vector<intake::FoodOfClass> asked;
-  for (const auto& [code, food] : context.foods) asked.push_back({code, food.group});
-  std::vector<intake::EatenFraction> learned = intake::learnFractions(read.eaten, asked);
-  std::erase_if(learned,
-                [&](const intake::EatenFraction& entry) { return !context.foods.contains(entry.food); });
+  std::vector<intake::EatenFraction> learned = intake::learnFractions(read.eaten, foods);
+  std::erase_if(learned, [&](const intake::EatenFraction& entry) {
+    return std::ranges::find(foods, entry.food, &intake::FoodOfClass::food) == foods.end();
+  });
   return learned;
+}
+
+void countEaten(const store::Collection& collection, const Eaters& eaters,
+                std::vector<diet::DietFood>& foods) {
+  std::vector<intake::FoodOfClass> asked;
+  asked.reserve(foods.size());
+  for (const diet::DietFood& food : foods) asked.push_back({food.id, food.group});
+  diet::BalanceProblem counted;
+  counted.foods = std::move(foods);
+  foods = intake::onWhatIsEaten(std::move(counted), learnEating(collection, eaters, asked)).foods;
 }
 
 void countEaten(diet::VersionContext& context, const std::vector<intake::EatenFraction>& fractions) {

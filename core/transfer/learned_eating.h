@@ -4,8 +4,11 @@
 
 #include "core/diet/version_problem.h"
 #include "core/intake/eaten_fraction.h"
-#include "core/store/group_reading.h"
+#include "core/store/animal_records.h"
+#include "core/store/collection.h"
 
+#include <span>
+#include <string>
 #include <vector>
 
 /// A diet counted by what is eaten of it.
@@ -13,13 +16,24 @@ namespace tarebowl::transfer {
 
 enum class CountedAs { Offered, Eaten };
 
-/// How much of each of these foods the group eats, learned from its bowls of the eight weeks before the day
+/// Whose eating is learned from, up to which day.
+struct Eaters {
+  std::string group{};
+  std::string place{};   ///< its section, where its pans stand
+  quantity::Date day{};  ///< is not learned from
+};
+[[nodiscard]] Eaters eatersOn(const store::StoredGroup& group, quantity::Date day);
+
+/// How much of each of these foods they eat, learned from their bowls of the eight weeks before the day
 /// (house rule, no source). A food of which nothing can be learned is not in it: it counts as eaten whole.
 /// Throws StoreError.
 [[nodiscard]] std::vector<intake::EatenFraction> learnEating(const store::Collection& collection,
-                                                             const store::KnownGroup& group,
-                                                             const diet::VersionContext& context,
-                                                             quantity::Date day);
+                                                             const Eaters& eaters,
+                                                             std::span<const intake::FoodOfClass> foods);
+
+/// Foods that may be given to them, with what is eaten of each.
+void countEaten(const store::Collection& collection, const Eaters& eaters,
+                std::vector<diet::DietFood>& foods);
 
 /// Foods of the context with what is eaten of them, so that a version made from it is judged and solved on
 /// what is eaten.

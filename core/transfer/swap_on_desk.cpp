@@ -14,6 +14,11 @@ bool isOnHand(const food::Food& food) {
   return food.inStock;
 }
 
+std::optional<Eaters> eatersOf(const DeskDiet& desk, quantity::Date day) {
+  if (desk.counted == CountedAs::Offered) return std::nullopt;
+  return eatersOn(desk.group.group, day);
+}
+
 std::vector<diet::DietFood> foodsOnHand(const store::Collection& collection,
                                         const diet::BalanceProblem& problem, const OnHand& which) {
   store::LarderWish wish{.nutrients = diet::countedNutrients(problem), .stop = which.stop};
@@ -21,7 +26,9 @@ std::vector<diet::DietFood> foodsOnHand(const store::Collection& collection,
     return isOnHand(food) &&
            (which.groups.empty() || std::ranges::find(which.groups, food.group) != which.groups.end());
   };
-  return store::readLarder(collection, wish);
+  std::vector<diet::DietFood> foods = store::readLarder(collection, wish);
+  if (which.eaters) countEaten(collection, *which.eaters, foods);
+  return foods;
 }
 
 std::optional<diet::SwapRequest> swapRequestOn(const DeskDiet& desk, const std::vector<std::string>& missing,

@@ -24,8 +24,12 @@ struct OnHand {
   /// Only foods of these groups; empty: all. What stands nearest is read in no time, all that there is is
   /// not.
   std::vector<std::string> groups{};
+  /// Of each food as much counts as these eat of it; nothing: all of it.
+  std::optional<Eaters> eaters{};
   std::stop_token stop{};  ///< fewer foods where it was asked for
 };
+/// Who eats what the desk counts; nothing where it counts what is offered.
+[[nodiscard]] std::optional<Eaters> eatersOf(const DeskDiet& desk, quantity::Date day);
 /// Throws StoreError.
 [[nodiscard]] std::vector<diet::DietFood> foodsOnHand(const store::Collection& collection,
                                                       const diet::BalanceProblem& problem,

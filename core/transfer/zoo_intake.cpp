@@ -108,7 +108,7 @@ class Larder {
 std::vector<GroupIntake> readZooIntake(const store::Collection& collection, quantity::Date from,
                                        quantity::Date to, std::span<const food::NutrientId> nutrients) {
   std::vector<GroupSum> sums;
-  IntakeReader reader(collection);
+  IntakeReader reader(collection, nutrients);
   std::vector<store::StoredGroup> all = store::listGroups(collection);
   std::ranges::stable_sort(all, {}, [](const store::StoredGroup& group) { return group.record.section; });
   for (const store::StoredGroup& group : all) {

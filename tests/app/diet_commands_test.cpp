@@ -1,8 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/text_file.h"
-#include "core/store/collection.h"
-#include "core/transfer/sample_import.h"
+#include "tests/app/own_collections.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -19,15 +18,8 @@ constexpr const char* kDay = "2026-11-25";
 
 /// The invented collection, made once for all tests of a process.
 const std::string& brackenmere() {
-  static const std::string made = [] {
-    const auto file = fileWith("diets.tarebowl", "");
-    std::filesystem::remove(file);
-    const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-    store::Collection collection = store::Collection::create(file, author);
-    transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-    return file.string();
-  }();
-  return made;
+  static const std::string kFile = sampleCollection("diets.tarebowl");
+  return kFile;
 }
 
 json parsed(const Outcome& outcome) {

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/transfer/sample_import.h"
+#include "tests/app/own_collections.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -20,14 +20,7 @@ using testing::HasSubstr;
 
 /// The whole invented sample as a collection, read in once.
 const std::string& brackenmere() {
-  static const std::string kFile = [] {
-    const auto file = fileWith("intake.tarebowl", "");
-    std::filesystem::remove(file);
-    const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-    store::Collection collection = store::Collection::create(file, author);
-    transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-    return file.string();
-  }();
+  static const std::string kFile = sampleCollection("intake.tarebowl");
   return kFile;
 }
 

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/transfer/sample_import.h"
+#include "tests/app/own_collections.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -15,13 +15,7 @@ using testing::HasSubstr;
 
 /// The invented sample without its feeding days and rotations of the foxes.
 std::string brackenmere() {
-  const auto file = fileWith("rotations.tarebowl", "");
-  std::filesystem::remove(file);
-  const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-  store::Collection collection = store::Collection::create(file, author);
-  transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author,
-                         transfer::FeedingDays::LeftOut);
-  return file.string();
+  return sampleCollection("rotations.tarebowl", transfer::FeedingDays::LeftOut);
 }
 
 /// A week for the foxes from Monday 2026-11-30: they fast on Thursday.

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
-#include "core/transfer/sample_import.h"
+#include "tests/app/own_collections.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -20,14 +20,8 @@ using testing::HasSubstr;
 
 constexpr const char* kDay = "2026-11-25";
 
-/// The whole invented sample as a collection, fresh.
 std::string brackenmere() {
-  const auto file = fileWith("kitchen.tarebowl", "");
-  std::filesystem::remove(file);
-  const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-  store::Collection collection = store::Collection::create(file, author);
-  transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-  return file.string();
+  return sampleCollection("kitchen.tarebowl");
 }
 
 intake::Bowl bowlOf(const std::string& collection, const char* group) {

@@ -4,6 +4,7 @@
 #include "core/store/lot_verbs.h"
 #include "core/store/swap_verbs.h"
 #include "core/store/verbs.h"
+#include "tests/app/own_collections.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -20,15 +21,12 @@ constexpr const char* kTitles = "date,place,food,food_class,start_g,end_g,by\n";
 
 /// With one food, kale.
 std::string collection() {
-  const auto file = fileWith("pans.tarebowl", "");
-  std::filesystem::remove(file);
-  const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-  store::Collection made = store::Collection::create(file, author);
+  store::Collection made = freshCollection("pans.tarebowl");
   store::FoodRecord kale;
   kale.food.code = "kale";
   kale.food.name = "Kale";
-  store::addFood(made, kale, author);
-  return file.string();
+  store::addFood(made, kale, kSampleKeeper);
+  return made.file().string();
 }
 
 Outcome take(const std::string& file, const std::string& rows, const char* option = nullptr) {
@@ -79,6 +77,31 @@ TEST(Pans, AnUnknownFoodOrAnEmptyPanLeavesAllOfTheTableOut) {
   EXPECT_THAT(refused.err, HasSubstr("no food melon"));
   EXPECT_THAT(refused.err, HasSubstr("put out empty"));
   EXPECT_EQ(keptIn(file), 0U);
+}
+
+TEST(Pans, APanStandsUntilATableSaysWhatCameBack) {
+  const std::string file = collection();
+  const Outcome out = take(file, "2026-11-24,Mammals,kale,,100,,Keeper B\n");
+  ASSERT_EQ(out.status, 0) << out.err;
+  EXPECT_THAT(out.out, HasSubstr("1 still to be weighed"));
+  const json standing = json::parse(tarebowl({"pans", file, "--day", "2026-11-24"}).out).at("pans").at(0);
+  EXPECT_TRUE(standing.at("end_g").is_null());
+  EXPECT_TRUE(standing.at("water_loss").is_null());
+  EXPECT_THAT(tarebowl({"pans", file, "--day", "2026-11-24", "--table"}).out, HasSubstr("still stands"));
+  ASSERT_EQ(take(file, "2026-11-24,Mammals,kale,,100,88,Keeper A\n").status, 0);
+  const json pans = json::parse(tarebowl({"pans", file, "--day", "2026-11-24"}).out).at("pans");
+  ASSERT_EQ(pans.size(), 1U) << "the same pan, weighed again";
+  EXPECT_EQ(pans[0].at("end_g"), 88);
+  EXPECT_EQ(pans[0].at("by"), "Keeper A");
+}
+
+TEST(Pans, WhatCameBackOfAPanThatBeganOtherwiseIsAskedAbout) {
+  const std::string file = collection();
+  ASSERT_EQ(take(file, "2026-11-24,Mammals,kale,,100,,Keeper B\n").status, 0);
+  const Outcome asked = take(file, "2026-11-24,Mammals,kale,,90,80,Keeper A\n");
+  EXPECT_NE(asked.status, 0);
+  EXPECT_THAT(asked.err, HasSubstr("was put out with 100 g, and the table says 90 g"));
+  EXPECT_EQ(keptIn(file), 1U);
 }
 
 TEST(Lots, ALotBeginsAndIsShown) {

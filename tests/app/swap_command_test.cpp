@@ -1,12 +1,13 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/store/collection.h"
-#include "core/transfer/sample_import.h"
+#include "tests/app/own_collections.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
 
 namespace tarebowl::app {
 namespace {
@@ -18,15 +19,8 @@ constexpr const char* kDay = "2026-11-25";
 
 /// The invented collection, made once for all tests of a process.
 const std::string& brackenmere() {
-  static const std::string made = [] {
-    const auto file = fileWith("swaps.tarebowl", "");
-    std::filesystem::remove(file);
-    const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-    store::Collection collection = store::Collection::create(file, author);
-    transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-    return file.string();
-  }();
-  return made;
+  static const std::string kFile = sampleCollection("swaps.tarebowl");
+  return kFile;
 }
 
 std::vector<std::string> lemursWithoutKale(std::vector<std::string> further) {
@@ -58,6 +52,30 @@ std::filesystem::path larderFile() {
      "per_100_g": {"WATER": 80, "CA": 400, "P": 100, "ENERC": 80}},
     {"id": "water", "name": "Melon", "group": "fruit", "max_g": 100,
      "per_100_g": {"WATER": 92, "CA": 10, "P": 10, "ENERC": 30}}]})");
+}
+
+TEST(SwapCommand, KeepsWhatIsEatenWhereItIsAskedTo) {
+  const auto swaps = [](std::vector<std::string> further) {
+    std::vector<std::string> arguments{"swap",      brackenmere(),   "--diet", "fennec-evening",
+                                       "--without", "courgette-raw", "--day",  kDay};
+    arguments.insert(arguments.end(), further.begin(), further.end());
+    const Outcome outcome = tarebowl(arguments);
+    EXPECT_EQ(outcome.status, 0) << outcome.err;
+    return outcome.out;
+  };
+  const json offered = json::parse(swaps({"--most", "60"})).at("swaps");
+  const json eaten = json::parse(swaps({"--most", "60", "--eaten"})).at("swaps");
+  const auto countsInPart = [](const json& swap) {
+    return swap.at("foods").at(0).at("eaten_fraction").get<double>() < 1.0;
+  };
+  EXPECT_TRUE(std::ranges::none_of(offered, countsInPart));
+  EXPECT_TRUE(std::ranges::any_of(eaten, countsInPart)) << "a food that the foxes know, and leave in part";
+  // The same bowl, of which the foxes leave a part: less energy is eaten of it than offered.
+  EXPECT_LT(eaten.at(0).at("energy_kcal").at("before").get<double>(),
+            offered.at(0).at("energy_kcal").at("before").get<double>());
+  EXPECT_THAT(swaps({"--eaten", "--table"}), HasSubstr("targets are of what is eaten"));
+  EXPECT_THAT(complaint({"swap", problemFile().string(), "--without", "greens", "--eaten"}),
+              HasSubstr("--diet"));
 }
 
 TEST(SwapCommand, RanksTheFoodsOfTheCollectionInPlaceOfAMissingOne) {

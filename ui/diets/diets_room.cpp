@@ -69,7 +69,7 @@ DietsRoom::DietsRoom(LiveSolver::Function solve, OpenCollection& collection, Dia
       rules_(new RulesPane(*desk_)),
       compare_(new ComparePane),
       swap_(new SwapPane),
-      swapEntry_(new SwapEntry(*desk_, collection, *swap_, this)),
+      swapEntry_(new SwapEntry(*desk_, *version_, collection, *swap_, this)),
       planner_(new RotationPlanner(&diet::rotate, collection, std::move(today), this)),
       rotation_(new RotationPane(*planner_, dialogs)),
       rotationEntry_(new RotationEntry(*version_, *planner_, *rotation_, this)),

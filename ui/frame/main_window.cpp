@@ -153,6 +153,10 @@ void MainWindow::wireToday() {
   };
   connect(today_, &TodayRoom::kitchenWanted, this, showKitchen(KitchenDesk::Task::WeighIn));
   connect(today_, &TodayRoom::leftoversWanted, this, showKitchen(KitchenDesk::Task::Leftovers));
+  connect(today_, &TodayRoom::pansWanted, this, [this](const QString& section, int day) {
+    goToRoom(kKitchenNumber);
+    kitchen_->showPans(section, intake::dayOfNumber(day));
+  });
   connect(today_, &TodayRoom::observationWanted, this, [this] {
     goToRoom(kHealthNumber);
     health_->writeDown();

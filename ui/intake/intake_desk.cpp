@@ -124,14 +124,14 @@ void IntakeDesk::follow(const transfer::TrendSubject& subject) {
   read();
 }
 
-void IntakeDesk::study(const std::function<void(const exchange::IntakeToWrite&)>& then) {
+void IntakeDesk::study(const DaySpan& days, const std::function<void(const exchange::IntakeToWrite&)>& then) {
   if (group() == nullptr || !collection_.file()) return;
   std::vector<food::NutrientId> nutrients = transfer::nutrientsOfReport();
   const auto* followed = std::get_if<food::NutrientId>(&subject_);
   if (followed != nullptr && std::ranges::find(nutrients, *followed) == nutrients.end())
     nutrients.push_back(*followed);
   collection_.ask(
-      [group = shown_, from = toDate(span_.from), to = toDate(span_.until),
+      [group = shown_, from = toDate(days.from), to = toDate(days.until),
        nutrients](store::Collection& collection) {
         return transfer::intakeStudy(collection, group, from, to, nutrients);
       },

@@ -49,8 +49,8 @@ class IntakeDesk : public QObject {
   /// Other days in sight: they are read when the hand rests.
   void look(const DaySpan& span);
   void follow(const transfer::TrendSubject& subject);
-  /// Works the days in sight out as a study of its own, with all of its bowls, and gives it to `then`.
-  void study(const std::function<void(const exchange::IntakeToWrite&)>& then);
+  /// Works these days out as a study of its own, with all of its bowls, and gives it to `then`.
+  void study(const DaySpan& days, const std::function<void(const exchange::IntakeToWrite&)>& then);
   /// What others write is read while somebody looks; else when somebody looks again.
   void setInSight(bool inSight);
 

@@ -12,6 +12,7 @@
 #include "ui/intake/intake_table.h"
 #include "ui/intake/intake_text.h"
 #include "ui/intake/study_file.h"
+#include "ui/intake/study_page.h"
 #include "ui/intake/subject_box.h"
 #include "ui/intake/value_chart.h"
 #include "ui/intake/yesterday_page.h"
@@ -106,6 +107,7 @@ IntakeRoom::IntakeRoom(OpenCollection& collection, Dialogs dialogs, IntakeDesk::
       table_(new PlainTable(tr("Foods, offered and eaten"))),
       rows_(new RowsModel(foodTitles(), {1, 2, 3, 4, 5, 6}, this)),
       side_(new IntakeSide),
+      study_(new StudyPage(*desk_, collection, today)),
       yesterday_(new YesterdayPage(collection, std::move(today))),
       heading_(new QLabel),
       invented_(new QLabel(tr("Invented sample"))),
@@ -121,7 +123,8 @@ IntakeRoom::IntakeRoom(OpenCollection& collection, Dialogs dialogs, IntakeDesk::
 void IntakeRoom::build() {
   pages_->addTab(makeOverTime(), tr("Over time"));
   pages_->addTab(yesterday_, tr("Yesterday's bowls"));
-  nameTabs(*pages_, tr("Over time, or yesterday's bowls"));
+  pages_->addTab(study_, tr("Study"));
+  nameTabs(*pages_, tr("Over time, yesterday's bowls, or a study"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 4, 12, 10);
   layout->addWidget(pages_);
@@ -174,7 +177,7 @@ QWidget* IntakeRoom::makeHead() {
   auto* study = new QPushButton(tr("Study…"));
   study->setObjectName(QStringLiteral("study"));
   study->setToolTip(tr("The days in sight as the report of an intake study: PDF, XLSX or HTML"));
-  connect(study, &QPushButton::clicked, this, &IntakeRoom::writeStudyOfDays);
+  connect(study, &QPushButton::clicked, this, [this] { writeStudyOf(desk_->span()); });
   first->addWidget(study);
   auto* second = new QHBoxLayout;
   second->addWidget(range_);
@@ -229,9 +232,11 @@ void IntakeRoom::wire() {
           [this](int shows) { foods_->setShows(static_cast<FoodBandsChart::Shows>(shows)); });
   connect(bowl_, &QComboBox::activated, this, &IntakeRoom::showChoice);
   connect(pages_, &QTabWidget::currentChanged, this, [this](int page) {
-    if (page == 1) yesterday_->setFocus();
+    if (page > 0) pages_->widget(page)->setFocus();
     emit stateChanged();
   });
+  connect(study_, &StudyPage::planToWrite, this, &IntakeRoom::writePlan);
+  connect(study_, &StudyPage::reportWanted, this, &IntakeRoom::writeStudyOf);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::opened, banner_, &QWidget::hide);
   const auto tell = [this](const Refusal& refusal) {
@@ -325,16 +330,23 @@ void IntakeRoom::write(const char* ending) {
   if (const auto why = writeIntake(page, *file)) complain(*why);
 }
 
-void IntakeRoom::writeStudyOfDays() {
+void IntakeRoom::writeStudyOf(const DaySpan& days) {
   constexpr int kLongestStudy = 366;
-  if (!desk_->trend() || !dialogs_.sheetToSave) return;
-  if (desk_->span().days() > kLongestStudy)
+  if (desk_->group() == nullptr || !dialogs_.sheetToSave) return;
+  if (days.days() > kLongestStudy)
     return complain(tr("A study holds each of its bowls: look at a year or less, and try again."));
-  const auto file = dialogs_.sheetToSave(this, "study-" + desk_->trend()->group.group.record.code + ".pdf");
+  const auto file = dialogs_.sheetToSave(this, "study-" + desk_->group()->code + ".pdf");
   if (!file) return;
-  desk_->study([this, file = *file](const exchange::IntakeToWrite& study) {
+  desk_->study(days, [this, file = *file](const exchange::IntakeToWrite& study) {
     if (const auto why = writeStudy(study, file)) complain(*why);
   });
+}
+
+void IntakeRoom::writePlan(const exchange::StudyPlanToWrite& plan) {
+  if (!dialogs_.sheetToSave) return;
+  const auto file = dialogs_.sheetToSave(this, "study-plan-" + plan.group + ".pdf");
+  if (!file) return;
+  if (const auto why = writeStudyPlan(plan, *file)) complain(*why);
 }
 
 void IntakeRoom::complain(const QString& text) {

@@ -11,6 +11,10 @@ class QFrame;
 class QLabel;
 class QTabWidget;
 
+namespace tarebowl::exchange {
+struct StudyPlanToWrite;
+}
+
 namespace tarebowl::ui {
 
 class ChoiceChart;
@@ -20,6 +24,7 @@ class IntakeSide;
 class PlainTable;
 class RowsModel;
 class SegmentedSwitch;
+class StudyPage;
 class SubjectBox;
 class TimeChart;
 class ValueChart;
@@ -39,6 +44,7 @@ class IntakeRoom : public Room {
   [[nodiscard]] FoodBandsChart& foods() const { return *foods_; }
   [[nodiscard]] ValueChart& value() const { return *value_; }
   [[nodiscard]] PlainTable& table() const { return *table_; }
+  [[nodiscard]] StudyPage& study() const { return *study_; }
   [[nodiscard]] YesterdayPage& yesterday() const { return *yesterday_; }
 
  protected:
@@ -59,7 +65,8 @@ class IntakeRoom : public Room {
   void showWords();
   void copy();
   void write(const char* ending);
-  void writeStudyOfDays();
+  void writeStudyOf(const DaySpan& days);
+  void writePlan(const exchange::StudyPlanToWrite& plan);
   void complain(const QString& text);
 
   OpenCollection& collection_;
@@ -79,6 +86,7 @@ class IntakeRoom : public Room {
   PlainTable* table_;
   RowsModel* rows_;
   IntakeSide* side_;
+  StudyPage* study_;
   YesterdayPage* yesterday_;
   QLabel* heading_;
   QLabel* invented_;

@@ -10,15 +10,33 @@
 
 namespace tarebowl::ui {
 
+namespace {
+
+/// Nothing where it is neither .pdf nor .html.
+std::optional<std::optional<QString>> writePage(const std::string& html, const QString& title,
+                                                const std::filesystem::path& file) {
+  const QString page = QString::fromStdString(html);
+  if (file.extension() == ".pdf")
+    return writeWholeFile(file, [&](QIODevice& out) { layOutOnePage(page, title, out); });
+  if (file.extension() == ".html")
+    return writeWholeFile(file, [&](QIODevice& out) { out.write(page.toUtf8()); });
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<QString> writeStudyPlan(const exchange::StudyPlanToWrite& plan,
+                                      const std::filesystem::path& file) {
+  const QString title =
+      QCoreApplication::translate("Study", "Study of %1").arg(QString::fromStdString(plan.groupName));
+  if (const auto written = writePage(exchange::studyPlanAsHtml(plan), title, file)) return *written;
+  return QCoreApplication::translate("Study", "%1: a plan is written as .pdf or .html").arg(toText(file));
+}
+
 std::optional<QString> writeStudy(const exchange::IntakeToWrite& study, const std::filesystem::path& file) {
-  const std::filesystem::path kind = file.extension();
-  const auto page = [&] { return QString::fromStdString(exchange::studyAsHtml(study)); };
-  if (kind == ".pdf")
-    return writeWholeFile(file, [&](QIODevice& out) {
-      layOutOnePage(page(), QString::fromStdString(exchange::studyHead(study).front()), out);
-    });
-  if (kind == ".html") return writeWholeFile(file, [&](QIODevice& out) { out.write(page().toUtf8()); });
-  if (kind != ".xlsx")
+  const QString title = QString::fromStdString(exchange::studyHead(study).front());
+  if (const auto written = writePage(exchange::studyAsHtml(study), title, file)) return *written;
+  if (file.extension() != ".xlsx")
     return QCoreApplication::translate("Study", "%1: a study is written as .pdf, .xlsx or .html")
         .arg(toText(file));
   try {

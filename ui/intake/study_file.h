@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/exchange/study_page.h"
+#include "core/exchange/study_plan_page.h"
 
 #include <QString>
 
@@ -15,5 +16,8 @@ namespace tarebowl::ui {
 /// written.
 [[nodiscard]] std::optional<QString> writeStudy(const exchange::IntakeToWrite& study,
                                                 const std::filesystem::path& file);
+/// The plan of one as .pdf or .html.
+[[nodiscard]] std::optional<QString> writeStudyPlan(const exchange::StudyPlanToWrite& plan,
+                                                    const std::filesystem::path& file);
 
 }  // namespace tarebowl::ui

@@ -10,9 +10,7 @@
 #include <set>
 
 namespace tarebowl::ui {
-namespace {
-
-std::vector<food::NutrientId> nutrientsOf(const diet::BalanceProblem& problem) {
+std::vector<food::NutrientId> nutrientsTold(const diet::BalanceProblem& problem) {
   std::set<food::NutrientId> known{food::nutrients::energy()};
   for (const diet::DietFood& food : problem.foods)
     for (const food::NutrientId nutrient : food.composition.knownNutrients()) known.insert(nutrient);
@@ -22,8 +20,6 @@ std::vector<food::NutrientId> nutrientsOf(const diet::BalanceProblem& problem) {
   });
   return sorted;
 }
-
-}  // namespace
 
 SubjectBox::SubjectBox(IntakeDesk& desk, QWidget* parent) : QComboBox(parent), desk_(desk) {
   setAccessibleName(tr("What is followed over time"));
@@ -54,7 +50,7 @@ void SubjectBox::fill() {
     const RungRef rung{diet::TargetKind::Ratio, i};
     add(tr("%1: %2").arg(rungName(problem, rung), boundsText(problem, rung)), problem.ratios[i].id);
   }
-  for (const food::NutrientId nutrient : nutrientsOf(problem))
+  for (const food::NutrientId nutrient : nutrientsTold(problem))
     add(tr("%1, a day and animal").arg(nutrientName(nutrient)), nutrient);
   // What is followed where the group is not fed by the rule that was chosen.
   const std::vector<animal::Target>& followed = desk_.trend()->followed.targets;

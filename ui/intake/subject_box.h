@@ -8,6 +8,9 @@
 
 namespace tarebowl::ui {
 
+/// Energy, and what some food of a problem tells, by their names.
+[[nodiscard]] std::vector<food::NutrientId> nutrientsTold(const diet::BalanceProblem& problem);
+
 /// What is followed over time: the targets and ratios that the group is fed by, then every nutrient that some
 /// food of its bowls tells, a day and animal.
 class SubjectBox : public QComboBox {

@@ -92,6 +92,10 @@ void KitchenRoom::build() {
   middle->addWidget(banner_);
   middle->addWidget(middle_, 1);
   side_->setFixedWidth(kSideWidth);
+  auto* pans = new QPushButton(tr("Control pans  (P)"));
+  pans->setToolTip(tr("Put out now, or come back"));
+  connect(pans, &QPushButton::clicked, this, &KitchenRoom::openPans);
+  list_->addAtTop(pans);
   list_->addAtTop(task_);
   auto* sideOf = new QVBoxLayout;
   sideOf->addWidget(buttons_);
@@ -193,22 +197,22 @@ void KitchenRoom::wireSwap() {
 }
 
 void KitchenRoom::wirePans() {
-  connect(leftover_, &LeftoverPane::pansWanted, this, [this] {
-    middle_->setCurrentWidget(pans_);
-    pans_->begin();
+  connect(leftover_, &LeftoverPane::pansWanted, this, &KitchenRoom::openPans);
+  connect(weigh_, &WeighPane::pansWanted, this, &KitchenRoom::openPans);
+  connect(desk_, &KitchenDesk::sheetChanged, this, [this] {
+    if (pansSought_ && desk_->sheet() && isOn(*pansSought_)) openPans();
   });
   connect(pans_, &PanPane::dismissed, this, [this] {
     middle_->setCurrentIndex(0);
-    leftover_->field().setFocus();
+    focusProxy()->setFocus();
   });
   connect(desk_, &KitchenDesk::taskChanged, this, [this] { middle_->setCurrentIndex(0); });
 }
 
 /// Pans may be weighed on a day on which no bowl came back: then the field that knows their letter is shut.
 void KitchenRoom::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_P && event->modifiers() == Qt::NoModifier && middle_->currentIndex() == 0 &&
-      desk_->task() == KitchenDesk::Task::Leftovers)
-    return emit leftover_->pansWanted();
+  if (event->key() == Qt::Key_P && event->modifiers() == Qt::NoModifier && middle_->currentIndex() == 0)
+    return openPans();
   Room::keyPressEvent(event);
 }
 
@@ -243,9 +247,26 @@ bool KitchenRoom::isSwapping() const {
 }
 
 void KitchenRoom::showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task) {
+  pansSought_.reset();
   desk_->setTask(task);
   desk_->showDay(day);
   desk_->showSection(section);
+}
+
+void KitchenRoom::showPans(const QString& section, quantity::Date day) {
+  showSheet(section, day, KitchenDesk::Task::Leftovers);
+  pansSought_ = SheetSought{section.toStdString(), day};
+  if (desk_->sheet() && !desk_->isReading() && isOn(*pansSought_)) openPans();
+}
+
+bool KitchenRoom::isOn(const SheetSought& sought) const {
+  return desk_->sheet()->sheet.section == sought.section && desk_->day() == sought.day;
+}
+
+void KitchenRoom::openPans() {
+  pansSought_.reset();
+  middle_->setCurrentWidget(pans_);
+  pans_->begin();
 }
 
 RoomState KitchenRoom::state() const {

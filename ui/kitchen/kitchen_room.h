@@ -37,6 +37,9 @@ class KitchenRoom : public Room {
   void goTo(qint64 id) override;
   void showSheet(const QString& section, quantity::Date day, KitchenDesk::Task task);
 
+  /// Control pans of a section and day, the first that still stands ready for what came back of it.
+  void showPans(const QString& section, quantity::Date day);
+
   /// What a scale has read: it stands in the field until a person keeps it.
   void takeWeight(quantity::Grams actual);
 
@@ -65,6 +68,12 @@ class KitchenRoom : public Room {
   void wirePans();
   void addActions();
   void showTask();
+  void openPans();
+  struct SheetSought {
+    std::string section{};
+    quantity::Date day{};
+  };
+  [[nodiscard]] bool isOn(const SheetSought& sought) const;
   void write(KitchenPage page);
   void complain(const QString& text);
 
@@ -87,6 +96,7 @@ class KitchenRoom : public Room {
   QStackedWidget* middle_;  ///< the bowl on the scale, what to give instead of a food of it, or control pans
   QLabel* banner_;
   QWidget* buttons_;
+  std::optional<SheetSought> pansSought_;  ///< whose pans open once the sheet is read
   QString note_;
 };
 

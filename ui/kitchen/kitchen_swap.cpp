@@ -32,22 +32,29 @@ KitchenSwap::KitchenSwap(KitchenDesk& desk, SwapPane& pane, QObject* parent)
     : QObject(parent), desk_(desk), pane_(pane) {
   connect(&pane_, &SwapPane::used, this, &KitchenSwap::take);
   connect(&pane_, &SwapPane::dismissed, this, [this] { line_.reset(); });
+  connect(&pane_, &SwapPane::countedChosen, this, &KitchenSwap::seek);
+  pane_.offerCounting();
 }
 
 void KitchenSwap::notAvailable() {
   if (desk_.item() == nullptr || desk_.collection().isReadOnly()) return;
-  const intake::PrepBowl bowl = *desk_.bowl();
-  line_ = Line{bowl.bowl, *desk_.item()};
+  line_ = Line{*desk_.bowl(), *desk_.item()};
   emit opened();
+  seek();
+}
+
+void KitchenSwap::seek() {
+  if (!line_) return;
   pane_.say(tr("Reading what is on hand…"));
   for (const Candidates which : {Candidates::OwnGroup, Candidates::All})
     desk_.collection().ask(
-        [bowl, item = line_->item, which](store::Collection& collection) {
-          return transfer::swapRequestOn(collection, bowl, item, which);
+        [line = *line_, which, counted = pane_.counted()](store::Collection& collection) {
+          return transfer::swapRequestOn(collection, line.bowl, line.item, which, counted);
         },
-        [this, key = bowl.bowl.key, item = line_->item.item,
-         which](std::variant<diet::SwapRequest, NoSwap> asked) {
-          if (line_ && line_->bowl.key == key && line_->item.item == item) show(std::move(asked), which);
+        [this, key = line_->bowl.bowl.key, item = line_->item.item, which,
+         counted = pane_.counted()](std::variant<diet::SwapRequest, NoSwap> asked) {
+          const bool isSought = line_ && line_->bowl.bowl.key == key && line_->item.item == item;
+          if (isSought && counted == pane_.counted()) show(std::move(asked), which);
         });
 }
 
@@ -60,7 +67,7 @@ void KitchenSwap::take(const SwapOffers& offers, const diet::Swap& swap) {
   if (!line_) return;
   const diet::SwapRequest& request = *offers.request;
   intake::SwapMade made =
-      transfer::swapMade(line_->bowl, line_->item, request, swap, tr("not available").toStdString());
+      transfer::swapMade(line_->bowl.bowl, line_->item, request, swap, tr("not available").toStdString());
   const QString what =
       tr("instead of %1: %2 %3")
           .arg(missingText(request), swapGramsText(request, swap), swapFoodsText(request, swap));

@@ -32,11 +32,13 @@ class KitchenSwap : public QObject {
   void taken(const QString& what);
 
  private:
+  /// Looks again, as the pane counts now.
+  void seek();
   void take(const SwapOffers& offers, const diet::Swap& swap);
   void show(std::variant<diet::SwapRequest, transfer::NoSwap> asked, transfer::Candidates which);
 
   struct Line {
-    intake::Bowl bowl{};
+    intake::PrepBowl bowl{};
     intake::BowlItem item{};
   };
   KitchenDesk& desk_;

@@ -59,7 +59,10 @@ PanPane::PanPane(KitchenDesk& desk, QWidget* parent)
       takeOut_(button(tr("Take out  (Del)"))),
       back_(button(tr("Back  (Esc)"))) {
   build();
-  connect(&desk_, &KitchenDesk::sheetChanged, this, &PanPane::showSheet);
+  connect(&desk_, &KitchenDesk::sheetChanged, this, [this] {
+    showSheet();
+    if (std::exchange(goesOn_, false) && isVisible() && start_->text().isEmpty()) begin();
+  });
   connect(pans_, &QListWidget::itemActivated, this, [this] { change(pans_->currentRow()); });
   connect(pans_, &QListWidget::itemClicked, this, [this] { change(pans_->currentRow()); });
   for (QLineEdit* field : {start_, end_}) {
@@ -92,7 +95,7 @@ void PanPane::build() {
   for (QLineEdit* field : {start_, end_}) field->setFixedWidth(kFieldWidth);
   auto* why = new QLabel(
       tr("The same food in the same place, out of the animals' reach: what water it lost or drew overnight. "
-         "Leftovers are put right by it."));
+         "Leftovers are put right by it. Without a second weight it still stands: Today reminds of it."));
   why->setWordWrap(true);
   why->setProperty("soft", true);
   auto* weights = new QHBoxLayout;
@@ -122,6 +125,19 @@ void PanPane::build() {
 }
 
 void PanPane::begin() {
+  showEmptyForm();
+  const bool areWeighed = desk_.task() == KitchenDesk::Task::Leftovers && keep_->isEnabled();
+  if (const int standing = firstStanding(); areWeighed && standing >= 0) change(standing);
+}
+
+int PanPane::firstStanding() const {
+  if (!desk_.sheet()) return -1;
+  const auto& pans = desk_.sheet()->pans;
+  const auto found = std::ranges::find_if(pans, [](const auto& pan) { return !pan.record.end; });
+  return found == pans.end() ? -1 : static_cast<int>(found - pans.begin());
+}
+
+void PanPane::showEmptyForm() {
   changed_.reset();
   asked_.reset();
   start_->clear();
@@ -142,7 +158,8 @@ void PanPane::showSheet() {
     pans_->addItem(panText(pan.record, *desk_.sheet()));
   pans_->setCurrentRow(std::min(row, pans_->count() - 1));
   showFoods();
-  doing_->setText(changed_                      ? tr("This pan is changed:")
+  doing_->setText(changed_ && !changed_->record.end ? tr("This pan still stands. What came back of it?")
+                  : changed_                        ? tr("This pan is changed:")
                   : desk_.sheet()->pans.empty() ? tr("No pan of this day is written down yet. The first one:")
                                                 : tr("Another pan:"));
   keep_->setEnabled(!desk_.collection().isReadOnly());
@@ -187,25 +204,28 @@ void PanPane::change(int row) {
   }
   food_->setCurrentIndex(place);
   start_->setText(stated(pan.start.value()));
-  end_->setText(stated(pan.end.value()));
+  end_->setText(pan.end ? stated(pan.end->value()) : QString());
+  pans_->setCurrentRow(row);
   showSheet();
-  start_->setFocus();
+  (pan.end ? start_ : end_)->setFocus();
 }
 
 std::optional<intake::ControlPan> PanPane::typed() const {
   const auto start = typedGrams(start_->text());
   const auto end = typedGrams(end_->text());
-  if (!start || !end || *end < quantity::Grams(0) || food_->currentIndex() < 0 || !desk_.sheet())
-    return std::nullopt;
+  const bool stands = end_->text().trimmed().isEmpty();
+  if (!start || (!stands && (!end || *end < quantity::Grams(0)))) return std::nullopt;
+  if (food_->currentIndex() < 0 || !desk_.sheet()) return std::nullopt;
   intake::ControlPan pan = changed_ ? changed_->record : intake::ControlPan{};
   pan.place = desk_.sheet()->sheet.section;
   pan.day = desk_.day();
   pan.food = food_->currentData(kFoodRole).toString().toStdString();
   pan.foodClass = food_->currentData(kClassRole).toString().toStdString();
   pan.start = *start;
-  pan.end = *end;
+  pan.end = end;
   pan.who = desk_.collection().author().who;
-  pan.endAt = desk_.collection().author().at;
+  if (!changed_ && stands) pan.startAt = desk_.collection().author().at;
+  pan.endAt = stands ? std::string() : desk_.collection().author().at;
   return pan;
 }
 
@@ -227,10 +247,20 @@ void PanPane::say(const QString& text) {
   message_->show();
 }
 
+QString PanPane::whatIsMissing() const {
+  if (food_->currentIndex() < 0) return tr("No bowl of this day holds a food: there is nothing to put out.");
+  if (!typedGrams(start_->text()))
+    return start_->text().trimmed().isEmpty()
+               ? tr("What did it weigh when it was put out? Type grams, such as 100.")
+               : tr("“%1” is no weight: type the grams that were put out, such as 100.").arg(start_->text());
+  return tr("“%1” is no weight: type the grams that came back, or nothing while it still stands.")
+      .arg(end_->text());
+}
+
 void PanPane::keep() {
   if (!keep_->isEnabled()) return;
   const auto pan = typed();
-  if (!pan) return say(tr("Two weights in g are needed: when it was put out, and when it came back."));
+  if (!pan) return say(whatIsMissing());
   const auto doubt = intake::doubtAbout(*pan, others());
   const bool isImpossible = doubt == intake::PanDoubt::NothingAtStart;
   const bool wasAsked = asked_ && asked_->start == pan->start && asked_->end == pan->end &&
@@ -239,17 +269,18 @@ void PanPane::keep() {
     asked_ = pan;
     return say(panDoubtText(*doubt));
   }
+  goesOn_ = changed_ && !changed_->record.end && pan->end;
   if (changed_)
     desk_.changePan(*changed_, *pan);
   else
     desk_.addPan(*pan);
-  begin();
+  showEmptyForm();
 }
 
 void PanPane::takeOut() {
   if (!changed_ || !keep_->isEnabled()) return;
   desk_.removePan(*changed_);
-  begin();
+  showEmptyForm();
 }
 
 void PanPane::takeWeight(quantity::Grams read) {

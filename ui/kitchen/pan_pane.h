@@ -18,13 +18,14 @@ namespace tarebowl::ui {
 
 /// Control pans of the section and day: the same food, out of the animals' reach, weighed when the bowls went
 /// out and when they came back. Enter goes from the food to the first weight, to the second, and keeps the
-/// pan; on a pan of the list it changes it, Delete takes it out. Escape goes back to the leftovers.
+/// pan: without a second weight as one that still stands. On a pan of the list Enter changes it, or says what
+/// came back; Delete takes it out. Escape goes back to the bowls.
 class PanPane : public QWidget {
   Q_OBJECT
  public:
   explicit PanPane(KitchenDesk& desk, QWidget* parent = nullptr);
 
-  /// Another pan, with an empty form.
+  /// With the first pan that still stands where bowls come back, or else with an empty form.
   void begin();
   /// What a scale has read, into the field that waits for it.
   void takeWeight(quantity::Grams read);
@@ -42,12 +43,15 @@ class PanPane : public QWidget {
  private:
   void build();
   void showSheet();
+  void showEmptyForm();
+  [[nodiscard]] int firstStanding() const;
   void showFoods();
   void change(int row);
   void keep();
   void takeOut();
   void showLoss();
   void say(const QString& text);
+  [[nodiscard]] QString whatIsMissing() const;
   [[nodiscard]] std::optional<intake::ControlPan> typed() const;
   [[nodiscard]] std::vector<intake::ControlPan> others() const;
 
@@ -64,7 +68,8 @@ class PanPane : public QWidget {
   QPushButton* takeOut_;
   QPushButton* back_;
   std::optional<store::StoredControlPan> changed_{};  ///< which pan of the list the form changes
-  std::optional<intake::ControlPan> asked_{};         ///< what was asked about; again means yes
+  bool goesOn_ = false;  ///< to the next pan that stands, once the sheet says that this one does not
+  std::optional<intake::ControlPan> asked_{};  ///< what was asked about; again means yes
 };
 
 }  // namespace tarebowl::ui

@@ -25,7 +25,8 @@ QString panClassText(const std::string& foodClass) {
 }
 
 QString waterText(const intake::ControlPan& pan) {
-  const double lost = 1.0 - pan.end / pan.start;
+  if (!pan.end) return Pans::tr("still stands; it corrects no leftover until it is weighed again");
+  const double lost = 1.0 - *pan.end / pan.start;
   if (lost == 0.0) return Pans::tr("neither lost nor drew water");
   return lost > 0.0 ? Pans::tr("lost %1 of its mass").arg(percent(lost))
                     : Pans::tr("drew %1 of its mass").arg(percent(-lost));
@@ -33,9 +34,11 @@ QString waterText(const intake::ControlPan& pan) {
 
 QString panText(const intake::ControlPan& pan, const KitchenSheet& sheet) {
   const QString what = pan.food.empty() ? panClassText(pan.foodClass) : panFoodText(sheet.foodOf(pan.food));
+  const QString who =
+      pan.who.empty() ? QString() : QStringLiteral(" (%1)").arg(QString::fromStdString(pan.who));
+  if (!pan.end) return Pans::tr("%1: %2 g put out, still stands%3").arg(what, stated(pan.start.value()), who);
   return Pans::tr("%1: %2 g → %3 g, %4%5")
-      .arg(what, stated(pan.start.value()), stated(pan.end.value()), waterText(pan),
-           pan.who.empty() ? QString() : QStringLiteral(" (%1)").arg(QString::fromStdString(pan.who)));
+      .arg(what, stated(pan.start.value()), stated(pan.end->value()), waterText(pan), who);
 }
 
 QString panDoubtText(intake::PanDoubt doubt) {

@@ -4,6 +4,7 @@
 
 #include "ui/collection/open_collection.h"
 #include "ui/diets/diet_desk.h"
+#include "ui/diets/version_document.h"
 #include "ui/kitchen/swap_pane.h"
 #include "ui/kitchen/swap_sentences.h"
 
@@ -13,8 +14,9 @@ namespace tarebowl::ui {
 
 using transfer::Candidates;
 
-SwapEntry::SwapEntry(DietDesk& desk, OpenCollection& collection, SwapPane& pane, QObject* parent)
-    : QObject(parent), desk_(desk), collection_(collection), pane_(pane) {
+SwapEntry::SwapEntry(DietDesk& desk, const VersionDocument& document, OpenCollection& collection,
+                     SwapPane& pane, QObject* parent)
+    : QObject(parent), desk_(desk), document_(document), collection_(collection), pane_(pane) {
   connect(&pane_, &SwapPane::dismissed, this, [this] { sought_.reset(); });
   connect(&pane_, &SwapPane::used, this, [this](const SwapOffers& offers, const diet::Swap& swap) {
     sought_.reset();
@@ -35,6 +37,7 @@ void SwapEntry::notAvailable(std::size_t food) {
   const std::string id = desk_.problem().foods[food].id;
   for (const Candidates which : {Candidates::OwnGroup, Candidates::All}) {
     transfer::OnHand onHand;
+    if (document_.shown()) onHand.eaters = transfer::eatersOf(*document_.shown(), document_.today());
     if (which == Candidates::OwnGroup) onHand.groups = {desk_.problem().foods[food].group};
     collection_.ask(
         [problem = desk_.problem(), onHand](store::Collection& collection) {

@@ -15,6 +15,7 @@
 namespace tarebowl::ui {
 
 class DietDesk;
+class VersionDocument;
 class OpenCollection;
 class SwapPane;
 
@@ -22,7 +23,8 @@ class SwapPane;
 class SwapEntry : public QObject {
   Q_OBJECT
  public:
-  SwapEntry(DietDesk& desk, OpenCollection& collection, SwapPane& pane, QObject* parent = nullptr);
+  SwapEntry(DietDesk& desk, const VersionDocument& document, OpenCollection& collection, SwapPane& pane,
+            QObject* parent = nullptr);
 
   /// This food of the desk's problem is not available.
   void notAvailable(std::size_t food);
@@ -38,6 +40,7 @@ class SwapEntry : public QObject {
 
   std::optional<std::size_t> sought_{};  ///< the line that something is sought for
   DietDesk& desk_;
+  const VersionDocument& document_;  ///< whether what is offered or what is eaten counts
   OpenCollection& collection_;
   SwapPane& pane_;
 };

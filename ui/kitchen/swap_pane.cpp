@@ -6,6 +6,7 @@
 #include "ui/kitchen/swap_model.h"
 #include "ui/kitchen/swap_seeker.h"
 #include "ui/kitchen/swap_sentences.h"
+#include "ui/shared/segmented_switch.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -64,6 +65,8 @@ SwapPane::SwapPane(QWidget* parent)
       model_(new SwapModel(this)),
       title_(label(kTitlePoints, true, false)),
       missing_(label(kButtonPoints, false, false)),
+      counted_(new SegmentedSwitch(tr("What stays near the approved bowl (O)"),
+                                   {tr("as offered"), tr("as eaten  (O)")})),
       state_(label(kWordPoints, false, true)),
       list_(new QListView),
       equal_(label(kWordPoints, false, false)),
@@ -75,6 +78,10 @@ SwapPane::SwapPane(QWidget* parent)
   connect(seeker_, &SwapSeeker::failed, this, &SwapPane::say);
   connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &SwapPane::showChosen);
   connect(list_, &QListView::doubleClicked, this, &SwapPane::useChosen);
+  connect(counted_, &SegmentedSwitch::chosen, this, [this] {
+    list_->setFocus();
+    emit countedChosen();
+  });
   connect(use_, &QPushButton::clicked, this, &SwapPane::useChosen);
   connect(back_, &QPushButton::clicked, this, &SwapPane::dismissed);
 }
@@ -91,6 +98,10 @@ void SwapPane::build() {
   list_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   list_->installEventFilter(this);
   missing_->setAccessibleName(tr("What is missing"));
+  counted_->setToolTips({tr("Amounts as they go into the bowl (O)"),
+                         tr("By what this group ate of each food in eight weeks (O)")});
+  counted_->setCurrent(0);
+  counted_->hide();
   state_->setAccessibleName(tr("How far the search is"));
   auto* card = new QFrame;
   card->setProperty("card", true);
@@ -107,6 +118,7 @@ void SwapPane::build() {
   head->addWidget(title_);
   head->addSpacing(14);
   head->addWidget(missing_, 1);
+  head->addWidget(counted_);
   layout->addLayout(head);
   layout->addWidget(state_);
   layout->addWidget(card, 1);
@@ -118,6 +130,20 @@ void SwapPane::build() {
 
 bool SwapPane::isSeeking() const {
   return seeker_->isBusy();
+}
+
+void SwapPane::offerCounting() {
+  counted_->show();
+}
+
+transfer::CountedAs SwapPane::counted() const {
+  return counted_->current() == 1 ? transfer::CountedAs::Eaten : transfer::CountedAs::Offered;
+}
+
+void SwapPane::turnCounting() {
+  if (counted_->isHidden()) return;
+  counted_->setCurrent(counted_->current() == 1 ? 0 : 1);
+  emit countedChosen();
 }
 
 void SwapPane::seek(diet::SwapRequest request, transfer::Candidates among) {
@@ -149,6 +175,10 @@ void SwapPane::showOffers() {
     state_->setText(tr("Looking at what is on hand…"));
   else if (offers.offers.empty())
     state_->setText(tr("Nothing on hand will do. Ask the nutritionist."));
+  else if (counted() == transfer::CountedAs::Eaten)
+    state_->setText(
+        tr("The nearest first, by what is eaten of each food; one that nobody knows counts as eaten "
+           "whole. Choose by arrows or number."));
   else
     state_->setText(tr("The nearest first. Choose by arrows or number."));
   others_->setText(othersText(offers));
@@ -190,6 +220,9 @@ bool SwapPane::take(const QKeyEvent& key) {
     case Qt::Key_Escape:
       seeker_->cancel();
       emit dismissed();
+      return true;
+    case Qt::Key_O:
+      turnCounting();
       return true;
     case Qt::Key_D:
       if (offer != nullptr) use(offer->equalDryMatter);

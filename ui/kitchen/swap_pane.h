@@ -16,11 +16,13 @@ class QPushButton;
 
 namespace tarebowl::ui {
 
+class SegmentedSwitch;
 class SwapModel;
 class SwapSeeker;
 
 /// "Not available": what to give instead, for gloves and a glance. Arrows or the number keys choose, Enter
-/// uses, D and E take as much dry matter or energy as what is missing brought, Escape goes back.
+/// uses, D and E take as much dry matter or energy as what is missing brought, Escape goes back. Where a bowl
+/// is swapped for, O turns from what is offered to what is eaten of it and back.
 class SwapPane : public QWidget {
   Q_OBJECT
  public:
@@ -30,6 +32,9 @@ class SwapPane : public QWidget {
   void seek(diet::SwapRequest request, transfer::Candidates among = transfer::Candidates::All);
   /// Why nothing can be sought: in the place of the offers.
   void say(const QString& why);
+  /// Lets the keeper say what is to stay near the approved bowl: what is offered, or what is eaten of it.
+  void offerCounting();
+  [[nodiscard]] transfer::CountedAs counted() const;
   [[nodiscard]] SwapModel& model() const { return *model_; }
   [[nodiscard]] QListView& list() const { return *list_; }
   [[nodiscard]] bool isSeeking() const;
@@ -40,6 +45,8 @@ class SwapPane : public QWidget {
   /// The swap of request() that the keeper takes.
   void used(const tarebowl::ui::SwapOffers& offers, const tarebowl::diet::Swap& swap);
   void dismissed();
+  /// Otherwise counted than before: what was offered no longer holds.
+  void countedChosen();
 
  private:
   void build();
@@ -50,11 +57,13 @@ class SwapPane : public QWidget {
   [[nodiscard]] bool take(const QKeyEvent& key);
   void use(const std::optional<diet::Swap>& swap);
   void useChosen();
+  void turnCounting();
 
   SwapSeeker* seeker_;
   SwapModel* model_;
   QLabel* title_;
   QLabel* missing_;
+  SegmentedSwitch* counted_;
   QLabel* state_;
   QListView* list_;
   QLabel* equal_;

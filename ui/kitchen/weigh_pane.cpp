@@ -219,6 +219,10 @@ bool WeighPane::eventFilter(QObject* watched, QEvent* event) {
     emit notAvailable();
     return true;
   }
+  if (key == Qt::Key_P) {
+    emit pansWanted();
+    return true;
+  }
   return desk_.moveBy(key) || QFrame::eventFilter(watched, event);
 }
 

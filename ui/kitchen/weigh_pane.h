@@ -35,6 +35,8 @@ class WeighPane : public QFrame {
  signals:
   /// What is to be weighed is not there.
   void notAvailable();
+  /// Control pans, which are put out when bowls are.
+  void pansWanted();
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

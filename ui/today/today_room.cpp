@@ -123,6 +123,7 @@ void TodayRoom::addCard(const TodayCard& card) {
     button->setFont(font);
     button->setStyleSheet(QStringLiteral("text-align: left; padding: 7px 10px;"));
     button->setAccessibleName(QStringLiteral("%1: %2, %3").arg(card.heading, row.text, wordOf(row.mark)));
+    button->setEnabled(row.place != TodayPlace::Nowhere);
     connect(button, &QPushButton::clicked, this, [this, row] { follow(row); });
     auto* mark = new MarkWidget(row.mark);
     mark->setFont(font);
@@ -142,6 +143,9 @@ void TodayRoom::follow(const TodayRow& row) {
       return emit kitchenWanted(row.section, today);
     case TodayPlace::Leftovers:
       return emit leftoversWanted(row.section, today - 1);
+    case TodayPlace::Pans:
+      return emit pansWanted(row.section,
+                             intake::dayNumber(overview_->pansThatStand.at(row.index).record.day));
     case TodayPlace::Swap: {
       const auto& key = overview_->swapsMade.at(row.index).record.instead.bowl;
       const auto section = overview_->sectionOfGroup.find(key.group);
@@ -151,6 +155,8 @@ void TodayRoom::follow(const TodayRow& row) {
     }
     case TodayPlace::SwapDecision:
       return decide(overview_->swapsWaiting.at(row.index));
+    case TodayPlace::Nowhere:
+      return;
     case TodayPlace::Diet:
       return emit dietWanted(QString::fromStdString(overview_->dietsWaiting.at(row.index).name));
   }

@@ -39,6 +39,7 @@ class TodayRoom : public Room {
   /// day: days since 1970-01-01.
   void kitchenWanted(const QString& section, int day);
   void leftoversWanted(const QString& section, int day);
+  void pansWanted(const QString& section, int day);
   /// Part of the name by which the diets' own finder knows it.
   void dietWanted(const QString& name);
   /// Something was seen of an animal and is to be written down.

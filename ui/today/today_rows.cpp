@@ -8,6 +8,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include <algorithm>
+
 namespace tarebowl::ui {
 namespace {
 
@@ -67,6 +69,24 @@ QString swapText(const intake::SwapMade& swap) {
            QString::fromStdString(swap.why), QString::fromStdString(swap.by.who));
 }
 
+/// Of an earlier day it is to be weighed; one of today comes back tomorrow.
+TodayRow panRow(const transfer::DayOverview& overview, std::size_t index) {
+  const intake::ControlPan& pan = overview.pansThatStand[index].record;
+  const bool isDue = pan.day < overview.day;
+  const bool isInSection = std::ranges::any_of(
+      overview.sections, [&](const transfer::SectionToday& section) { return section.section == pan.place; });
+  const QString place = QString::fromStdString(pan.place);
+  const QString what = pan.food.empty() ? Today::tr("any %1").arg(QString::fromStdString(pan.foodClass))
+                                        : QString::fromStdString(pan.food);
+  QString text = Today::tr("%1: %2, %3 g put out on %4, %5")
+                     .arg(place.isEmpty() ? Today::tr("No section") : place, what, stated(pan.start.value()),
+                          dateText(pan.day),
+                          isDue ? Today::tr("is not weighed yet") : Today::tr("stands until tomorrow"));
+  if (!isInSection) text += Today::tr(" (no section of this name: tarebowl pans takes its weight)");
+  return {isDue ? Mark::Lacking : Mark::AtLimit, text, isInSection ? TodayPlace::Pans : TodayPlace::Nowhere,
+          place, index};
+}
+
 Mark markOf(intake::SwapApproval approval) {
   switch (approval) {
     case intake::SwapApproval::Waiting:
@@ -83,6 +103,8 @@ Mark markOf(intake::SwapApproval approval) {
 std::vector<TodayCard> todayCards(const transfer::DayOverview& overview) {
   std::vector<TodayCard> cards;
   for (const transfer::SectionToday& section : overview.sections) cards.push_back(sectionCard(section));
+  TodayCard pans{.heading = Today::tr("Control pans that still stand")};
+  for (std::size_t i = 0; i < overview.pansThatStand.size(); ++i) pans.rows.push_back(panRow(overview, i));
   TodayCard swaps{.heading = Today::tr("Swaps made today")};
   for (std::size_t i = 0; i < overview.swapsMade.size(); ++i)
     swaps.rows.push_back({markOf(overview.swapsMade[i].record.approval),
@@ -106,7 +128,7 @@ std::vector<TodayCard> todayCards(const transfer::DayOverview& overview) {
                             TodayPlace::Diet,
                             {},
                             i});
-  for (TodayCard* card : {&swaps, &waiting})
+  for (TodayCard* card : {&pans, &swaps, &waiting})
     if (!card->rows.empty()) cards.push_back(std::move(*card));
   return cards;
 }

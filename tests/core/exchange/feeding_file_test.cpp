@@ -61,12 +61,14 @@ TEST(FeedingFile, ReadsPansOfAFoodOrOfAClass) {
   const TableFile file(
       "date,place,food,food_class,start_g,end_g,by\n"
       "2026-10-20,Small Mammals,kale-raw,,40,33.5,Keeper A\n"
-      "2026-10-20,Small Mammals,,pellet,30,31.2,Keeper A\n");
+      "2026-10-20,Small Mammals,,pellet,30,31.2,Keeper A\n"
+      "2026-10-20,Small Mammals,,fruit,25,,Keeper A\n");
   const auto pans = readControlPans(file.path);
-  ASSERT_EQ(pans.size(), 2U);
+  ASSERT_EQ(pans.size(), 3U);
   EXPECT_EQ(pans[0].food, "kale-raw");
   EXPECT_EQ(pans[1].foodClass, "pellet");
   EXPECT_EQ(pans[1].end, quantity::Grams(31.2));
+  EXPECT_EQ(pans[2].end, std::nullopt) << "it still stands";
 }
 
 }  // namespace

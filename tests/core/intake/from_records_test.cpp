@@ -91,9 +91,10 @@ TEST(FromRecords, SpilledWithNothingSaidOfTheBowlIsNotWeighed) {
 }
 
 TEST(FromRecords, APanOfAFoodStandsForItsClassToo) {
-  const WaterPan pan = waterPan({.food = "kale", .start = Grams(40), .end = Grams(33)}, kindOf);
+  const WaterPan pan = waterPan({.food = "kale", .start = Grams(40), .end = Grams(33)}, kindOf).value();
   EXPECT_EQ(pan.foodClass, "greens");
-  EXPECT_EQ(waterPan({.foodClass = "roots", .start = Grams(40), .end = Grams(33)}, kindOf).food, "");
+  EXPECT_EQ(waterPan({.foodClass = "roots", .start = Grams(40), .end = Grams(33)}, kindOf)->food, "");
+  EXPECT_FALSE(waterPan({.foodClass = "roots", .start = Grams(40)}, kindOf)) << "it still stands there";
 }
 
 }  // namespace

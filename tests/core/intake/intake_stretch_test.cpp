@@ -3,8 +3,8 @@
 #include "core/intake/intake_stretch.h"
 
 #include "core/intake/daily_intake.h"
-#include "tests/core/diet/bowls.h"
 #include "tests/core/intake/feeding.h"
+#include "tests/core/intake/four_days.h"
 
 #include <gtest/gtest.h>
 
@@ -16,36 +16,12 @@ namespace {
 
 using namespace testing;
 
-/// At least 90 mg of calcium each a day; kale holds 200 mg per 100 g.
-diet::BalanceProblem problem() {
-  diet::BalanceProblem made;
-  made.foods = {foodOf("kale", 90, 200, 50)};
-  made.targets = {
-      diet::testing::target("CA", {.min = 90.0}, quantity::Unit::Milligram, quantity::Basis::Day)};
-  return made;
-}
-
-/// 160 g of kale a day for two animals; corrected 40, 80 and 60 g left: 120, 80 and 100 g eaten; one day not
-/// weighed.
-std::vector<EatenBowl> fourDays() {
-  const std::vector<WaterPan> pans = {pan(100, 80)};
-  const PanBook book(pans);
-  std::vector<EatenBowl> bowls;
-  for (const Remains& left :
-       {Remains(weighed(32)), Remains(weighed(64)), Remains(NotWeighed{}), Remains(weighed(48))}) {
-    FedBowl bowl = bowlOf({fed("kale", 160, left)}, dayAfter("2026-09-01", static_cast<int>(bowls.size())));
-    bowl.animals = 2;
-    bowls.push_back(eatenFrom(bowl, book, static_cast<std::uint32_t>(bowls.size())));
-  }
-  return bowls;
-}
-
 IntakeStretch stretch(const std::vector<EatenBowl>& bowls) {
-  return Followed(problem()).over(dayAfter("2026-09-01", 0), dayAfter("2026-09-01", 3), bowls);
+  return Followed(kaleAgainstCalcium(90)).over(dayAfter("2026-09-01", 0), dayAfter("2026-09-01", 3), bowls);
 }
 
 TEST(IntakeStretch, IsOfTheDaysThatAreKnownAndSaysHowManyTheseAre) {
-  const IntakeStretch days = stretch(fourDays());
+  const IntakeStretch days = stretch(fourDaysOfKale());
   EXPECT_EQ(days.days, 4U);
   EXPECT_EQ(days.daysKnown, 3U);
   EXPECT_EQ(days.bowls, 4U);
@@ -59,7 +35,7 @@ TEST(IntakeStretch, IsOfTheDaysThatAreKnownAndSaysHowManyTheseAre) {
 }
 
 TEST(IntakeStretch, JudgesTheMeanDayOfOneAnimal) {
-  const StretchValue calcium = stretch(fourDays()).values.at(0);
+  const StretchValue calcium = stretch(fourDaysOfKale()).values.at(0);
   EXPECT_NEAR(calcium.offered.value(), 160.0, 1e-9);  // 80 g each · 2 mg/g
   EXPECT_NEAR(calcium.eaten.value(), 100.0, 1e-9);    // 300 g / 6 animal days · 2 mg/g
   EXPECT_EQ(calcium.state, diet::TargetState::Met);
@@ -67,8 +43,8 @@ TEST(IntakeStretch, JudgesTheMeanDayOfOneAnimal) {
 
 // The same errors added up by Uncertain, over three known days of two animals.
 TEST(IntakeStretch, IsAsSureAsTheSumOfItsDays) {
-  const std::vector<EatenBowl> bowls = fourDays();
-  const diet::BalanceProblem made = problem();
+  const std::vector<EatenBowl> bowls = fourDaysOfKale();
+  const diet::BalanceProblem made = kaleAgainstCalcium(90);
   const auto days =
       dailyIntake(bowls, Contents::ofNutrient(made.foods, made.energyMethod, food::nutrients::calcium()));
   const PeriodIntake period = overPeriod(days);
@@ -76,18 +52,18 @@ TEST(IntakeStretch, IsAsSureAsTheSumOfItsDays) {
 }
 
 TEST(IntakeStretch, WithoutAKnownDayNothingIsSaidOfWhatWasEaten) {
-  std::vector<EatenBowl> bowls = fourDays();
+  std::vector<EatenBowl> bowls = fourDaysOfKale();
   bowls = {bowls[2]};
   const IntakeStretch day = stretch(bowls);
   EXPECT_EQ(day.daysKnown, 0U);
   EXPECT_FALSE(day.values.at(0).eaten);
   EXPECT_NEAR(day.values.at(0).offered.value(), 160.0, 1e-9);
-  EXPECT_FALSE(Followed(problem()).onDay(bowls).at(0));
+  EXPECT_FALSE(Followed(kaleAgainstCalcium(90)).onDay(bowls).at(0));
 }
 
 TEST(IntakeStretch, ADayIsOfOneAnimal) {
-  const std::vector<EatenBowl> bowls = fourDays();
-  const auto day = Followed(problem()).onDay({bowls.data(), 1});
+  const std::vector<EatenBowl> bowls = fourDaysOfKale();
+  const auto day = Followed(kaleAgainstCalcium(90)).onDay({bowls.data(), 1});
   EXPECT_NEAR(day.at(0).value(), 60.0, 1e-9);   // 120 g of two
   EXPECT_NEAR(day.at(1).value(), 120.0, 1e-9);  // · 2 mg/g
 }

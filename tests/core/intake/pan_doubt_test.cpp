@@ -25,6 +25,16 @@ TEST(PanDoubt, WhatNoNightDoesIsAskedAbout) {
   EXPECT_EQ(doubtAbout(kale(0, 10), {}), PanDoubt::NothingAtStart);
 }
 
+TEST(PanDoubt, APanThatStillStandsIsAskedAboutOnlyForWhatItBeganWith) {
+  ControlPan standing = kale(100, 0);
+  standing.end.reset();
+  EXPECT_FALSE(doubtAbout(standing, {}));
+  const std::vector<ControlPan> others{standing};
+  EXPECT_EQ(doubtAbout(standing, others), PanDoubt::TwicePut);
+  standing.start = quantity::Grams(0);
+  EXPECT_EQ(doubtAbout(standing, {}), PanDoubt::NothingAtStart);
+}
+
 TEST(PanDoubt, ASecondPanOfTheSameFoodIsAskedAboutAndAnotherFoodIsNot) {
   const std::vector others{kale(50, 44)};
   EXPECT_EQ(doubtAbout(kale(100, 88), others), PanDoubt::TwicePut);

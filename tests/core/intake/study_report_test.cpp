@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/intake/study_report.h"
 
-#include "tests/core/diet/bowls.h"
 #include "tests/core/intake/feeding.h"
+#include "tests/core/intake/four_days.h"
 
 #include <gtest/gtest.h>
 
@@ -15,31 +15,8 @@ namespace {
 
 using namespace testing;
 
-/// At least 100 mg of calcium each a day.
-diet::BalanceProblem problem() {
-  diet::BalanceProblem made;
-  made.foods = {foodOf("kale", 90, 200, 50)};
-  made.targets = {
-      diet::testing::target("CA", {.min = 100.0}, quantity::Unit::Milligram, quantity::Basis::Day)};
-  return made;
-}
-
-/// 160 g of kale a day, corrected 40, 80 and 60 g left: 120, 80 and 100 g eaten; one day not weighed.
-std::vector<EatenBowl> fourDays() {
-  const std::vector<WaterPan> pans = {pan(100, 80)};
-  const PanBook book(pans);
-  std::vector<EatenBowl> bowls;
-  for (const Remains& left :
-       {Remains(weighed(32)), Remains(weighed(64)), Remains(NotWeighed{}), Remains(weighed(48))}) {
-    FedBowl bowl = bowlOf({fed("kale", 160, left)}, dayAfter("2026-09-01", static_cast<int>(bowls.size())));
-    bowl.animals = 2;
-    bowls.push_back(eatenFrom(bowl, book, static_cast<std::uint32_t>(bowls.size())));
-  }
-  return bowls;
-}
-
 TEST(StudyReport, TellsOfferedLeftCorrectedAndEatenOfEachFood) {
-  const StudyReport report = reportStudy(problem(), fourDays(), {});
+  const StudyReport report = reportStudy(kaleAgainstCalcium(100), fourDaysOfKale(), {});
   ASSERT_EQ(report.foods.size(), 1U);
   const FoodReport& kale = report.foods[0];
   EXPECT_DOUBLE_EQ(kale.offered, 480.0);
@@ -54,7 +31,7 @@ TEST(StudyReport, TellsOfferedLeftCorrectedAndEatenOfEachFood) {
 
 TEST(StudyReport, MeansHaveTheIntervalOfTheirDays) {
   const std::vector<food::NutrientId> nutrients = {food::nutrients::calcium()};
-  const StudyReport report = reportStudy(problem(), fourDays(), nutrients);
+  const StudyReport report = reportStudy(kaleAgainstCalcium(100), fourDaysOfKale(), nutrients);
   const MeanOfDays mean = report.nutrients.at(0).perAnimal.value();
   EXPECT_NEAR(mean.mean, 100.0, 1e-9);  // 240, 160 and 200 mg between two
   EXPECT_NEAR(mean.dayToDaySd.value(), 20.0, 1e-9);
@@ -64,7 +41,7 @@ TEST(StudyReport, MeansHaveTheIntervalOfTheirDays) {
 }
 
 TEST(StudyReport, StandsAsEatenAndAsOfferedAgainstTheTargets) {
-  const StudyReport report = reportStudy(problem(), fourDays(), {});
+  const StudyReport report = reportStudy(kaleAgainstCalcium(100), fourDaysOfKale(), {});
   // 100 g of 160 g a day among two animals: 50 g and 80 g a head.
   EXPECT_NEAR(report.asEaten.value().targets.at(0).value.value(), 100.0, 1e-9);
   EXPECT_NEAR(report.asOffered.value().targets.at(0).value.value(), 160.0, 1e-9);
@@ -72,12 +49,12 @@ TEST(StudyReport, StandsAsEatenAndAsOfferedAgainstTheTargets) {
 
 TEST(StudyReport, AFoodOfUnknownCompositionKeepsItsGrams) {
   std::vector<EatenBowl> bowls = {eatenAsSeen(bowlOf({fed("mystery", 30, weighed(10))}))};
-  const StudyReport report = reportStudy(problem(), bowls, {});
+  const StudyReport report = reportStudy(kaleAgainstCalcium(100), bowls, {});
   EXPECT_DOUBLE_EQ(report.foods.at(0).eatenPerDay.value().mean, 20.0);
 }
 
 TEST(StudyReport, NothingFedReportsNothing) {
-  const StudyReport report = reportStudy(problem(), {}, {});
+  const StudyReport report = reportStudy(kaleAgainstCalcium(100), {}, {});
   EXPECT_EQ(report.days, 0U);
   EXPECT_FALSE(report.asEaten);
 }

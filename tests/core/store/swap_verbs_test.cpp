@@ -104,6 +104,19 @@ TEST(ControlPan, IsKeptAsItWasWeighedAlsoWhereItGainedWater) {
   EXPECT_TRUE(controlPansBetween(kitchen.collection, kitchen.today, kitchen.today).empty());
 }
 
+TEST(ControlPan, StandsUntilSomebodyWeighsWhatCameBack) {
+  Kitchen kitchen;
+  intake::ControlPan pan{
+      .place = "shed", .day = kitchen.today, .food = "kale", .start = Grams(50), .startAt = kNow};
+  const Written added = addControlPan(kitchen.collection, pan, kKeeper);
+  ASSERT_EQ(controlPansThatStand(kitchen.collection).size(), 1U);
+  EXPECT_EQ(controlPansThatStand(kitchen.collection)[0].record, pan);
+  pan.end = Grams(46);
+  editControlPan(kitchen.collection, ControlPanId{added.id}, 1, pan, kKeeper);
+  EXPECT_TRUE(controlPansThatStand(kitchen.collection).empty());
+  EXPECT_EQ(pansOfPlace(kitchen.collection, "shed", kitchen.today, kitchen.today).at(0).end, Grams(46));
+}
+
 TEST(ControlPan, StandsForOneFoodOrOneClassAndHoldsSomethingAtItsStart) {
   Kitchen kitchen;
   intake::ControlPan pan{.place = "shed", .day = kitchen.today, .food = "kale", .start = Grams(50)};

@@ -62,6 +62,31 @@ TEST_F(SwapInABowl, KnowsHowWellTheGroupAteEachFood) {
   EXPECT_GT(eaten.at("courgette-raw").bowls, 20);
 }
 
+// The foxes leave their vegetables (the planted story): as eaten, a gram of one brings less.
+TEST_F(SwapInABowl, KeepsWhatIsEatenWhereThatIsCounted) {
+  const auto asked = [&](CountedAs counted) {
+    return std::get<diet::SwapRequest>(
+        swapRequestOn(collection, foxes(), courgette(), Candidates::All, counted));
+  };
+  const diet::SwapRequest offered = asked(CountedAs::Offered);
+  const diet::SwapRequest eaten = asked(CountedAs::Eaten);
+  EXPECT_EQ(offered.approved, eaten.approved) << "the bowl is the same";
+  EXPECT_EQ(offered.problem.foods[offered.missing[0]].eatenFraction, 1.0);
+  EXPECT_LT(eaten.problem.foods[eaten.missing[0]].eatenFraction, 0.4);
+  const auto fractionOf = [](const diet::SwapRequest& request, const char* food) {
+    return std::ranges::find(request.candidates, food, &diet::DietFood::id)->eatenFraction;
+  };
+  EXPECT_EQ(fractionOf(offered, "chick-day-old"), 1.0);
+  EXPECT_GT(fractionOf(eaten, "chick-day-old"), 0.85);
+  EXPECT_LT(fractionOf(eaten, "chick-day-old"), 1.0);
+  // Crickets in its place, which they eat: as much eaten dry matter is fewer grams than as much offered.
+  const auto equalGrams = [](const diet::SwapRequest& request) {
+    const auto at = std::ranges::find(request.candidates, "crickets-adult", &diet::DietFood::id);
+    return diet::equalAmounts(request, static_cast<std::size_t>(at - request.candidates.begin())).dryMatter;
+  };
+  EXPECT_LT(equalGrams(eaten).value(), equalGrams(offered).value());
+}
+
 TEST_F(SwapInABowl, OffersOnlyWhatIsInTheHouse) {
   const auto all = request().candidates.size();
   auto food = store::findFood(collection, request().candidates.front().id).value();

@@ -162,5 +162,18 @@ TEST_F(KitchenDay, TheOverviewNamesSwapsAndWhatWaitsForADecision) {
   EXPECT_EQ(overview.dietsWaiting.size(), 2U);  // the lemurs' second version and the young dragons' first
 }
 
+TEST_F(KitchenDay, TheOverviewListsPansThatStillStandButNoneOfADayToCome) {
+  const auto put = [&](const char* iso) {
+    store::addControlPan(
+        collection,
+        {.place = kMammals, .day = quantity::parseDate(iso).value(), .foodClass = "root", .start = Grams(50)},
+        store::kKeeper);
+  };
+  for (const char* iso : {"2026-11-25", "2026-11-23", "2026-11-26"}) put(iso);
+  const DayOverview overview = readDayOverview(collection, kSampleDay);
+  ASSERT_EQ(overview.pansThatStand.size(), 2U);
+  EXPECT_EQ(quantity::isoDate(overview.pansThatStand[0].record.day), "2026-11-23");
+}
+
 }  // namespace
 }  // namespace tarebowl::transfer

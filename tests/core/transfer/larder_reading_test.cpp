@@ -50,6 +50,15 @@ TEST(Larder, SaysOfEveryNutrientWhatTheFoodByItselfSays) {
   EXPECT_EQ(foods, oneByOne(sample.collection, all()));
 }
 
+TEST(Larder, SaysTheSameOfAFoodThatIsNamed) {
+  const OwnSample sample;
+  const std::vector<NutrientId> asked{food::nutrients::calcium(), food::nutrients::water()};
+  store::NamedFoodReader reader(sample.collection, asked);
+  for (const DietFood& food : oneByOne(sample.collection, asked))
+    EXPECT_EQ(reader.find(food.id), food) << food.id;
+  EXPECT_FALSE(reader.find("no-such-food"));
+}
+
 TEST(Larder, KnowsOnlyWhatWasAskedAndThatAsWell) {
   const OwnSample sample;
   for (const food::NutrientSum& sum : food::nutrientSums()) {

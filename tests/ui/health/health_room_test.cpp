@@ -3,14 +3,13 @@
 // The vet between two consultations: whom, what was seen, what was eaten before it, the page for the file.
 #include "ui/health/health_room.h"
 
-#include "core/transfer/sample_import.h"
 #include "tests/ui/shared/named_controls.h"
+#include "tests/ui/shared/sample_in_room.h"
 #include "ui/health/health_timeline.h"
 #include "ui/health/observation_form.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/plain_table.h"
 
-#include <QAbstractButton>
 #include <QAbstractSeries>
 #include <QApplication>
 #include <QChart>
@@ -18,87 +17,31 @@
 #include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QFile>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QSpinBox>
-#include <QTemporaryDir>
 #include <QTest>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-
-#include <filesystem>
 
 namespace tarebowl::ui {
 namespace {
 
 using ::testing::HasSubstr;
 
-quantity::Date sampleDay() {
-  return quantity::parseDate("2026-11-25").value();
-}
-
-class HealthRoomTest : public ::testing::Test {
+class HealthRoomTest : public SampleInRoom<HealthRoom> {
  protected:
-  HealthRoomTest() {
-    file = toPath(folder.path()) / "brackenmere.tarebowl";
-    const store::Author author{"Vet", "2026-11-25T07:30:00Z"};
-    {
-      store::Collection made = store::Collection::create(file, author);
-      transfer::importSample(made, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-    }
-    dialogs.sheetToSave = [this](QWidget*, const std::filesystem::path&) { return page; };
-    room = std::make_unique<HealthRoom>(collection, dialogs, &sampleDay);
-    collection.setPerson(QStringLiteral("Vet"));
-    room->resize(1290, 740);
-    room->show();
-    EXPECT_TRUE(QTest::qWaitForWindowActive(room.get()));
-    collection.open({.name = QStringLiteral("brackenmere"), .file = file, .invented = true},
-                    [file = file] { return store::Collection::open(file, "2026-11-25T07:30:00Z"); });
-    settle();
-  }
-  void settle() {
-    EXPECT_TRUE(QTest::qWaitFor([this] { return collection.isIdle(); }, 30'000));
-  }
-  template <class Field>
-  Field& named(const char* name) {
-    for (auto* candidate : room->findChildren<Field*>())
-      if (candidate->accessibleName() == QString::fromUtf8(name)) return *candidate;
-    ADD_FAILURE() << "no field is called " << name;
-    std::abort();
-  }
-  void press(const char* text) {
-    for (auto* candidate : room->findChildren<QAbstractButton*>())
-      if (candidate->isVisible() && candidate->text() == QString::fromUtf8(text)) {
-        candidate->click();
-        return settle();
-      }
-    ADD_FAILURE() << "no button says " << text;
-  }
+  HealthRoomTest() : SampleInRoom(QStringLiteral("Vet")) {}
   void show(const char* group) {
     for (std::size_t i = 0; i < room->desk().patients().size(); ++i)
       if (room->desk().patients()[i].subject == transfer::HealthSubject{group, ""})
         named<QListWidget>("Groups and animals").setCurrentRow(static_cast<int>(i));
     settle();
   }
-  QString cell(const PlainTable& table, int row, int column) {
+  static QString cell(const PlainTable& table, int row, int column) {
     return table.model()->index(row, column).data().toString();
   }
-  /// All text that labels in sight say.
-  std::string said() {
-    QString text;
-    for (auto* label : room->findChildren<QLabel*>())
-      if (label->isVisible()) text += label->text() + QLatin1Char('\n');
-    return text.toStdString();
-  }
-
-  QTemporaryDir folder;
-  std::filesystem::path file;
-  std::filesystem::path page;
-  Dialogs dialogs;
-  OpenCollection collection;
-  std::unique_ptr<HealthRoom> room;
 };
 
 TEST_F(HealthRoomTest, aSignLeadsBackToTheFoodBeforeIt) {
@@ -179,9 +122,9 @@ TEST_F(HealthRoomTest, theTimelineIsLookedAtCloser) {
 
 TEST_F(HealthRoomTest, thePageForTheFileIsOnePage) {
   show("dragons");
-  page = toPath(folder.path()) / "review.pdf";
+  sample.page = sample.at("review.pdf");
   press("Review for the file…");
-  QFile pdf(toText(page));
+  QFile pdf(toText(sample.page));
   ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
   const QByteArray bytes = pdf.readAll();
   EXPECT_TRUE(bytes.startsWith("%PDF"));
@@ -190,7 +133,7 @@ TEST_F(HealthRoomTest, thePageForTheFileIsOnePage) {
 
 TEST_F(HealthRoomTest, aLookBackIsWrittenForTheFileToo) {
   show("lemurs");
-  page = toPath(folder.path()) / "look-back.html";
+  sample.page = sample.at("look-back.html");
   room->desk().setDays(120);
   settle();
   const auto& seen = room->desk().view()->period.observations;
@@ -199,7 +142,7 @@ TEST_F(HealthRoomTest, aLookBackIsWrittenForTheFileToo) {
   room->desk().lookBackFrom(sign->record.kind, sign->record.on, 24);
   settle();
   press("Look-back for the file…");
-  QFile html(toText(page));
+  QFile html(toText(sample.page));
   ASSERT_TRUE(html.open(QIODevice::ReadOnly));
   EXPECT_TRUE(html.readAll().contains("not what caused what"));
 }

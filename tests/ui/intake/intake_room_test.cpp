@@ -3,10 +3,13 @@
 // What the groups of the invented sample really ate, looked at over days and years, and yesterday's bowls.
 #include "ui/intake/intake_room.h"
 
-#include "core/transfer/sample_import.h"
 #include "tests/ui/shared/named_controls.h"
+#include "tests/ui/shared/sample_in_room.h"
+#include "ui/intake/faeces_card.h"
 #include "ui/intake/food_bands_chart.h"
 #include "ui/intake/group_choice.h"
+#include "ui/intake/study_page.h"
+#include "ui/intake/study_text.h"
 #include "ui/intake/value_chart.h"
 #include "ui/intake/yesterday_page.h"
 #include "ui/kitchen/leftover_pane.h"
@@ -16,79 +19,31 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QFile>
 #include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
-#include <QPushButton>
 #include <QTabWidget>
-#include <QTemporaryDir>
 #include <QTest>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-
-#include <filesystem>
 
 namespace tarebowl::ui {
 namespace {
 
 using ::testing::HasSubstr;
 
-quantity::Date sampleDay() {
-  return quantity::parseDate("2026-11-25").value();
-}
-
-class IntakeRoomTest : public ::testing::Test {
+class IntakeRoomTest : public SampleInRoom<IntakeRoom> {
  protected:
-  IntakeRoomTest() {
-    file = toPath(folder.path()) / "brackenmere.tarebowl";
-    const store::Author author{"Keeper", "2026-11-25T07:30:00Z"};
-    {
-      store::Collection made = store::Collection::create(file, author);
-      transfer::importSample(made, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-    }
-    dialogs.sheetToSave = [this](QWidget*, const std::filesystem::path&) { return page; };
-    room = std::make_unique<IntakeRoom>(collection, dialogs, &sampleDay);
-    collection.setPerson(QStringLiteral("Keeper"));
-    room->resize(1290, 740);
-    room->show();
-    EXPECT_TRUE(QTest::qWaitForWindowActive(room.get()));
-    collection.open({.name = QStringLiteral("brackenmere"), .file = file, .invented = true},
-                    [file = file] { return store::Collection::open(file, "2026-11-25T07:30:00Z"); });
-    settle();
-  }
-  void settle() {
-    EXPECT_TRUE(QTest::qWaitFor([this] { return collection.isIdle() && !room->desk().isReading(); }, 30'000));
-  }
+  IntakeRoomTest() : SampleInRoom(QStringLiteral("Keeper")) {}
   void show(const char* group) {
     room->desk().show(group);
     settle();
   }
-  void press(const char* text) {
-    for (auto* button : room->findChildren<QAbstractButton*>())
-      if (button->isVisible() && button->text() == QString::fromUtf8(text)) {
-        button->click();
-        return settle();
-      }
-    ADD_FAILURE() << "no button says " << text;
-  }
-  std::string said() {
-    QCoreApplication::processEvents();  // lines that came just now are shown then
-    QString text;
-    for (auto* label : room->findChildren<QLabel*>())
-      if (label->isVisible()) text += label->text() + QLatin1Char('\n');
-    return text.toStdString();
-  }
   [[nodiscard]] const transfer::IntakeTrend& trend() const { return room->desk().trend().value(); }
-
-  QTemporaryDir folder;
-  std::filesystem::path file;
-  std::filesystem::path page;
-  Dialogs dialogs;
-  OpenCollection collection;
-  std::unique_ptr<IntakeRoom> room;
 };
 
 TEST_F(IntakeRoomTest, ShowsTheLastSixtyDaysOfTheFirstGroupThatIsFed) {
@@ -141,34 +96,34 @@ TEST_F(IntakeRoomTest, CopiesAndWritesWhatIsShown) {
   press("Copy");
   const QStringList lines = QApplication::clipboard()->text().trimmed().split(QLatin1Char('\n'));
   EXPECT_EQ(lines.size(), 61) << "titles and a row a day";
-  page = toPath(folder.path()) / "intake.csv";
+  sample.page = sample.at("intake.csv");
   press("CSV…");
-  QFile csv(toText(page));
+  QFile csv(toText(sample.page));
   ASSERT_TRUE(csv.open(QIODevice::ReadOnly));
   EXPECT_EQ(csv.readAll().count('\n'), 61);
-  page = toPath(folder.path()) / "intake.pdf";
+  sample.page = sample.at("intake.pdf");
   press("PDF…");
-  QFile pdf(toText(page));
+  QFile pdf(toText(sample.page));
   ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
   EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
-  page = toPath(folder.path()) / "intake.png";
+  sample.page = sample.at("intake.png");
   press("PNG…");
-  EXPECT_GT(QImage(toText(page)).height(), 400);
+  EXPECT_GT(QImage(toText(sample.page)).height(), 400);
 }
 
 TEST_F(IntakeRoomTest, WritesTheDaysInSightAsAStudy) {
   show("fennecs");
   for (const char* name : {"study.pdf", "study.xlsx"}) {
-    page = toPath(folder.path()) / name;
+    sample.page = sample.at(name);
     press("Study…");
-    QFile written(toText(page));
+    QFile written(toText(sample.page));
     ASSERT_TRUE(written.open(QIODevice::ReadOnly)) << name;
     EXPECT_GT(written.size(), 1000) << name;
   }
 }
 
 TEST_F(IntakeRoomTest, AFileOfAnotherKindIsToldInTheRoom) {
-  page = toPath(folder.path()) / "intake.doc";
+  sample.page = sample.at("intake.doc");
   press("CSV…");
   EXPECT_THAT(said(), HasSubstr(".png, .pdf or .csv"));
 }
@@ -190,6 +145,56 @@ TEST_F(IntakeRoomTest, YesterdaysBowlsAreFilledInByKeysInTheOrderOfTheSheet) {
   EXPECT_EQ(desk.day(), quantity::parseDate("2026-11-24").value());
   EXPECT_EQ(desk.task(), KitchenDesk::Task::Leftovers);
   EXPECT_TRUE(room->yesterday().pane().field().hasFocus());
+}
+
+TEST_F(IntakeRoomTest, AStudyIsPlannedForThePrecisionThatIsWanted) {
+  show("fennecs");
+  StudyPage& study = room->study();
+  room->findChild<QTabWidget*>()->setCurrentWidget(&study);
+  settle();
+  ASSERT_NE(study.desk().plan(), nullptr);
+  const int coarse = study.desk().plan()->plan.days;
+  EXPECT_EQ(study.days().text(), planHeading(*study.desk().plan()));
+  EXPECT_THAT(said(), HasSubstr("A control pan each day in Small Mammals"));
+  study.precision().setValue(2.0);
+  settle();
+  ASSERT_NE(study.desk().plan(), nullptr);
+  EXPECT_GT(study.desk().plan()->plan.days, coarse);
+  sample.page = sample.at("plan.pdf");
+  press("Plan…");
+  QFile written(toText(sample.page));
+  ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(written.readAll().startsWith("%PDF"));
+}
+
+TEST_F(IntakeRoomTest, FaecesAreKeptAndTakenOut) {
+  show("fennecs");
+  room->findChild<QTabWidget*>()->setCurrentWidget(&room->study());
+  settle();
+  FaecesCard& faeces = room->study().faeces();
+  faeces.fresh().setText(QStringLiteral("412"));
+  QTest::keyClick(&faeces.fresh(), Qt::Key_Return);
+  EXPECT_THAT(faeces.message().text().toStdString(), HasSubstr("dry matter"));
+  faeces.dryMatter().setText(QStringLiteral("24.3"));
+  faeces.values().setText(QStringLiteral("CA 1850 ± 90; unobtainium 3"));
+  QTest::keyClick(&faeces.values(), Qt::Key_Return);
+  EXPECT_THAT(faeces.message().text().toStdString(), HasSubstr("unobtainium"));
+  faeces.values().setText(QStringLiteral("CA 1850 ± 90; P 1200"));
+  QTest::keyClick(&faeces.values(), Qt::Key_Return);
+  settle();
+  ASSERT_EQ(faeces.list().count(), 1);
+  EXPECT_TRUE(faeces.fresh().text().isEmpty());
+  EXPECT_EQ(room->study().desk().faeces().at(0).record.values.at(0).sd, 90.0);
+  faeces.list().setCurrentRow(0);
+  QTest::keyClick(&faeces.list(), Qt::Key_Delete);
+  settle();
+  EXPECT_EQ(faeces.list().count(), 0);
+}
+
+TEST_F(IntakeRoomTest, EveryControlOfAStudyHasAName) {
+  room->findChild<QTabWidget*>()->setCurrentWidget(&room->study());
+  settle();
+  expectNamedControls(*room);
 }
 
 TEST_F(IntakeRoomTest, EveryControlHasAName) {

@@ -6,7 +6,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/feeding_verbs.h"
 #include "core/store/lot_verbs.h"
-#include "tests/ui/kitchen/example_kitchen.h"
+#include "tests/ui/kitchen/kitchen_at_work.h"
 #include "tests/ui/shared/named_controls.h"
 #include "ui/kitchen/bowl_list.h"
 #include "ui/kitchen/bowl_model.h"
@@ -37,23 +37,9 @@ using intake::entryThatCounts;
 using quantity::Grams;
 using ::testing::HasSubstr;
 
-class KitchenRoomTest : public ::testing::Test {
+class KitchenRoomTest : public KitchenAtWork {
  protected:
-  KitchenRoomTest() {
-    collection.setPerson(QStringLiteral("Keeper A"));
-    room.resize(1290, 740);
-    room.show();
-    EXPECT_TRUE(QTest::qWaitForWindowActive(&room));
-    collection.open({.name = QStringLiteral("kitchen"), .file = example.file(), .invented = true},
-                    example.opener());
-    settle();
-    room.desk().showSection(QStringLiteral("Small Mammals"));
-    settle();
-    field().setFocus();
-  }
-  void settle() {
-    EXPECT_TRUE(QTest::qWaitFor([this] { return collection.isIdle() && !room.desk().isReading(); }, 20'000));
-  }
+  KitchenRoomTest() { field().setFocus(); }
   QLineEdit& field() { return room.weighPane().field(); }
   void type(const char* keys) {
     QTest::keyClicks(&field(), QString::fromUtf8(keys));
@@ -70,17 +56,6 @@ class KitchenRoomTest : public ::testing::Test {
   [[nodiscard]] double weighed(const char* group, std::size_t item) const {
     return entryThatCounts(example.bowl(group).items.at(item).weighings).value().actual.value();
   }
-  static Dialogs savingTo(const std::filesystem::path& file) {
-    Dialogs dialogs;
-    dialogs.sheetToSave = [file](QWidget*, const std::filesystem::path&) { return std::optional(file); };
-    return dialogs;
-  }
-
-  QTemporaryDir folder;
-  ExampleKitchen example;
-  OpenCollection collection;
-  std::filesystem::path saved{folder.filePath(QStringLiteral("sheet.pdf")).toStdString()};
-  KitchenRoom room{collection, savingTo(saved), &kitchenDay};
 };
 
 TEST_F(KitchenRoomTest, TheFirstFoodOfTheFirstBowlIsOnTheScale) {
@@ -343,6 +318,25 @@ TEST_F(KitchenRoomTest, TheSheetAndItsLabelsArePrinted) {
   EXPECT_TRUE(file.readAll().startsWith("%PDF"));
   ASSERT_EQ(writeKitchenPage(*room.desk().sheet(), KitchenPage::Labels, saved), std::nullopt);
   EXPECT_TRUE(writeKitchenPage(*room.desk().sheet(), KitchenPage::Sheet, "sheet.xyz"));
+}
+
+TEST_F(KitchenRoomTest, EEstimatesAPartOfWhatIsLeftTogetherByEye) {
+  room.desk().goTo({1, 0});  // the tenrecs' kale, 20 g, and crickets, 6 g
+  type("20");
+  type("6");
+  room.desk().setTask(KitchenDesk::Task::Leftovers);
+  room.desk().goTo({1, 0});
+  QLineEdit& left = room.leftoverPane().field();
+  ASSERT_EQ(room.desk().bowl()->bowl.key.group, "tenrecs");
+  QTest::keyClick(&left, Qt::Key_E);
+  EXPECT_TRUE(example.bowl("tenrecs").items.at(0).leftovers.empty()) << "nothing was typed";
+  QTest::keyClicks(&left, QStringLiteral("5"));
+  QTest::keyClick(&left, Qt::Key_E);
+  settle();
+  const auto kale = entryThatCounts(example.bowl("tenrecs").items.at(0).leftovers).value();
+  EXPECT_EQ(kale.kind, intake::LeftoverKind::Estimated);
+  EXPECT_EQ(kale.left, Grams(5));
+  EXPECT_EQ(onScale(), "tenrecs crickets") << "the next food of the bowl";
 }
 
 TEST_F(KitchenRoomTest, EveryControlHasAName) {

@@ -6,9 +6,8 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/feeding_verbs.h"
 #include "core/store/swap_verbs.h"
-#include "tests/ui/kitchen/example_kitchen.h"
+#include "tests/ui/kitchen/kitchen_at_work.h"
 #include "tests/ui/shared/named_controls.h"
-#include "ui/kitchen/kitchen_room.h"
 #include "ui/kitchen/leftover_pane.h"
 #include "ui/kitchen/tolerance_form.h"
 #include "ui/kitchen/weigh_pane.h"
@@ -30,22 +29,8 @@ namespace {
 using quantity::Grams;
 using ::testing::HasSubstr;
 
-class PanPaneTest : public ::testing::Test {
+class PanPaneTest : public KitchenAtWork {
  protected:
-  PanPaneTest() {
-    collection.setPerson(QStringLiteral("Keeper A"));
-    room.resize(1290, 740);
-    room.show();
-    EXPECT_TRUE(QTest::qWaitForWindowActive(&room));
-    collection.open({.name = QStringLiteral("kitchen"), .file = example.file(), .invented = true},
-                    example.opener());
-    settle();
-    room.desk().showSection(QStringLiteral("Small Mammals"));
-    settle();
-  }
-  void settle() {
-    EXPECT_TRUE(QTest::qWaitFor([this] { return collection.isIdle() && !room.desk().isReading(); }, 20'000));
-  }
   void openPans() {
     room.desk().setTask(KitchenDesk::Task::Leftovers);
     QTest::keyClick(&room.leftoverPane().field(), Qt::Key_P);
@@ -73,10 +58,6 @@ class PanPaneTest : public ::testing::Test {
   [[nodiscard]] std::vector<store::StoredControlPan> kept() const {
     return store::controlPansBetween(example.opener()(), kitchenDay(), kitchenDay());
   }
-
-  ExampleKitchen example;
-  OpenCollection collection;
-  KitchenRoom room{collection, Dialogs{}, &kitchenDay};
 };
 
 TEST_F(PanPaneTest, APanOfAFoodIsKeptForTheSectionAndTheDay) {
@@ -128,6 +109,57 @@ TEST_F(PanPaneTest, APanIsPutRightOrTakenOutFromTheList) {
   pans().pans().setCurrentRow(0);
   QTest::keyClick(&pans().pans(), Qt::Key_Delete);
   settle();
+  EXPECT_TRUE(kept().empty());
+}
+
+TEST_F(PanPaneTest, APanIsPutOutWithItsFirstWeightWhileBowlsAreWeighedIn) {
+  QTest::keyClick(&room.weighPane().field(), Qt::Key_P);
+  ASSERT_TRUE(pans().isVisible());
+  choose(QStringLiteral("kale, raw"));
+  weigh("100", "");
+  ASSERT_EQ(kept().size(), 1U);
+  EXPECT_EQ(kept()[0].record.start, Grams(100));
+  EXPECT_EQ(kept()[0].record.end, std::nullopt);
+  EXPECT_FALSE(kept()[0].record.startAt.empty());
+  EXPECT_THAT(pans().pans().item(0)->text().toStdString(), HasSubstr("still stands"));
+  EXPECT_EQ(QApplication::focusWidget(), &pans().food()) << "for the next pan";
+  QTest::keyClick(&pans().food(), Qt::Key_Escape);
+  EXPECT_EQ(QApplication::focusWidget(), &room.weighPane().field());
+}
+
+TEST_F(PanPaneTest, WhatCameBackIsAskedForFirstWhereBowlsComeBack) {
+  openPans();
+  for (const char* food : {"kale, raw", "crickets, live"}) {
+    choose(QString::fromUtf8(food));
+    weigh("100", "");
+  }
+  ASSERT_EQ(kept().size(), 2U);
+  room.showPans(QStringLiteral("Small Mammals"), kitchenDay());
+  settle();
+  ASSERT_TRUE(pans().isVisible());
+  EXPECT_EQ(pans().start().text(), QStringLiteral("100"));
+  EXPECT_EQ(QApplication::focusWidget(), &pans().end());
+  QTest::keyClicks(&pans().end(), QStringLiteral("88"));
+  enter();
+  EXPECT_EQ(QApplication::focusWidget(), &pans().end()) << "of the second pan";
+  EXPECT_EQ(pans().pans().currentRow(), 1);
+  QTest::keyClicks(&pans().end(), QStringLiteral("95"));
+  enter();
+  EXPECT_TRUE(store::controlPansThatStand(example.opener()()).empty());
+  EXPECT_EQ(kept()[0].record.end, Grams(88));
+  EXPECT_EQ(kept()[1].record.end, Grams(95));
+  EXPECT_EQ(kept().size(), 2U);
+}
+
+TEST_F(PanPaneTest, WhatIsNoWeightIsNamed) {
+  openPans();
+  choose(QStringLiteral("kale, raw"));
+  weigh("", "");
+  EXPECT_THAT(pans().message().text().toStdString(), HasSubstr("when it was put out"));
+  pans().start().setText(QStringLiteral("100"));
+  pans().end().setText(QStringLiteral("-"));
+  enter();
+  EXPECT_THAT(pans().message().text().toStdString(), HasSubstr("or nothing while it still stands"));
   EXPECT_TRUE(kept().empty());
 }
 

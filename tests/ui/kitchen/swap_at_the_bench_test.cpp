@@ -110,6 +110,25 @@ TEST_F(SwapAtTheBench, EscapeLeavesTheBowlAsItWas) {
   EXPECT_TRUE(store::swapsBetween(Collection::open(file, kOpenedAt), kitchenDay(), kitchenDay()).empty());
 }
 
+TEST_F(SwapAtTheBench, OTurnsFromWhatIsOfferedToWhatIsEatenAndBack) {
+  goTo("fennecs", "courgette-raw");
+  press(Qt::Key_Asterisk);
+  offersComplete();
+  const auto eatenOfTheMissing = [this] {
+    const diet::SwapRequest& request = *room.swapPane().model().offers().request;
+    return request.problem.foods[request.missing.at(0)].eatenFraction;
+  };
+  EXPECT_EQ(room.swapPane().counted(), transfer::CountedAs::Offered);
+  EXPECT_EQ(eatenOfTheMissing(), 1.0);
+  press(Qt::Key_O);
+  offersComplete();
+  EXPECT_EQ(room.swapPane().counted(), transfer::CountedAs::Eaten);
+  EXPECT_LT(eatenOfTheMissing(), 0.4) << "the foxes leave their vegetables";
+  press(Qt::Key_O);
+  offersComplete();
+  EXPECT_EQ(eatenOfTheMissing(), 1.0);
+}
+
 TEST_F(SwapAtTheBench, WhatTheScaleReadStandsInTheFieldUntilTheKeeperKeepsIt) {
   PretendScale scale;
   room.scaleBar().use({.port = scale.port()});

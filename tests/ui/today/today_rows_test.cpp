@@ -39,6 +39,28 @@ TEST(TodayRows, NameLeftoversOfYesterdayAndGroupsWithoutABowl) {
   EXPECT_THAT(rows[2].text.toStdString(), HasSubstr("3 bowls of yesterday"));
 }
 
+TEST(TodayRows, ListPansThatStandWithThoseOfEarlierDaysAsDue) {
+  transfer::DayOverview overview = dayWith({.section = "Reptiles"});
+  const auto pan = [&](const char* place, const char* day) {
+    return store::StoredControlPan{.record = {.place = place,
+                                              .day = quantity::parseDate(day).value(),
+                                              .foodClass = "leafy vegetable",
+                                              .start = quantity::Grams(50)}};
+  };
+  overview.pansThatStand = {pan("Reptiles", "2026-11-24"), pan("Reptiles", "2026-11-25"),
+                            pan("Shed", "2026-11-24")};
+  const auto rows = todayCards(overview).at(1).rows;
+  ASSERT_EQ(rows.size(), 3U);
+  EXPECT_EQ(rows[0].mark, Mark::Lacking);
+  EXPECT_EQ(rows[0].place, TodayPlace::Pans);
+  EXPECT_THAT(rows[0].text.toStdString(), HasSubstr("any leafy vegetable, 50 g put out on"));
+  EXPECT_THAT(rows[0].text.toStdString(), HasSubstr("is not weighed yet"));
+  EXPECT_EQ(rows[1].mark, Mark::AtLimit);
+  EXPECT_THAT(rows[1].text.toStdString(), HasSubstr("stands until tomorrow"));
+  EXPECT_EQ(rows[2].place, TodayPlace::Nowhere);
+  EXPECT_THAT(rows[2].text.toStdString(), HasSubstr("tarebowl pans"));
+}
+
 TEST(TodayRows, NameSwapsAndWhatWaitsForADecision) {
   transfer::DayOverview overview = dayWith({.section = "Reptiles"});
   const store::StoredSwap swap{.record = {.instead = {{"foxes", overview.day, 1}, 3},

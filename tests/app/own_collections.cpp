@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/app/own_collections.h"
+
+#include "tests/app/program.h"
+
+#include <filesystem>
+
+namespace tarebowl::app {
+
+store::Collection freshCollection(const std::string& name) {
+  const auto file = fileWith(name, "");
+  std::filesystem::remove(file);
+  return store::Collection::create(file, kSampleKeeper);
+}
+
+std::string sampleCollection(const std::string& name, transfer::FeedingDays days) {
+  store::Collection collection = freshCollection(name);
+  transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data",
+                         kSampleKeeper, days);
+  return collection.file().string();
+}
+
+}  // namespace tarebowl::app
