@@ -15,7 +15,7 @@ namespace {
 
 /// least of curvature (x - centre)^2 + slope x between two limits.
 double leastOf(double curvature, double centre, double slope, double low, double high) {
-  double x = slope > 0 ? low : high;
+  double x = slope >= 0 ? low : high;
   if (curvature > 0) x = std::clamp(centre - slope / (2 * curvature), low, high);
   if (std::isinf(x)) return -kInfinity;
   return curvature * (x - centre) * (x - centre) + slope * x;
@@ -67,8 +67,8 @@ Program shortfallAsObjective(const Program& program) {
   Eigen::Index column = n;
   for (const Eigen::Index row : elastic)
     for (const double sign : {1.0, -1.0}) {
-      stage.rows(row, column) = sign;
-      stage.cost[column++] = program.price[row];
+      stage.rows(row, column) = sign / program.price[row];  // in the row's own units
+      stage.cost[column++] = 1.0;
     }
   return stage;
 }
