@@ -91,6 +91,7 @@ std::vector<SoughtTable> tablesOf(soci::session& sql) {
   for (const soci::row& row : rows)
     names.emplace_back(row.get<std::string>(0), !row.get<std::string>(1).empty());
   std::vector<SoughtTable> tables;
+  tables.reserve(names.size());
   for (const auto& [name, isClustered] : names) tables.push_back(soughtIn(sql, name, isClustered));
   return tables;
 }
