@@ -29,30 +29,51 @@ void workOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
   }
 }
 
-TEST(KilledKitchen, WeightsLeftoversAndEditsAreThereAfterEveryDeathAndNoneByHalves) {
-  const OwnFolder folder;
-  const fs::path file = folder / "kitchen.tarebowl";
-  makeKitchen(file);
-  std::mt19937 random(20261126);
-  std::uniform_int_distribution<int> delay(0, 60'000);
-  int written = 0;
-  for (int death = 0; death < deaths(40); ++death) {
+/// A kitchen whose writer is killed again and again.
+class KilledKitchen : public testing::Test {
+ protected:
+  void begin(const fs::path& kitchen) {
+    file = kitchen;
+    written = 0;
+    makeKitchen(file);
+  }
+  void killWriter(microseconds after) {
     Child child([&](const Child::Tell& tell) { workOnAndOn(file, written, tell); });
-    child.killAfter(microseconds(delay(random)));
+    child.killAfter(after);
     const int before = written;
     written = child.told().back();
     const Collection collection = Collection::open(file, kNow, kReadThrough);
     for (int step = before; step < written; ++step)
-      ASSERT_EQ(findStep(collection, step), Found::Whole) << step << " at death " << death;
+      ASSERT_EQ(findStep(collection, step), Found::Whole) << step;
     const Found diedOver = findStep(collection, written);
-    ASSERT_NE(diedOver, Found::Half) << written << " at death " << death;
+    ASSERT_NE(diedOver, Found::Half) << written;
     ASSERT_EQ(findStep(collection, written + 1), Found::Nothing);
     if (diedOver == Found::Whole) ++written;  // on disk and not told yet
   }
-  const Collection collection = Collection::open(file, kNow);
-  for (int step = 0; step < written; ++step) ASSERT_EQ(findStep(collection, step), Found::Whole) << step;
-  EXPECT_GT(written, 20);  // the children did live to write
-  RecordProperty("writes", written);
+  void expectAll() {
+    const Collection collection = Collection::open(file, kNow);
+    for (int step = 0; step < written; ++step) ASSERT_EQ(findStep(collection, step), Found::Whole) << step;
+    all += written;
+  }
+
+  fs::path file;
+  int written = 0;
+  int all = 0;
+};
+
+TEST_F(KilledKitchen, WeightsLeftoversAndEditsAreThereAfterEveryDeathAndNoneByHalves) {
+  const OwnFolder folder;
+  std::mt19937 random(20261126);
+  std::uniform_int_distribution<int> delay(0, 60'000);
+  constexpr int kDeathsOfOne = 20;  // a kitchen that has grown takes long to read through
+  const int count = deaths(40);
+  for (int death = 0; death < count && !HasFatalFailure(); ++death) {
+    if (death % kDeathsOfOne == 0) begin(folder / (std::to_string(death / kDeathsOfOne) + ".tarebowl"));
+    killWriter(microseconds(delay(random)));
+    if (death % kDeathsOfOne == kDeathsOfOne - 1 || death + 1 == count) expectAll();
+  }
+  EXPECT_GT(all, 20);  // the children did live to write
+  RecordProperty("writes", all);
 }
 
 }  // namespace
