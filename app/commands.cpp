@@ -22,6 +22,7 @@
 #include "app/pans_command.h"
 #include "app/prep_command.h"
 #include "app/rotation_command.h"
+#include "app/salvage_command.h"
 #include "app/sheet_command.h"
 #include "app/solve_command.h"
 #include "app/stock_command.h"
@@ -39,6 +40,7 @@ void defineCommands(CLI::App& app, Run& chosen) {
   defineBalance(app, chosen);
   defineNutrients(app, chosen);
   defineCollections(app, chosen);
+  defineSalvage(app, chosen);
   defineImport(app, chosen);
   defineExport(app, chosen);
   defineCheck(app, chosen);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/row_writer.h"
 
+#include "core/exchange/formula_guard.h"
 #include "core/exchange/problem_json.h"
 
 #include <csv.h>
@@ -38,7 +39,7 @@ void CsvWriter::write(const std::vector<Cell>& row) {
     if (const auto* number = std::get_if<double>(&row[c])) {
       out_ << numberText(*number);
     } else {
-      writeQuoted(out_, std::get<std::string>(row[c]));
+      writeQuoted(out_, guarded(std::get<std::string>(row[c])));
     }
   }
   out_ << "\r\n";

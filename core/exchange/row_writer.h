@@ -27,7 +27,7 @@ class RowWriter {
   virtual void write(const std::vector<Cell>& row) = 0;
 };
 
-/// RFC 4180.
+/// RFC 4180; a text that a spreadsheet would take for a formula is guarded (formula_guard.h).
 class CsvWriter : public RowWriter {
  public:
   explicit CsvWriter(std::ostream& out) : out_(out) {}

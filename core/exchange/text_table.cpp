@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/text_table.h"
 
+#include "core/exchange/formula_guard.h"
 #include "core/exchange/problem_json.h"
 
 #include <csv.h>
@@ -47,7 +48,7 @@ void onCell(void* text, std::size_t length, void* collected) {
   auto& row = static_cast<Collected*>(collected)->row;
   // What is beyond all measure is refused after the piece; until then it is not kept.
   if (row.size() <= kMostColumns && row.bytes() <= kLongestRecord)
-    row.add({static_cast<const char*>(text), length});
+    row.add(withoutGuard({static_cast<const char*>(text), length}));
 }
 
 void onRecord(int /*terminator*/, void* collected) {

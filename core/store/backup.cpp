@@ -3,8 +3,10 @@
 #include "core/store/backup.h"
 
 #include "core/store/change_log.h"
+#include "core/store/new_file.h"
 #include "core/store/opening.h"
 #include "core/store/sqlite_header.h"
+#include "core/store/sqlite_safety.h"
 
 #include <algorithm>
 #include <regex>
@@ -34,7 +36,8 @@ std::string compact(std::string at) {
 fs::path freeName(const fs::path& collection, const std::string& at, std::string_view reason) {
   const fs::path folder = backupFolder(collection);
   std::error_code error;
-  fs::create_directories(folder, error);
+  if (fs::create_directories(folder, error))
+    fs::permissions(folder, fs::perms::others_all, fs::perm_options::remove, error);
   if (error) cannotWrite(folder, error);
   const std::string stem = collection.stem().string() + '-' + compact(at) + '-' + std::string(reason);
   fs::path file = folder / (stem + ".tarebowl");
@@ -56,6 +59,7 @@ fs::path copyInto(SqliteConnection& connection, const fs::path& target) {
   std::error_code error;
   fs::remove(part, error);
   try {
+    makeOwnFile(part);
     connection.copyTo(part);
   } catch (...) {
     fs::remove(part, error);
@@ -71,6 +75,16 @@ void refuseUnsound(const fs::path& backup) {
   SqliteConnection connection(backup, Access::ReadOnly, kPatience);
   if (const auto damage = connection.firstDamage(SqliteConnection::Depth::Thorough))
     throw StoreError(StoreErrorCode::Damaged, backup, "is damaged (" + *damage + "); nothing was restored");
+  refuseForeignSchema(connection, migrations());
+}
+
+bool isUnsound(const fs::path& backup) {
+  try {
+    guarded(backup, [&] { refuseUnsound(backup); });
+    return false;
+  } catch (const StoreError&) {
+    return true;
+  }
 }
 
 bool isSound(const fs::path& collection) {
@@ -137,6 +151,12 @@ std::vector<Backup> listBackups(const fs::path& collection) {
     return std::pair(b.at, b.file) < std::pair(a.at, a.file);
   });
   return backups;
+}
+
+std::optional<fs::path> newestSoundBackup(const fs::path& collection) {
+  for (const Backup& backup : listBackups(collection))
+    if (!isUnsound(backup.file)) return backup.file;
+  return std::nullopt;
 }
 
 fs::path makeBackup(const fs::path& collection, const std::string& at, std::string_view reason) {

@@ -27,6 +27,9 @@ struct Backup {
 /// Newest first.
 [[nodiscard]] std::vector<Backup> listBackups(const std::filesystem::path& collection);
 
+/// The newest one that reads through without damage; reads them through, so for when something is wrong.
+[[nodiscard]] std::optional<std::filesystem::path> newestSoundBackup(const std::filesystem::path& collection);
+
 /// Copies the collection as it is now. at: ISO 8601 UTC. Throws StoreError; no half-written backup is left.
 /// Opens its own connection, so that a worker can do it while the window goes on.
 std::filesystem::path makeBackup(const std::filesystem::path& collection, const std::string& at,

@@ -4,9 +4,11 @@
 
 #include "core/store/backup.h"
 #include "core/store/change_log.h"
+#include "core/store/new_file.h"
 #include "core/store/opening.h"
 #include "core/store/sqlite_dialect.h"
 #include "core/store/sqlite_header.h"
+#include "core/store/sqlite_safety.h"
 
 #include <fmt/format.h>
 
@@ -62,9 +64,7 @@ void apply(SqliteConnection& connection, const Migration& step) {
 void refuseDamage(SqliteConnection& connection, Depth depth) {
   const auto damage = connection.firstDamage(depth);
   if (!damage) return;
-  std::optional<fs::path> backup;
-  if (const auto backups = listBackups(connection.file()); !backups.empty()) backup = backups.front().file;
-  throw StoreError(StoreErrorCode::Damaged, connection.file(), "is damaged (" + *damage + ")", backup);
+  throw StoreError(StoreErrorCode::Damaged, connection.file(), "is damaged (" + *damage + ")");
 }
 
 /// A collection of an older Tarebowl is raised; before that it is copied.
@@ -85,27 +85,54 @@ void bringUpToDate(SqliteConnection& connection, const std::string& at, const Op
   }
 }
 
-/// Builds the file under another name, so that a collection is never seen half made, and then gives it its
-/// name only if that is still free.
-void putInPlace(const fs::path& made, const fs::path& file) {
-  std::error_code error;
-  fs::create_hard_link(made, file, error);
-  if (!error) {
-    fs::remove(made, error);
-    return;
-  }
-  if (fs::exists(file)) throw StoreError(StoreErrorCode::AlreadyThere, file, "is there already");
-  fs::rename(made, file, error);
-  if (error) throw StoreError(StoreErrorCode::NoPermission, file, "cannot be made here: " + error.message());
-}
-
 void build(const fs::path& file, const Author& author, std::span<const Migration> steps) {
+  makeOwnFile(file);
   Collection::Inner inner(file, {});
   inner.connection.markAsCollection();
   raiseSchema(inner.connection, steps);
   WriteTransaction transaction(inner.connection);
   record(inner, {.author = author, .verb = "create collection", .subject = "collection"});
   transaction.commit();
+}
+
+/// Where the file is found to be no sound collection, a copy from before is named with it.
+template <class Work>
+auto orNameBackup(const fs::path& file, Work work) {
+  try {
+    return work();
+  } catch (const StoreError& error) {
+    const bool mayHelp = error.code() == StoreErrorCode::Damaged ||
+                         error.code() == StoreErrorCode::NotACollection ||
+                         error.code() == StoreErrorCode::Untrusted;
+    if (!mayHelp || error.backup()) throw;
+    throw StoreError(error.code(), error.file(), error.detail(), newestSoundBackup(file));
+  }
+}
+
+Collection openSound(const fs::path& file, const std::string& at, const OpenOptions& options,
+                     std::span<const Migration> steps) {
+  refuseWhatIsNoCollection(file, newest(steps));
+  const bool doubtful = hasOpenLog(file);
+  return guarded(file, [&] {
+    auto inner = connected(file, options);
+    SqliteConnection& connection = inner->connection;
+    const int version = connection.schemaVersion();  // the log may hold a newer one than the header
+    if (version > newest(steps))
+      throw StoreError(StoreErrorCode::TooNew, file, "was written by a newer Tarebowl; nothing was changed");
+    refuseForeignSchema(connection, steps);
+    const bool writes = options.access == Access::ReadWrite;
+    if (writes && connection.isReadOnly())
+      throw StoreError(StoreErrorCode::NoPermission, file, "the file or its folder cannot be written");
+    if (options.check == OpenOptions::Check::Always)
+      refuseDamage(connection, Depth::Thorough);
+    else if (doubtful)
+      refuseDamage(connection, Depth::Quick);
+    bringUpToDate(connection, at, options, steps);
+    if (writes) connection.keepLog();
+    inner->seenVersion = connection.dataVersion();
+    inner->seenTime = timeOf(file);
+    return Collection::Inner::wrap(std::move(inner));
+  });
 }
 
 }  // namespace
@@ -148,27 +175,7 @@ Collection openAsAllowed(const fs::path& file, const std::string& at, OpenOption
 Collection openWith(const fs::path& file, const std::string& at, const OpenOptions& options,
                     std::span<const Migration> steps) {
   if (options.access == Access::AsAllowed) return openAsAllowed(file, at, options, steps);
-  refuseWhatIsNoCollection(file, newest(steps));
-  const bool doubtful = hasOpenLog(file);
-  return guarded(file, [&] {
-    auto inner = connected(file, options);
-    SqliteConnection& connection = inner->connection;
-    const int version = connection.schemaVersion();  // the log may hold a newer one than the header
-    if (version > newest(steps))
-      throw StoreError(StoreErrorCode::TooNew, file, "was written by a newer Tarebowl; nothing was changed");
-    const bool writes = options.access == Access::ReadWrite;
-    if (writes && connection.isReadOnly())
-      throw StoreError(StoreErrorCode::NoPermission, file, "the file or its folder cannot be written");
-    if (options.check == OpenOptions::Check::Always)
-      refuseDamage(connection, Depth::Thorough);
-    else if (doubtful)
-      refuseDamage(connection, Depth::Quick);
-    bringUpToDate(connection, at, options, steps);
-    if (writes) connection.keepLog();
-    inner->seenVersion = connection.dataVersion();
-    inner->seenTime = timeOf(file);
-    return Collection::Inner::wrap(std::move(inner));
-  });
+  return orNameBackup(file, [&] { return openSound(file, at, options, steps); });
 }
 
 Collection createWith(const fs::path& file, const Author& author, const OpenOptions& options,
@@ -212,7 +219,23 @@ bool Collection::mayWrite() const {
   return inner_->connection.access() == SqliteConnection::Access::ReadWrite;
 }
 
+/// Another collection stands under the name by now, as a program that keeps copies in step puts it there.
+/// Where it may be opened as it is, it is read from here on; otherwise the one that is gone stays open, and
+/// every verb refuses.
+bool Collection::tookReplacement() {
+  try {
+    (void)Collection::open(file(), {}, {.access = Access::ReadOnly});
+  } catch (const StoreError&) {
+    return false;
+  }
+  guarded(file(), [&] { inner_->connection.readAnew(); });
+  inner_->components.forget();
+  inner_->seenVersion = guarded(file(), [&] { return inner_->connection.dataVersion(); });
+  return true;
+}
+
 bool Collection::changedElsewhere() {
+  if (inner_->connection.hasLostFile()) return tookReplacement();
   if (inner_->connection.access() == SqliteConnection::Access::Still) {
     const auto time = timeOf(file());
     if (std::exchange(inner_->seenTime, time) == time) return false;
@@ -227,7 +250,7 @@ bool Collection::changedElsewhere() {
 }
 
 void Collection::checkIntegrity() {
-  guarded(file(), [&] { refuseDamage(inner_->connection, Depth::Thorough); });
+  orNameBackup(file(), [&] { guarded(file(), [&] { refuseDamage(inner_->connection, Depth::Thorough); }); });
 }
 
 int currentSchemaVersion() {

@@ -52,8 +52,8 @@ class Collection {
   [[nodiscard]] int schemaVersion() const;
   /// False where it is open for reading only: every verb then refuses (NoPermission).
   [[nodiscard]] bool mayWrite() const;
-  /// Whether another connection has written since the last call, or since opening. Cheap: meant to be asked
-  /// often.
+  /// Whether another connection has written since the last call, or since opening; or another file was put in
+  /// this one's place. Cheap: meant to be asked often.
   [[nodiscard]] bool changedElsewhere();
   /// Reads the whole file through; throws StoreError (Damaged) with the first thing found.
   void checkIntegrity();
@@ -63,6 +63,7 @@ class Collection {
 
  private:
   explicit Collection(std::unique_ptr<Inner> inner);
+  bool tookReplacement();
   std::unique_ptr<Inner> inner_;
 };
 

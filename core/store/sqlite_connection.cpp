@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/sqlite_connection.h"
 
+#include "core/store/sqlite_handle.h"
 #include "core/store/sqlite_header.h"
+#include "core/store/sqlite_safety.h"
 
 #include <fmt/format.h>
-#include <soci/sqlite3/soci-sqlite3.h>
 
 #include <cctype>
 #include <utility>
@@ -86,10 +87,6 @@ std::string connectString(const fs::path& file) {
   throw StoreError(StoreErrorCode::Failed, file, "a path with both = and \" cannot be opened; rename it");
 }
 
-sqlite3* handleOf(soci::session& session) {
-  return static_cast<soci::sqlite3_session_backend*>(session.get_backend())->conn_;
-}
-
 /// A connection serves the thread that opened it and no other, so the engine need not lock it at each of the
 /// many columns that years of bowls have. Before the first one is opened.
 void leaveOutLocks() {
@@ -115,6 +112,11 @@ void rethrow(const fs::path& file, const soci::soci_error& error) {
       isClear ? std::string(meaningOf(code)) : fmt::format("{} ({})", meaningOf(code), error.what()));
 }
 
+bool isRefusal(const soci::soci_error& error) {
+  const auto* engine = dynamic_cast<const soci::sqlite3_soci_error*>(&error);
+  return engine != nullptr && codeOf(engine->result()) == StoreErrorCode::Refused;
+}
+
 SqliteConnection::SqliteConnection(fs::path file, Access access, std::chrono::milliseconds patience)
     : file_(std::move(file)), access_(access), patience_(patience) {
   leaveOutLocks();
@@ -125,10 +127,10 @@ SqliteConnection::SqliteConnection(fs::path file, Access access, std::chrono::mi
 }
 
 void SqliteConnection::setUp() {
+  harden(session_);
   session_ << fmt::format("PRAGMA busy_timeout = {}", patience_.count());
   session_ << "PRAGMA foreign_keys = ON";
   session_ << "PRAGMA synchronous = FULL";
-  session_ << "PRAGMA trusted_schema = OFF";
   if (access_ != Access::ReadWrite) session_ << "PRAGMA query_only = ON";
 }
 
@@ -154,12 +156,22 @@ void SqliteConnection::keepLog() {
     throw StoreError(StoreErrorCode::NoPermission, file_, "the file or its folder cannot be written");
 }
 
+bool SqliteConnection::emptyLog() {
+  return guarded(file_, [&] { return ask<int>(session_, "PRAGMA wal_checkpoint(TRUNCATE)") == 0; });
+}
+
 long long SqliteConnection::dataVersion() {
   return ask<long long>(session_, "PRAGMA data_version");
 }
 
 bool SqliteConnection::isReadOnly() {
   return sqlite3_db_readonly(handleOf(session_), "main") != 0;
+}
+
+bool SqliteConnection::hasLostFile() {
+  int moved = 0;
+  sqlite3_file_control(handleOf(session_), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
+  return moved != 0;
 }
 
 std::optional<std::string> SqliteConnection::firstDamage(Depth depth) {
@@ -169,6 +181,14 @@ std::optional<std::string> SqliteConnection::firstDamage(Depth depth) {
   const soci::rowset<soci::row> orphans = (session_.prepare << "PRAGMA foreign_key_check");
   if (orphans.begin() != orphans.end()) return "a row refers to one that is missing";
   return std::nullopt;
+}
+
+void SqliteConnection::refuseLostFile() {
+  if (!hasLostFile()) return;
+  throw StoreError(
+      StoreErrorCode::Gone, file_,
+      "was moved, deleted or replaced while it was open; nothing was written. Put it back where it "
+      "was, or open it anew");
 }
 
 void SqliteConnection::copyTo(const fs::path& copy) {
@@ -199,6 +219,7 @@ WriteTransaction::WriteTransaction(SqliteConnection& connection)
   if (connection.access() != SqliteConnection::Access::ReadWrite)
     throw StoreError(StoreErrorCode::NoPermission, connection.file(),
                      "is open for reading only; nothing was written");
+  connection.refuseLostFile();
   connection.sql() << (inner_ ? "SAVEPOINT part" : "BEGIN IMMEDIATE");
   connection.isWriting_ = true;
 }
@@ -214,6 +235,7 @@ WriteTransaction::~WriteTransaction() {
 }
 
 void WriteTransaction::commit() {
+  if (!inner_) connection_.refuseLostFile();
   connection_.sql() << (inner_ ? "RELEASE part" : "COMMIT");
   connection_.isWriting_ = inner_;
   open_ = false;

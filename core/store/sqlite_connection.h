@@ -39,6 +39,9 @@ namespace tarebowl::store {
 /// What SQLite says, as an error of the store: in the engine's own words only where ours are not clear.
 [[noreturn]] void rethrow(const std::filesystem::path& file, const soci::soci_error& error);
 
+/// Whether a rule of the collection (a key, a check, a reference) is what the engine speaks of.
+[[nodiscard]] bool isRefusal(const soci::soci_error& error);
+
 /// Runs work that speaks to the engine; its errors become StoreError.
 template <class Work>
 auto guarded(const std::filesystem::path& file, Work&& work) -> decltype(work()) {
@@ -65,10 +68,17 @@ class SqliteConnection {
   void markAsCollection();
   /// Journal beside the file: readers and one writer at once, every commit synced to disk.
   void keepLog();
+  /// Moves what stands in the journal into the file; false where something keeps part of it from it.
+  bool emptyLog();
   /// Grows when another connection has written.
   [[nodiscard]] long long dataVersion();
   [[nodiscard]] bool isReadOnly();
   [[nodiscard]] Access access() const { return access_; }
+  /// Whether the file that was opened no longer stands under its name: what is written then would be found by
+  /// nobody.
+  [[nodiscard]] bool hasLostFile();
+  /// Throws StoreError (Gone) where it does not.
+  void refuseLostFile();
   /// Opens the file again, and keeps nothing of what was read of it.
   void readAnew();
   enum class Depth { Quick, Thorough };  ///< Quick leaves out whether indexes agree with their tables

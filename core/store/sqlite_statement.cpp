@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/sqlite_statement.h"
 
-#include <soci/sqlite3/soci-sqlite3.h>
+#include "core/store/sqlite_handle.h"
 
 namespace tarebowl::store {
 
@@ -25,7 +25,7 @@ struct PreparedStatement::Inner {
 
 PreparedStatement::PreparedStatement(SqliteConnection& connection, const std::string& sql)
     : inner_(std::make_unique<Inner>()) {
-  inner_->database = static_cast<soci::sqlite3_session_backend*>(connection.sql().get_backend())->conn_;
+  inner_->database = handleOf(connection.sql());
   inner_->check(sqlite3_prepare_v2(inner_->database, sql.c_str(), -1, &inner_->statement, nullptr));
 }
 

@@ -19,9 +19,11 @@ enum class StoreErrorCode {
   NotACollection,   ///< another program's file, or no database at all
   TooNew,           ///< written by a newer Tarebowl; nothing was touched
   NeedsUpgrade,     ///< opened for reading only, and its schema is older than this program's
+  Untrusted,        ///< holds triggers, views or tables that Tarebowl did not make
   Damaged,          ///< the file does not hold what it says it holds
   MigrationFailed,  ///< the schema could not be raised; the collection is as it was
   Busy,             ///< another window or command held the file for too long
+  Gone,             ///< moved, deleted or replaced while it was open; nothing was written
   DiskFull,
   DiskError,
   Conflict,  ///< the thing was changed elsewhere since it was read

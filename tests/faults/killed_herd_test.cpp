@@ -3,6 +3,7 @@
 #include "core/store/change_log.h"
 #include "tests/core/store/diets.h"
 #include "tests/faults/child.h"
+#include "tests/faults/how_often.h"
 
 #include <gtest/gtest.h>
 
@@ -16,7 +17,6 @@ namespace fs = std::filesystem;
 using namespace tarebowl::store;
 using std::chrono::microseconds;
 
-constexpr int kDeaths = 30;
 constexpr std::size_t kChangesBefore = 3;  // the collection, its species and its group
 const OpenOptions kReadThrough{.check = OpenOptions::Check::Always};
 
@@ -81,7 +81,7 @@ TEST(KilledHerd, AnAnimalItsWeighingsAndItsTargetsAreThereAsToldAfterEveryDeath)
   std::mt19937 random(20261125);
   std::uniform_int_distribution<int> delay(0, 120'000);
   int next = 1;
-  for (int death = 0; death < kDeaths; ++death) {
+  for (int death = 0; death < deaths(30); ++death) {
     Child child([&](const Child::Tell& tell) { addOnAndOn(file, next, tell); });
     child.killAfter(microseconds(delay(random)));
     const std::vector<int> told = child.told();

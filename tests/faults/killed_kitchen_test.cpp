@@ -1,14 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/intake/time_of_sheet.h"
-#include "core/store/feeding_reading.h"
-#include "core/store/feeding_verbs.h"
-#include "tests/core/store/herd.h"
+#include "tests/core/store/own_folder.h"
 #include "tests/faults/child.h"
+#include "tests/faults/how_often.h"
+#include "tests/faults/kitchen_work.h"
 
 #include <gtest/gtest.h>
 
-#include <algorithm>
 #include <random>
 
 namespace tarebowl::faults {
@@ -16,71 +14,66 @@ namespace {
 
 namespace fs = std::filesystem;
 using namespace tarebowl::store;
-using quantity::Grams;
 using std::chrono::microseconds;
 
-constexpr int kDeaths = 30;
-constexpr int kFoods = 8;
 const OpenOptions kReadThrough{.check = OpenOptions::Check::Always};
 
-intake::Bowl bowlOf(int day) {
-  intake::Bowl bowl{.key = {"family", intake::dayOfNumber(20'000 + day), 1}, .label = "Family", .animals = 5};
-  for (int item = 1; item <= kFoods; ++item)
-    bowl.items.push_back({.item = item, .food = "food " + std::to_string(item), .planned = Grams(10 + item)});
-  return bowl;
-}
-
-/// Opens the sheet of day after day and weighs it in without end; tells each day when all of it is written.
-void feedOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
+/// Opens the collection and writes step after step without end; tells how many are written when each verb has
+/// returned. It may die while it opens, too.
+void workOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
+  tell(first);
   Collection collection = Collection::open(file, kNow);
-  tell(0);
-  for (int day = first;; ++day) {
-    const std::vector<intake::Bowl> bowls{bowlOf(day)};
-    openSheet(collection, "Small Mammals", bowls[0].key.day, bowls, kKeeper);
-    std::vector<WeightRead> weights;
-    for (const intake::BowlItem& item : bowls[0].items)
-      weights.push_back({{bowls[0].key, item.item}, item.planned});
-    weighIn(collection, weights, kKeeper);
-    tell(day);
+  for (int step = first;; ++step) {
+    writeStep(collection, step);
+    tell(step + 1);
   }
 }
 
-std::size_t weighedOf(const Collection& collection, int day) {
-  const auto bowl = findBowl(collection, bowlOf(day).key);
-  if (!bowl) return 0;
-  EXPECT_EQ(bowl->items.size(), static_cast<std::size_t>(kFoods));  // a sheet is there as a whole
-  return static_cast<std::size_t>(std::ranges::count_if(
-      bowl->items, [](const intake::BowlItem& item) { return !item.weighings.empty(); }));
-}
+/// A kitchen whose writer is killed again and again.
+class KilledKitchen : public testing::Test {
+ protected:
+  void begin(const fs::path& kitchen) {
+    file = kitchen;
+    written = 0;
+    makeKitchen(file);
+  }
+  void killWriter(microseconds after) {
+    Child child([&](const Child::Tell& tell) { workOnAndOn(file, written, tell); });
+    child.killAfter(after);
+    const int before = written;
+    written = child.told().back();
+    const Collection collection = Collection::open(file, kNow, kReadThrough);
+    for (int step = before; step < written; ++step)
+      ASSERT_EQ(findStep(collection, step), Found::Whole) << step;
+    const Found diedOver = findStep(collection, written);
+    ASSERT_NE(diedOver, Found::Half) << written;
+    ASSERT_EQ(findStep(collection, written + 1), Found::Nothing);
+    if (diedOver == Found::Whole) ++written;  // on disk and not told yet
+  }
+  void expectAll() {
+    const Collection collection = Collection::open(file, kNow);
+    for (int step = 0; step < written; ++step) ASSERT_EQ(findStep(collection, step), Found::Whole) << step;
+    all += written;
+  }
 
-TEST(KilledKitchen, EveryWeightThatWasTakenIsThereAfterEveryDeathAndNoneByHalves) {
+  fs::path file;
+  int written = 0;
+  int all = 0;
+};
+
+TEST_F(KilledKitchen, WeightsLeftoversAndEditsAreThereAfterEveryDeathAndNoneByHalves) {
   const OwnFolder folder;
-  const fs::path file = folder / "kitchen.tarebowl";
-  {
-    Collection collection = Collection::create(file, kKeeper);
-    addSpecies(collection, lemurSpecies(), kKeeper);
-    addGroup(collection, lemurGroup("family"), kKeeper);
-  }
   std::mt19937 random(20261126);
   std::uniform_int_distribution<int> delay(0, 60'000);
-  int next = 1;
-  int days = 0;
-  for (int death = 0; death < kDeaths; ++death) {
-    Child child([&](const Child::Tell& tell) { feedOnAndOn(file, next, tell); });
-    child.killAfter(microseconds(delay(random)));
-    const std::vector<int> told = child.told();
-    const Collection collection = Collection::open(file, kNow, kReadThrough);
-    for (const int day : told) {
-      if (day == 0) continue;
-      ASSERT_EQ(weighedOf(collection, day), static_cast<std::size_t>(kFoods)) << day << " at death " << death;
-      ++days;
-    }
-    const int last = std::max(next - 1, *std::ranges::max_element(told));
-    const std::size_t half = weighedOf(collection, last + 1);  // the one it died over
-    ASSERT_TRUE(half == 0 || half == static_cast<std::size_t>(kFoods)) << half;
-    next = last + 2;
+  constexpr int kDeathsOfOne = 20;  // a kitchen that has grown takes long to read through
+  const int count = deaths(40);
+  for (int death = 0; death < count && !HasFatalFailure(); ++death) {
+    if (death % kDeathsOfOne == 0) begin(folder / (std::to_string(death / kDeathsOfOne) + ".tarebowl"));
+    killWriter(microseconds(delay(random)));
+    if (death % kDeathsOfOne == kDeathsOfOne - 1 || death + 1 == count) expectAll();
   }
-  EXPECT_GT(days, 5);  // the children did live to write
+  EXPECT_GT(all, 20);  // the children did live to write
+  RecordProperty("writes", all);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include "core/store/verbs.h"
 #include "tests/core/store/own_folder.h"
 #include "tests/faults/child.h"
+#include "tests/faults/how_often.h"
 
 #include <gtest/gtest.h>
 
@@ -20,7 +21,6 @@ namespace fs = std::filesystem;
 using namespace tarebowl::store;
 using std::chrono::microseconds;
 
-constexpr int kDeaths = 60;
 const OpenOptions kReadThrough{.check = OpenOptions::Check::Always};
 
 FoodRecord numbered(int number) {
@@ -41,7 +41,7 @@ void addOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
   }
 }
 
-TEST(Killed, WhatWasReportedAsSavedIsThereAfterEveryOneOfSixtyDeaths) {
+TEST(Killed, WhatWasReportedAsSavedIsThereAfterEveryDeath) {
   const OwnFolder folder;
   const fs::path file = folder / "a.tarebowl";
   (void)Collection::create(file, kKeeper);
@@ -49,7 +49,7 @@ TEST(Killed, WhatWasReportedAsSavedIsThereAfterEveryOneOfSixtyDeaths) {
   std::uniform_int_distribution<int> delay(0, 60'000);
   int next = 1;
   std::size_t saved = 0;
-  for (int death = 0; death < kDeaths; ++death) {
+  for (int death = 0; death < deaths(60); ++death) {
     Child child([&](const Child::Tell& tell) { addOnAndOn(file, next, tell); });
     child.killAfter(microseconds(delay(random)));
     const std::vector<int> told = child.told();
@@ -67,17 +67,17 @@ TEST(Killed, WhatWasReportedAsSavedIsThereAfterEveryOneOfSixtyDeaths) {
     saved = foods;
     next = static_cast<int>(foods) + 1;
   }
-  EXPECT_GT(saved, static_cast<std::size_t>(kDeaths));  // the children did live long enough to write
+  EXPECT_GT(saved, 60U);  // the children did live long enough to write
 }
 
 TEST(Killed, AnImportIsThereAsAWholeOrNotAtAll) {
   const OwnFolder folder;
-  const fs::path file = folder / "a.tarebowl";
-  (void)Collection::create(file, kKeeper);
   std::mt19937 random(20261126);
   std::uniform_int_distribution<int> delay(0, 30'000);
   constexpr int kFoods = 300;
-  for (int death = 0; death < 20; ++death) {
+  for (int death = 0; death < deaths(20); ++death) {
+    const fs::path file = folder / (std::to_string(death / 10) + ".tarebowl");  // ten imports each
+    if (death % 10 == 0) (void)Collection::create(file, kKeeper);
     Child child([&](const Child::Tell& tell) {
       Collection collection = Collection::open(file, kNow);
       tell(0);
@@ -107,7 +107,7 @@ TEST(Killed, ACollectionThatIsBeingMadeIsWholeOrNotThere) {
   const OwnFolder folder;
   std::mt19937 random(20261127);
   std::uniform_int_distribution<int> delay(0, 60'000);
-  for (int death = 0; death < 20; ++death) {
+  for (int death = 0; death < deaths(20); ++death) {
     const fs::path file = folder / (std::to_string(death) + ".tarebowl");
     Child child([&](const Child::Tell& tell) {
       tell(0);
@@ -134,7 +134,7 @@ TEST(Killed, AHalfWrittenBackupIsNeverTakenForOne) {
   }
   std::mt19937 random(20261128);
   std::uniform_int_distribution<int> delay(0, 30'000);
-  for (int death = 0; death < 20; ++death) {
+  for (int death = 0; death < deaths(20); ++death) {
     Child child([&](const Child::Tell& tell) {
       tell(0);
       (void)makeBackup(file, kNow, "daily");

@@ -8,6 +8,18 @@
 
 namespace tarebowl::ui {
 
+namespace {
+
+/// Not what it should be, where a copy from before or what can still be read may help. A file of another
+/// program is none that was damaged, unless it has copies of a collection beside it.
+bool isUnsound(const store::StoreError& error) {
+  using store::StoreErrorCode;
+  return error.code() == StoreErrorCode::Damaged || error.code() == StoreErrorCode::Untrusted ||
+         (error.code() == StoreErrorCode::NotACollection && error.backup());
+}
+
+}  // namespace
+
 Clerk::Clerk(CollectionOpener opener, QObject* parent)
     : QObject(parent),
       opener_(std::move(opener)),
@@ -75,7 +87,12 @@ Refusal refusalOf(const std::exception& error) {
     return {.why = Clerk::tr("This was changed elsewhere since it was read; nothing of yours was written."),
             .mine = QString::fromStdString(conflict->mine()),
             .theirs = QString::fromStdString(conflict->theirs())};
-  return {.why = QString::fromUtf8(error.what())};
+  Refusal refusal{.why = QString::fromUtf8(error.what())};
+  if (const auto* told = dynamic_cast<const store::StoreError*>(&error)) {
+    refusal.isDamaged = isUnsound(*told);
+    refusal.backup = told->backup();
+  }
+  return refusal;
 }
 
 }  // namespace tarebowl::ui

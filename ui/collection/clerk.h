@@ -10,9 +10,11 @@
 
 #include <condition_variable>
 #include <deque>
+#include <filesystem>
 #include <functional>
 #include <memory>
 #include <mutex>
+#include <optional>
 #include <stop_token>
 #include <thread>
 #include <utility>
@@ -29,6 +31,8 @@ struct Refusal {
   QString mine{};
   QString theirs{};
   bool cannotOpen = false;
+  bool isDamaged = false;                         ///< what can still be read of it can be salvaged
+  std::optional<std::filesystem::path> backup{};  ///< a sound copy from before, where one is known
 };
 
 /// Reads and writes a collection on a thread of its own, so that the window never waits for the disk. What is

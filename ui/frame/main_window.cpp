@@ -51,6 +51,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       preferences_(std::move(preferences)),
       collection_(new OpenCollection(this)),
       files_(*collection_, dialogs, this),
+      damage_(*collection_, dialogs, this),
       rail_(new Rail),
       stack_(new QStackedWidget),
       status_(new StatusLine),

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/collection/collection_files.h"
+#include "ui/collection/damage_offer.h"
 #include "ui/diets/live_solver.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/preferences.h"
@@ -79,6 +80,7 @@ class MainWindow : public QWidget {
   Preferences preferences_;
   OpenCollection* collection_;
   CollectionFiles files_;
+  DamageOffer damage_;
   Rail* rail_;
   QStackedWidget* stack_;
   StatusLine* status_;

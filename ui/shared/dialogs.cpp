@@ -9,6 +9,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QPushButton>
 
 namespace tarebowl::ui {
 namespace {
@@ -99,11 +100,34 @@ UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
   }
 }
 
+DamageAnswer askAboutDamage(QWidget* parent, const QString& why, bool hasBackup) {
+  QMessageBox box(QMessageBox::Warning, Ask::tr("The collection cannot be opened"), why,
+                  QMessageBox::NoButton, parent);
+  box.setTextFormat(Qt::PlainText);
+  box.setInformativeText(Ask::tr("The file stays as it is, whatever you choose."));
+  QPushButton* restore =
+      hasBackup ? box.addButton(Ask::tr("Restore the backup"), QMessageBox::AcceptRole) : nullptr;
+  QPushButton* salvage = box.addButton(Ask::tr("Salvage what can be read…"), QMessageBox::ActionRole);
+  QPushButton* leave = box.addButton(Ask::tr("Leave it"), QMessageBox::RejectRole);
+  box.setDefaultButton(restore != nullptr ? restore : leave);
+  box.exec();
+  if (box.clickedButton() == salvage) return DamageAnswer::Salvage;
+  if (restore != nullptr && box.clickedButton() == restore) return DamageAnswer::RestoreBackup;
+  return DamageAnswer::Leave;
+}
+
+void tellInBox(QWidget* parent, const QString& title, const QString& text) {
+  QMessageBox box(QMessageBox::Information, title, text, QMessageBox::Ok, parent);
+  box.setTextFormat(Qt::PlainText);
+  box.exec();
+}
+
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen,   askToSave,     askAboutChanges,  askForCollection, askForNewCollection,
-          askForTable, askForMapping, askForNewMapping, askForSheet,      printByDialog};
+  return {askToOpen,           askToSave,     askAboutChanges, askForCollection,
+          askForNewCollection, askForTable,   askForMapping,   askForNewMapping,
+          askForSheet,         printByDialog, askAboutDamage,  tellInBox};
 }
 
 }  // namespace tarebowl::ui

@@ -15,6 +15,9 @@ namespace tarebowl::ui {
 
 enum class UnsavedAnswer { Save, Discard, Stay };
 
+/// What is to become of a collection that is damaged.
+enum class DamageAnswer { RestoreBackup, Salvage, Leave };
+
 /// What asks a person for an answer. Handed in, so that a test can answer instead.
 struct Dialogs {
   using AskForFile = std::function<std::optional<std::filesystem::path>(QWidget* parent,
@@ -32,6 +35,10 @@ struct Dialogs {
   using Print = std::function<bool(QWidget* parent, const QString& title,
                                    const std::function<void(QPagedPaintDevice&)>& paint)>;
   Print printer{};
+  /// why: what is the matter with it; hasBackup: whether a sound copy from before is known.
+  std::function<DamageAnswer(QWidget* parent, const QString& why, bool hasBackup)> damagedCollection{};
+  /// Something long that a person should read.
+  std::function<void(QWidget* parent, const QString& title, const QString& text)> tell{};
 };
 
 /// The system's own dialogs.
