@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/health_verbs.h"
-#include "core/transfer/sample_import.h"
+#include "tests/app/brackenmere.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -16,16 +16,6 @@ namespace {
 
 using nlohmann::json;
 using testing::HasSubstr;
-
-/// The whole invented sample as a collection, fresh.
-std::string brackenmere() {
-  const auto file = fileWith("health.tarebowl", "");
-  std::filesystem::remove(file);
-  const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-  store::Collection collection = store::Collection::create(file, author);
-  transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-  return file.string();
-}
 
 TEST(HealthCommands, CalciumIsReviewedAsEatenAndADoseIsAdvised) {
   const std::string collection = brackenmere();

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/transfer/sample_import.h"
+#include "tests/app/brackenmere.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -12,17 +12,6 @@ namespace {
 
 using nlohmann::json;
 using testing::HasSubstr;
-
-/// The invented sample without its feeding days and rotations of the foxes.
-std::string brackenmere() {
-  const auto file = fileWith("rotations.tarebowl", "");
-  std::filesystem::remove(file);
-  const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-  store::Collection collection = store::Collection::create(file, author);
-  transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author,
-                         transfer::FeedingDays::LeftOut);
-  return file.string();
-}
 
 /// A week for the foxes from Monday 2026-11-30: they fast on Thursday.
 Outcome keepAWeek(const std::string& collection) {
@@ -50,7 +39,7 @@ json bowlsOn(const std::string& collection, const std::string& day) {
 }
 
 TEST(KeptRotationCommands, APlanThatIsKeptIsListedAndPrepared) {
-  const std::string collection = brackenmere();
+  const std::string collection = brackenmere(transfer::FeedingDays::LeftOut);
   const Outcome made = keepAWeek(collection);
   ASSERT_EQ(made.status, 0) << made.err;
   EXPECT_THAT(made.err, HasSubstr("kept as rotation"));
@@ -66,7 +55,7 @@ TEST(KeptRotationCommands, APlanThatIsKeptIsListedAndPrepared) {
 }
 
 TEST(KeptRotationCommands, OneIsShownWithWhatIsBoughtForIt) {
-  const std::string collection = brackenmere();
+  const std::string collection = brackenmere(transfer::FeedingDays::LeftOut);
   ASSERT_EQ(keepAWeek(collection).status, 0);
   const std::string number = std::to_string(foxes(collection)[0].at("rotation").get<int>());
   const Outcome shown = tarebowl({"rotations", collection, "--rotation", number});
@@ -86,7 +75,7 @@ TEST(KeptRotationCommands, OneIsShownWithWhatIsBoughtForIt) {
 }
 
 TEST(KeptRotationCommands, DaysThatAreOverStayWhenTheRestIsPlannedAnew) {
-  const std::string collection = brackenmere();
+  const std::string collection = brackenmere(transfer::FeedingDays::LeftOut);
   ASSERT_EQ(keepAWeek(collection).status, 0);
   const std::string number = std::to_string(foxes(collection)[0].at("rotation").get<int>());
   const json before = json::parse(tarebowl({"rotations", collection, "--rotation", number}).out);

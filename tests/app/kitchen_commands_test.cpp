@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
-#include "core/transfer/sample_import.h"
+#include "tests/app/brackenmere.h"
 #include "tests/app/program.h"
 
 #include <gmock/gmock.h>
@@ -19,16 +19,6 @@ using nlohmann::json;
 using testing::HasSubstr;
 
 constexpr const char* kDay = "2026-11-25";
-
-/// The whole invented sample as a collection, fresh.
-std::string brackenmere() {
-  const auto file = fileWith("kitchen.tarebowl", "");
-  std::filesystem::remove(file);
-  const store::Author author{"Keeper A", "2026-11-25T07:30:00Z"};
-  store::Collection collection = store::Collection::create(file, author);
-  transfer::importSample(collection, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", author);
-  return file.string();
-}
 
 intake::Bowl bowlOf(const std::string& collection, const char* group) {
   const auto opened = store::Collection::open(collection, "2026-11-25T07:30:00Z");
