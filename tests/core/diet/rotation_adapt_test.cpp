@@ -105,7 +105,9 @@ TEST(AdaptedRotation, WhatIsShortIsNeverMoreThanWhereAllDaysArePlannedAnew) {
     if (plan.days.empty()) continue;
     ++adapted;
     EXPECT_LE(plan.period.value, anew.period.value + kSame);
-    if (plan.period.value > anew.period.value - kSame) EXPECT_LE(plan.daily.value, anew.daily.value + kSame);
+    if (plan.period.value > anew.period.value - kSame) {
+      EXPECT_LE(plan.daily.value, anew.daily.value + kSame);
+    }
     for (const Reached& reached : {plan.period, plan.daily, plan.wishes, plan.objective})
       EXPECT_LE(reached.bound, reached.value + 1e-7);
   }
