@@ -12,7 +12,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+#include <stdexcept>
 #include <utility>
 
 namespace tarebowl::diet {
@@ -65,9 +67,18 @@ RotationPlan planFrom(const RotationProblem& problem, const RotationModel& model
   return plan;
 }
 
+/// A plan from before has the days and the foods of the problem.
+void requireSameShape(const RotationProblem& problem, const std::vector<Diet>& start) {
+  const auto fits = [&](const Diet& day) { return day.size() == problem.base.foods.size(); };
+  if (start.empty()) return;
+  if (start.size() != static_cast<std::size_t>(problem.rules.days) || !std::ranges::all_of(start, fits))
+    throw std::invalid_argument("start: days and foods are not those of the rotation");
+}
+
 RotationPlan rotateAllowed(const RotationProblem& problem, const RotationOptions& options) {
   if (auto why = unsolvable(problem.base)) return ended(RotationStatus::Failed, *why);
   if (auto why = uncountable(measuresOf(problem.base))) return ended(RotationStatus::Failed, *why);
+  requireSameShape(problem, options.start);
   const BuiltModel built = buildModel(problem);
   if (!built.impossible.empty()) return ended(RotationStatus::Impossible, built.impossible);
   const SearchedPlan searched = searchRotation(built.model, options);

@@ -36,10 +36,11 @@ Index openCells(const RotationModel& model) {
                                [](const RotationCell& cell) { return !cell.isFixed && cell.most > 0.0; });
 }
 
-ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits) {
+ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits, const NothingMissed& known) {
   ExactPlan exact;
   RotationBudgets budgets{0.0, 0.0, 0.0};
   for (const RotationStage stage : kRotationStages) {
+    if (stage < RotationStage::Objective && known[static_cast<std::size_t>(stage)]) continue;
     const RotationProgram asked =
         rotationProgram(model, eachAlone(model), stage, budgets, WithDailyZones::Yes);
     if (asked.program.variableCount() == 0) return exact;

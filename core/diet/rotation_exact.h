@@ -18,7 +18,10 @@ struct ExactPlan {
   bool isComplete = false;                 ///< every question had an answer
   std::int64_t nodes = 0;
 };
-[[nodiscard]] ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits);
+/// Questions before the objective of which it is known that a plan misses nothing are not asked again.
+using NothingMissed = std::array<bool, 3>;
+[[nodiscard]] ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits,
+                                  const NothingMissed& known = {});
 
 /// Foods on days that are to be decided.
 [[nodiscard]] Eigen::Index openCells(const RotationModel& model);

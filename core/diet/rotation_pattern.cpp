@@ -155,11 +155,12 @@ bool canRemove(const RotationModel& model, const FedPattern& pattern, Index day,
   });
 }
 
-bool keepsRules(const RotationModel& model, const FedPattern& pattern) {
+int brokenRules(const RotationModel& model, const FedPattern& pattern) {
+  int broken = 0;
   for (Index d = 0; d < model.days; ++d) {
     for (const DayCount& count : model.dayCounts[at(d)]) {
       const int used = countOn(count, pattern, d);
-      if (used < count.atLeast || used > count.atMost) return false;
+      broken += std::max({0, count.atLeast - used, used - count.atMost});
     }
   }
   for (Index j = 0; j < model.foods; ++j) {
@@ -168,11 +169,16 @@ bool keepsRules(const RotationModel& model, const FedPattern& pattern) {
     for (Index d = 0; d < model.days; ++d) {
       if (!pattern(d, j) || model.isOver[at(d)]) continue;
       ++open;
-      if (runThrough(pattern, d, j) > model.longestRun[at(j)]) return false;
+      broken += runThrough(pattern, d, j) > model.longestRun[at(j)] ? 1 : 0;
     }
-    if (days < model.leastDays[at(j)] || (open > 0 && days > model.mostDays[at(j)])) return false;
+    broken += std::max(0, model.leastDays[at(j)] - days);
+    if (open > 0) broken += std::max(0, days - model.mostDays[at(j)]);
   }
-  return true;
+  return broken;
+}
+
+bool keepsRules(const RotationModel& model, const FedPattern& pattern) {
+  return brokenRules(model, pattern) == 0;
 }
 
 std::optional<FedPattern> spreadOverDays(const RotationModel& model, const Eigen::VectorXd& wantedDays,

@@ -23,7 +23,9 @@ using FedPattern = Eigen::Array<bool, Eigen::Dynamic, Eigen::Dynamic, Eigen::Row
 /// Whether a food of the pattern may be left out on the day.
 [[nodiscard]] bool canRemove(const RotationModel& model, const FedPattern& pattern, Eigen::Index day,
                              Eigen::Index food);
-/// Every structure rule and frequency holds.
+/// By how much structure rules and frequencies are broken: foods of a day too few or too many, days of a food
+/// too few or too many, days in runs that are too long.
+[[nodiscard]] int brokenRules(const RotationModel& model, const FedPattern& pattern);
 [[nodiscard]] bool keepsRules(const RotationModel& model, const FedPattern& pattern);
 
 /// Foods spread over the days so that each comes as often as is wanted of it, as evenly as the rules let it:

@@ -2,12 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_search.h"
 
+#include "core/diet/rotation_adapt.h"
+#include "core/diet/rotation_day_bound.h"
 #include "core/diet/rotation_exact.h"
 #include "core/diet/rotation_moves.h"
+#include "core/diet/rotation_rework.h"
 #include "core/diet/rotation_totals.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <span>
 
 namespace tarebowl::diet {
 namespace {
@@ -22,6 +27,9 @@ constexpr Index kMostPlaces = 130;  // blocks times foods of a relaxation
 constexpr double kTimeForFewCells = 0.4;
 constexpr int kTriesToSpread = 200;
 constexpr std::int64_t kNodesOfSums = 3000;
+constexpr std::int64_t kNodesOfDay = 1000;
+constexpr std::int64_t kNodesOfPair = 400;
+constexpr int kIdleRounds = 12;  // before bounds are raised
 
 class RotationSearch {
  public:
@@ -30,15 +38,37 @@ class RotationSearch {
         options_(options),
         start_(Clock::now()),
         deadline_(start_ + options.deadline),
-        random_(options.seed) {}
+        random_(options.seed) {
+    for (std::size_t i = 0; i < found_.bound.size(); ++i) found_.bound[i] = floorOf(i);
+  }
+
+  /// From a plan that was there before.
+  SearchedPlan adapt() {
+    if (openCells(model_) == 0) return run();
+    if (const auto plan = adaptedPlan(model_, startPlan(), limits(options_.nodes / 4, 0.5), found_.nodes)) {
+      PlanMoves moves(model_, *plan);
+      keep(moves);
+      updateBounds(false);
+      if (nothingIsShort()) return std::move(found_);
+    }
+    RotationSearch anew(model_, options_);
+    anew.deadline_ = deadline_;
+    SearchedPlan other = anew.run();
+    if (!found_.grams) return other;
+    PlanValue mine = found_.value;
+    mine.objective = other.value.objective;  // staying as it was goes before it
+    if (!other.grams || !other.value.isBetterThan(mine)) return std::move(found_);
+    return other;
+  }
 
   SearchedPlan run() {
     if (!firstBound()) return std::move(found_);
     firstPlan();
     if (found_.grams) updateBounds(false);
     if (!isEnough()) solveAsItIs();
+    if (!nothingIsShort()) reworkDays();
     tryOthers();
-    if (found_.grams && !isProven_) updateBounds(!isEnough());
+    if (found_.grams && !isEnough()) updateBounds(true);
     return std::move(found_);
   }
 
@@ -135,7 +165,23 @@ class RotationSearch {
     if (found_.grams && !moves.value().isBetterThan(found_.value)) return;
     found_.grams = moves.grams();
     found_.value = moves.value();
+    forgetBounds();
     best_ = found_.grams->array() > 0.0;
+  }
+
+  /// Below this nothing comes in any case.
+  [[nodiscard]] double floorOf(std::size_t question) const {
+    const bool isShortfall = question < static_cast<std::size_t>(RotationStage::Objective);
+    return isShortfall || model_.isDistance ? 0.0 : -solver::kInfinity;
+  }
+  /// Bounds hold within what may be missed in the questions before: where that has become more, they are
+  /// asked anew.
+  void forgetBounds() {
+    const std::array missed{found_.value.period, found_.value.daily, found_.value.wishes};
+    for (std::size_t i = 0; i < missed.size(); ++i)
+      if (missed[i] > boundsAreWithin_[i] + kClosed)
+        for (std::size_t later = i + 1; later < found_.bound.size(); ++later)
+          found_.bound[later] = floorOf(later);
   }
 
   /// Until so many in a row have bettered nothing.
@@ -147,6 +193,11 @@ class RotationSearch {
       tryAnother(round);
       const bool isBetter = hadPlan ? found_.value.isBetterThan(before) : found_.grams.has_value();
       idle = isBetter ? 0 : idle + 1;
+      // Perhaps there is none that is better; else days are planned anew beside patterns.
+      if (found_.grams && !isThorough_ && (idle == kIdleRounds || round == 2 * kIdleRounds)) {
+        updateBounds(true);
+        isThorough_ = true;
+      }
     }
   }
 
@@ -156,18 +207,16 @@ class RotationSearch {
       if (const auto pattern = spreadOverDays(model_, wanted_, disorder, random_)) tryPattern(*pattern);
       return;
     }
+    if (round % 4 == 2 && isThorough_) return reworkAnother(round / 4);
     tryPattern(changed(best_, 1 + round % 3));
   }
 
   /// The best pattern with some foods in other foods' places.
   [[nodiscard]] FedPattern changed(FedPattern pattern, int changes) {
-    const auto pick = [&](Index count) {
-      return static_cast<Index>(random_() % static_cast<std::uint64_t>(count));
-    };
     for (int tries = 0; changes > 0 && tries < 400; ++tries) {
-      const Index day = pick(model_.days);
-      const Index out = pick(model_.foods);
-      const Index in = pick(model_.foods);
+      const Index day = drawn(model_.days);
+      const Index out = drawn(model_.foods);
+      const Index in = drawn(model_.foods);
       if (!model_.isOpen[static_cast<std::size_t>(day)] || !pattern(day, out) || pattern(day, in)) continue;
       if (model_.cell(day, out).must) continue;
       FedPattern other = pattern;
@@ -179,6 +228,37 @@ class RotationSearch {
       --changes;
     }
     return pattern;
+  }
+
+  /// Each day by itself, foods and grams at once, while that makes the plan better.
+  void reworkDays() {
+    bool helped = found_.grams.has_value();
+    while (helped) {
+      helped = false;
+      for (Index d = 0; d < model_.days; ++d) helped |= reworkSome(std::array{d});
+    }
+  }
+  bool reworkSome(std::span<const Index> days) {
+    if (!found_.grams || isEnough() || isOver()) return false;
+    const auto grams = reworked(model_, *found_.grams, days,
+                                limits(days.size() > 1 ? kNodesOfPair : kNodesOfDay), found_.nodes);
+    if (!grams) return false;
+    const PlanValue before = found_.value;
+    PlanMoves moves(model_, *grams);
+    if (moves.value().broken <= kClosed) keep(moves);
+    return found_.value.isBetterThan(before);
+  }
+  /// Now a day, now two.
+  void reworkAnother(int turn) {
+    const Index one = drawn(model_.days);
+    const Index other = drawn(model_.days);
+    if (one == other || turn % 2 == 0)
+      reworkSome(std::array{one});
+    else
+      reworkSome(std::array{one, other});
+  }
+  [[nodiscard]] Index drawn(Index count) {
+    return static_cast<Index>(random_() % static_cast<std::uint64_t>(count));
   }
 
   /// Few cells: every question by branch and bound over the days as they are.
@@ -198,14 +278,15 @@ class RotationSearch {
 
   /// What no plan betters that is as good as the best in the questions before.
   void updateBounds(bool thoroughly) {
+    if (!found_.grams) return;
     const PlanValue& value = found_.value;
     const std::array reached{value.period, value.daily, value.wishes, value.objective};
+    boundsAreWithin_ = {value.period, value.daily, value.wishes};
     RotationBudgets budgets{0.0, 0.0, 0.0};
     for (const RotationStage stage : kRotationStages) {
       const auto i = static_cast<std::size_t>(stage);
-      const double floor = stage < RotationStage::Objective || model_.isDistance ? 0.0 : -solver::kInfinity;
+      const double floor = floorOf(i);
       double& bound = found_.bound[i];
-      bound = floor;
       if (reached[i] > floor + kClosed) {
         const RotationBound relaxed = relaxedBound(model_, blocks(), stage, budgets, WithDailyZones::Yes);
         bound = std::max(bound, relaxed.value);
@@ -221,6 +302,30 @@ class RotationSearch {
     const RotationBound whole =
         wholeBound(model_, allTogether(model_), stage, budgets, limits(options_.nodes / 8), found_.nodes);
     bound = std::max(bound, whole.value);
+    if (stage != RotationStage::Objective || isOver()) return;
+    const double reached = found_.value.objective;
+    const double enough = reached - options_.enoughGap * std::abs(reached);
+    if (bound < enough)
+      bound = std::max(bound,
+                       dayByDayBound(model_, budgets, enough, limits(options_.nodes / 8, 0.5), found_.nodes));
+  }
+
+  [[nodiscard]] solver::RowMatrix startPlan() const {
+    solver::RowMatrix plan(model_.days, model_.foods);
+    for (Index d = 0; d < model_.days; ++d)
+      for (Index j = 0; j < model_.foods; ++j)
+        plan(d, j) = options_.start[static_cast<std::size_t>(d)][static_cast<std::size_t>(j)].value();
+    return plan;
+  }
+
+  /// Beyond what no plan betters.
+  [[nodiscard]] bool nothingIsShort() const {
+    if (!found_.grams) return false;
+    const PlanValue& value = found_.value;
+    const std::array reached{value.period, value.daily, value.wishes};
+    for (std::size_t i = 0; i < reached.size(); ++i)
+      if (reached[i] - found_.bound[i] > std::max(kClosed, kSpare * std::abs(reached[i]))) return false;
+    return true;
   }
 
   [[nodiscard]] bool isEnough() const {
@@ -242,13 +347,16 @@ class RotationSearch {
   Eigen::VectorXd wanted_;
   FedPattern best_;
   bool isProven_ = false;
+  RotationBudgets boundsAreWithin_{0.0, 0.0, 0.0};
+  bool isThorough_ = false;  ///< bounds were raised, and days are planned anew beside patterns
   SearchedPlan found_;
 };
 
 }  // namespace
 
 SearchedPlan searchRotation(const RotationModel& model, const RotationOptions& options) {
-  return RotationSearch(model, options).run();
+  RotationSearch search(model, options);
+  return options.start.empty() ? search.run() : search.adapt();
 }
 
 }  // namespace tarebowl::diet

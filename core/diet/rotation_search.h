@@ -26,7 +26,10 @@ struct SearchedPlan {
 ///   2. Foods are spread over the days to come as often as that.
 ///   3. With who is fed when settled, the period's sums are solved in whole steps and laid out over the days.
 ///   4. Other patterns are tried where their sums, in any amounts, promise more than the best plan has.
-/// A rotation of few cells is then solved as it is, by branch and bound.
+///   5. Single days, and pairs of them, are planned anew by branch and bound while the others stay.
+/// A rotation of few cells is then solved as it is, by branch and bound. From a plan that was there before,
+/// its days adapt first (rotation_adapt.h); all are planned anew only where those leave more short than need
+/// be.
 [[nodiscard]] SearchedPlan searchRotation(const RotationModel& model, const RotationOptions& options);
 
 }  // namespace tarebowl::diet

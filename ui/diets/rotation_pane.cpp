@@ -4,22 +4,21 @@
 
 #include "core/exchange/problem_json.h"
 #include "core/exchange/text_file.h"
+#include "ui/diets/rotation_bar.h"
 #include "ui/diets/rotation_calendar.h"
 #include "ui/diets/rotation_export.h"
 #include "ui/diets/rotation_form.h"
+#include "ui/diets/rotation_hand_bar.h"
 #include "ui/diets/rotation_side.h"
 #include "ui/diets/rotation_text.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/room_actions.h"
-#include "ui/shared/segmented_switch.h"
 
 #include <QAction>
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -34,12 +33,6 @@ QLabel* softLabel() {
   auto* label = new QLabel;
   label->setProperty("soft", true);
   return label;
-}
-
-QPushButton* button(const QString& text, const QString& tip) {
-  auto* made = new QPushButton(text);
-  made->setToolTip(tip);
-  return made;
 }
 
 /// The first day that no rotation has yet.
@@ -66,13 +59,7 @@ RotationPane::RotationPane(RotationPlanner& planner, Dialogs dialogs, QWidget* p
       made_(softLabel()),
       banner_(makeBanner()),
       nothing_(softLabel()),
-      periods_(new QComboBox),
-      counted_(new SegmentedSwitch(tr("Days that are over count"), {tr("as offered"), tr("as eaten")})),
-      new_(button(tr("Plan days…"), tr("Plan the days after those that are planned"))),
-      again_(button(tr("Plan again from today"),
-                    tr("What was fed stays, and the other days balance what it brought"))),
-      stop_(button(tr("Stop"), tr("Take the best plan that is found so far"))),
-      working_(softLabel()),
+      bar_(new RotationBar),
       sheet_(new QWidget) {
   build();
   wire();
@@ -85,10 +72,6 @@ RotationPane::RotationPane(RotationPlanner& planner, Dialogs dialogs, QWidget* p
 void RotationPane::build() {
   auto* head = new QHBoxLayout;
   buildHead(*head);
-  auto* bar = new QHBoxLayout;
-  buildBar(*bar);
-  auto* hand = new QHBoxLayout;
-  buildHandBar(*hand);
   auto* card = new QFrame;
   card->setProperty("card", true);
   auto* inCard = new QVBoxLayout(card);
@@ -106,7 +89,7 @@ void RotationPane::build() {
   sheetLayout->setContentsMargins(0, 0, 0, 0);
   sheetLayout->setSpacing(8);
   sheetLayout->addWidget(card, 3);
-  sheetLayout->addLayout(hand);
+  sheetLayout->addWidget(new RotationHandBar(*calendar_));
   sheetLayout->addWidget(lower, 2);
   nothing_->setWordWrap(true);
   nothing_->setText(tr("No days are planned for this version: it is fed as it stands, the same each day."));
@@ -116,7 +99,7 @@ void RotationPane::build() {
   layout->setContentsMargins(13, 10, 13, 10);
   layout->setSpacing(9);
   layout->addLayout(head);
-  layout->addLayout(bar);
+  layout->addWidget(bar_);
   layout->addWidget(banner_);
   layout->addWidget(form_);
   layout->addWidget(nothing_);
@@ -153,45 +136,12 @@ void RotationPane::buildHead(QHBoxLayout& row) {
   row.setObjectName(QStringLiteral("head"));
 }
 
-void RotationPane::buildBar(QHBoxLayout& row) {
-  periods_->setAccessibleName(tr("Which days"));
-  row.setSpacing(8);
-  row.addWidget(periods_);
-  row.addWidget(new_);
-  row.addWidget(again_);
-  row.addWidget(counted_);
-  row.addWidget(working_);
-  row.addWidget(stop_);
-  row.addStretch(1);
-  connect(new_, &QPushButton::clicked, this, &RotationPane::askForPlan);
-  connect(again_, &QPushButton::clicked, this, [this] { planner_.planAgain(counted_->current() == 1); });
-  connect(stop_, &QPushButton::clicked, &planner_, &RotationPlanner::stop);
-  connect(periods_, &QComboBox::activated, this,
-          [this](int index) { planner_.show(planner_.list().at(static_cast<std::size_t>(index)).id); });
-  counted_->setToolTips({tr("All that was offered counts"),
-                         tr("What was weighed back does not count, where somebody weighed it")});
-}
-
-/// What keys do, in words.
-void RotationPane::buildHandBar(QHBoxLayout& row) {
-  QPushButton* earlier = button(tr("A day earlier"), tr("Alt+←, or drag the food to another day"));
-  QPushButton* later = button(tr("A day later"), tr("Alt+→, or drag the food to another day"));
-  QPushButton* lock =
-      button(tr("Lock or free"), tr("L: a locked cell stays as it is when the rest is planned"));
-  QPushButton* out = button(tr("Not on this day"), tr("Delete"));
-  connect(earlier, &QPushButton::clicked, calendar_, [this] { calendar_->moveFood(-1); });
-  connect(later, &QPushButton::clicked, calendar_, [this] { calendar_->moveFood(1); });
-  connect(lock, &QPushButton::clicked, calendar_, &RotationCalendar::turnLock);
-  connect(out, &QPushButton::clicked, calendar_, &RotationCalendar::leaveOut);
-  row.setSpacing(6);
-  for (QPushButton* each : {earlier, later, lock, out}) {
-    each->setFocusPolicy(Qt::TabFocus);  // the hand stays on its cell
-    row.addWidget(each);
-  }
-  row.addStretch(1);
-}
-
 void RotationPane::wire() {
+  connect(bar_, &RotationBar::planWanted, this, &RotationPane::askForPlan);
+  connect(bar_, &RotationBar::planAgainWanted, &planner_, &RotationPlanner::planAgain);
+  connect(bar_, &RotationBar::stopWanted, &planner_, &RotationPlanner::stop);
+  connect(bar_, &RotationBar::periodChosen, this,
+          [this](int place) { planner_.show(planner_.list().at(static_cast<std::size_t>(place)).id); });
   connect(&planner_, &RotationPlanner::listChanged, this, &RotationPane::showList);
   connect(&planner_, &RotationPlanner::viewChanged, this, &RotationPane::showView);
   connect(&planner_, &RotationPlanner::planningChanged, this, &RotationPane::showPlanning);
@@ -240,14 +190,7 @@ void RotationPane::addActions() {
 }
 
 void RotationPane::showList() {
-  const QSignalBlocker quiet(periods_);
-  periods_->clear();
-  const RotationView* view = planner_.view();
-  for (const RotationPlanner::Listed& each : planner_.list()) {
-    periods_->addItem(periodText(each.from, each.until));
-    if (view != nullptr && view->on.kept.id == each.id) periods_->setCurrentIndex(periods_->count() - 1);
-  }
-  periods_->setVisible(periods_->count() > 0);
+  bar_->showList(planner_);
 }
 
 void RotationPane::showView() {
@@ -257,10 +200,8 @@ void RotationPane::showView() {
   made_->setText(hasView ? madeText(*view) : QString());
   sheet_->setVisible(hasView);
   side_->setVisible(hasView);
-  again_->setVisible(hasView);
-  counted_->setVisible(hasView);
+  bar_->showView(view);
   nothing_->setVisible(!hasView && !planner_.isPlanning());
-  if (hasView) counted_->setCurrent(view->kept().asEaten ? 1 : 0);
   const auto hand = hand_;
   model_->show(view, planner_.today());
   purchase_->show(hasView ? purchaseRows(*view) : std::vector<RowsModel::Row>{});
@@ -271,11 +212,7 @@ void RotationPane::showView() {
 
 void RotationPane::showPlanning() {
   const bool planning = planner_.isPlanning();
-  working_->setText(planning ? tr("planning…") : QString());
-  working_->setVisible(planning);
-  stop_->setVisible(planning);
-  again_->setEnabled(!planning);
-  new_->setEnabled(!planning);
+  bar_->showPlanning(planning);
   if (planning) nothing_->hide();
 }
 

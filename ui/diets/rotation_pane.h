@@ -11,17 +11,15 @@
 
 #include <string>
 
-class QComboBox;
 class QHBoxLayout;
 class QLabel;
-class QPushButton;
 
 namespace tarebowl::ui {
 
+class RotationBar;
 class RotationCalendar;
 class RotationForm;
 class RotationSide;
-class SegmentedSwitch;
 
 /// The rotation of a diet: its calendar, what can be done with it, how it stands, what is bought.
 class RotationPane : public QWidget {
@@ -42,8 +40,6 @@ class RotationPane : public QWidget {
  private:
   void build();
   void buildHead(QHBoxLayout& row);
-  void buildBar(QHBoxLayout& row);
-  void buildHandBar(QHBoxLayout& row);
   void wire();
   void addActions();
   void showList();
@@ -67,12 +63,7 @@ class RotationPane : public QWidget {
   QLabel* made_;
   QLabel* banner_;
   QLabel* nothing_;
-  QComboBox* periods_;
-  SegmentedSwitch* counted_;
-  QPushButton* new_;
-  QPushButton* again_;
-  QPushButton* stop_;
-  QLabel* working_;
+  RotationBar* bar_;
   QWidget* sheet_;  ///< the calendar and what is below it
   std::optional<CalendarCell> hand_;
 };

@@ -17,8 +17,9 @@ namespace {
 using store::RotationId;
 using transfer::RotationOnDesk;
 
-/// A hand that moves one food waits for the rest; who plans a week will wait longer for a better one. So many
-/// tries in a row that better nothing end the search; the time is for a machine that is busy.
+/// A hand that moves one food waits for the rest, which adapts from what it was; who plans a week will wait
+/// longer for a better one. So many tries in a row that better nothing end the search; the time is for a
+/// machine that is busy.
 constexpr int kTriesForAHand = 6;
 constexpr int kTriesForAPlan = 60;
 constexpr std::chrono::seconds kMostTime{20};
@@ -158,7 +159,7 @@ void RotationPlanner::plan(const std::string& rules, quantity::Date from) {
         if (const auto* why = std::get_if<QString>(&laid)) return emit told(*why);
         const auto& desk = std::get<transfer::RotationDesk>(laid);
         showNone();
-        solve(desk, desk.from, kTriesForAPlan, tr("plan %1").arg(periodText(desk.from, desk.until())));
+        solve(desk, desk.from, {kTriesForAPlan}, tr("plan %1").arg(periodText(desk.from, desk.until())));
       });
 }
 
@@ -188,9 +189,10 @@ void RotationPlanner::turnLock(std::size_t food, int day) {
 
 void RotationPlanner::adapt(const LockedCells& locks, const QString& what) {
   if (locks == view_->problem().rules.locked) return;
+  std::vector<diet::Diet> before = view_->on.days;
   layDown(locks, *view_);
   emit viewChanged();
-  solve(view_->on.desk, view_->kept().plannedFrom, kTriesForAHand, what);
+  solve(view_->on.desk, view_->kept().plannedFrom, {kTriesForAHand, std::move(before)}, what);
 }
 
 void RotationPlanner::planAgain(bool asEaten) {
@@ -207,19 +209,21 @@ void RotationPlanner::planAgain(bool asEaten) {
       },
       [this](const std::optional<RotationOnDesk>& read) {
         if (!read || !view_ || read->kept.id != view_->on.kept.id) return;
-        solve(read->desk, std::max(today_(), read->desk.from), kTriesForAPlan, tr("plan again from today"));
+        solve(read->desk, std::max(today_(), read->desk.from), {kTriesForAPlan}, tr("plan again from today"));
       });
 }
 
-void RotationPlanner::solve(transfer::RotationDesk desk, quantity::Date plannedFrom, int tries,
+void RotationPlanner::solve(transfer::RotationDesk desk, quantity::Date plannedFrom, Effort effort,
                             const QString& what) {
   const auto seed = static_cast<std::uint64_t>(view_ ? view_->kept().seed : 1);
   diet::RotationProblem problem = desk.problem;
   errand_.run(
-      [rotate = rotate_, problem = std::move(problem), seed, tries](const Errand::Terms& terms) {
+      [rotate = rotate_, problem = std::move(problem), seed,
+       effort = std::move(effort)](const Errand::Terms& terms) {
         diet::RotationOptions options;
         options.deadline = kMostTime;
-        options.rounds = tries;
+        options.rounds = effort.tries;
+        options.start = effort.start;
         options.seed = seed;
         options.stop = terms.stop;
         return rotate(problem, options);

@@ -70,7 +70,12 @@ class RotationPlanner : public QObject {
   void showNone();
   void readAgain();
   void adapt(const LockedCells& locks, const QString& what);
-  void solve(transfer::RotationDesk desk, quantity::Date plannedFrom, int tries, const QString& what);
+  /// How much is looked for, and the plan from before that is adapted; none: every day is planned anew.
+  struct Effort {
+    int tries = 0;
+    std::vector<diet::Diet> start{};
+  };
+  void solve(transfer::RotationDesk desk, quantity::Date plannedFrom, Effort effort, const QString& what);
   void keep(const diet::KeptRotation& rotation, const QString& what);
 
   Function rotate_;

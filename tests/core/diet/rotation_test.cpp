@@ -236,38 +236,13 @@ TEST(Rotation, ASearchThatIsStoppedAtOnceSaysSo) {
   EXPECT_EQ(plan.status, RotationStatus::Stopped);
 }
 
-/// Rules drawn at random over three leaves and a powder.
-RotationProblem drawn(std::mt19937_64& random) {
-  const auto below = [&](std::uint64_t count) { return static_cast<int>(random() % count); };
-  RotationProblem problem = threeLeaves(2 + below(2));
-  problem.base.targets = {
-      testing::target("CA", {.min = 20.0 + below(60), .max = 90.0}, Unit::Milligram, Basis::Day),
-      testing::target("P", {.max = 8.0 + below(12)}, Unit::Milligram, Basis::Day)};
-  if (below(3) == 0) problem.base.objective.kind = Objective::Kind::Closest;
-  problem.rules.daily.widen = 0.1 * below(8);
-  if (below(2) == 0)
-    problem.rules.frequency.push_back(
-        {.of = {.group = "leaf"}, .longestRun = 1, .leastDays = {}, .mostDays = {}});
-  if (below(3) == 0)
-    problem.rules.frequency.push_back(
-        {.of = {.foods = {"a"}}, .longestRun = {}, .leastDays = 1, .mostDays = {}});
-  if (below(3) == 0) problem.rules.variety.push_back({.of = {}, .wanted = 2 + below(3)});
-  if (below(3) == 0) problem.rules.off.push_back({.of = {.foods = {"b"}}, .days = {below(2)}});
-  if (below(4) == 0) problem.rules.stock.push_back({.food = "c", .most = {}, .useUp = Grams(30), .by = 1});
-  if (below(4) == 0) problem.rules.kitchen.mostFoods = 1;
-  if (below(4) == 0)
-    problem.rules.fed.push_back({.day = 0, .fed = testing::grams({0, 10, 0, 1}), .eaten = {}});
-  if (below(4) == 0) problem.base.targets[1].hard = true;
-  return problem;
-}
-
 TEST(Rotation, SmallOnesAreAsGoodAsTheBestOfAllPlans) {
   std::mt19937_64 random(20260101);
   int impossible = 0;
   int compromises = 0;
   for (int draw = 0; draw < 60; ++draw) {
     SCOPED_TRACE(draw);
-    const RotationProblem problem = drawn(random);
+    const RotationProblem problem = testing::drawnWeek(random);
     const testing::BestWeek best = testing::bestOfAll(problem);
     const RotationPlan plan = planOf(problem);
     if (!best.exists) {

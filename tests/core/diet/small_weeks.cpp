@@ -12,7 +12,9 @@
 namespace tarebowl::diet::testing {
 namespace {
 
+using quantity::Basis;
 using quantity::Grams;
+using quantity::Unit;
 
 double weekShare(const RotationProblem& problem) {
   return 1.0 / problem.rules.days;
@@ -126,6 +128,28 @@ RotationProblem threeLeaves(int days) {
   problem.rules.days = days;
   problem.rules.structure.push_back(
       {.id = "leaf", .of = {.group = "leaf"}, .atLeast = 1, .atMost = 1, .minEach = Grams(10), .days = {}});
+  return problem;
+}
+
+RotationProblem drawnWeek(std::mt19937_64& random) {
+  const auto below = [&](std::uint64_t count) { return static_cast<int>(random() % count); };
+  RotationProblem problem = threeLeaves(2 + below(2));
+  problem.base.targets = {target("CA", {.min = 20.0 + below(60), .max = 90.0}, Unit::Milligram, Basis::Day),
+                          target("P", {.max = 8.0 + below(12)}, Unit::Milligram, Basis::Day)};
+  if (below(3) == 0) problem.base.objective.kind = Objective::Kind::Closest;
+  problem.rules.daily.widen = 0.1 * below(8);
+  if (below(2) == 0)
+    problem.rules.frequency.push_back(
+        {.of = {.group = "leaf"}, .longestRun = 1, .leastDays = {}, .mostDays = {}});
+  if (below(3) == 0)
+    problem.rules.frequency.push_back(
+        {.of = {.foods = {"a"}}, .longestRun = {}, .leastDays = 1, .mostDays = {}});
+  if (below(3) == 0) problem.rules.variety.push_back({.of = {}, .wanted = 2 + below(3)});
+  if (below(3) == 0) problem.rules.off.push_back({.of = {.foods = {"b"}}, .days = {below(2)}});
+  if (below(4) == 0) problem.rules.stock.push_back({.food = "c", .most = {}, .useUp = Grams(30), .by = 1});
+  if (below(4) == 0) problem.rules.kitchen.mostFoods = 1;
+  if (below(4) == 0) problem.rules.fed.push_back({.day = 0, .fed = grams({0, 10, 0, 1}), .eaten = {}});
+  if (below(4) == 0) problem.base.targets[1].hard = true;
   return problem;
 }
 

@@ -4,6 +4,8 @@
 
 #include "core/diet/rotation.h"
 
+#include <random>
+
 /// Rotations small enough to be looked through by hand or by brute force. All foods are invented.
 namespace tarebowl::diet::testing {
 
@@ -11,6 +13,9 @@ namespace tarebowl::diet::testing {
 /// rule of days. 100 g bring: a 100 mg Ca and 100 mg P, b 200 mg and 100 mg, c 300 mg and 100 mg, powder
 /// 10 000 mg Ca. 1 kg costs: a 1, b 2, c 4, powder 10. The cheapest days are sought.
 [[nodiscard]] RotationProblem threeLeaves(int days);
+
+/// Rules drawn at random over three leaves and a powder, for two or three days.
+[[nodiscard]] RotationProblem drawnWeek(std::mt19937_64& random);
 
 /// What a plan comes to, read literally from the rules' text and not from the program's model.
 struct LiteralWeek {

@@ -85,7 +85,12 @@ diet::RotationPlan plainPlan(const diet::RotationProblem& problem, const diet::R
 }
 
 PlannerAlone::PlannerAlone(const ExampleDiets& example, quantity::Date today)
-    : planner(&plainPlan, collection, [today] { return today; }) {
+    : planner(
+          [this](const diet::RotationProblem& problem, const diet::RotationOptions& options) {
+            begunFrom = options.start;
+            return plainPlan(problem, options);
+          },
+          collection, [today] { return today; }) {
   QObject::connect(&planner, &RotationPlanner::told, &planner, [this](const QString& what) { told = what; });
   collection.setPerson(QStringLiteral("Keeper A"));
   collection.open({.name = QStringLiteral("Herd"), .file = example.file(), .invented = true},

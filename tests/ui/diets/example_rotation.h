@@ -28,6 +28,7 @@ struct PlannerAlone {
   OpenCollection collection{};
   RotationPlanner planner;
   QString told{};
+  std::vector<diet::Diet> begunFrom{};  ///< what the last planning began from
 };
 
 }  // namespace tarebowl::ui

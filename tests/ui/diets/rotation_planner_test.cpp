@@ -64,6 +64,18 @@ TEST_F(RotationPlannerTest, AFoodThatIsMovedStaysWhereAHandPutIt) {
   EXPECT_EQ(shown(1, kCrickets), Grams(12));
 }
 
+TEST_F(RotationPlannerTest, TheRestAdaptsFromThePlanThatWasThere) {
+  alone.plan(on("2026-11-30"));
+  EXPECT_TRUE(alone.begunFrom.empty()) << "days that were not planned yet";
+  planner.setGrams(kKale, 2, Grams(9));
+  alone.settle();
+  ASSERT_EQ(alone.begunFrom.size(), 7U);
+  EXPECT_EQ(alone.begunFrom[2][kKale], Grams(4)) << "as it was before the hand";
+  planner.planAgain(false);
+  alone.settle();
+  EXPECT_TRUE(alone.begunFrom.empty()) << "planning again looks for the best plan";
+}
+
 TEST_F(RotationPlannerTest, ASecondHandNeedNotWaitForTheFirst) {
   alone.plan(on("2026-11-30"));
   planner.setGrams(kKale, 0, Grams(5));
