@@ -82,7 +82,7 @@ def weigh_in(display, kitchen, section):
         def kept():
             return kitchen.weighed(section) > number
 
-        end = time.monotonic() + 3
+        end = time.monotonic() + 8
         while not kept() and time.monotonic() < end:
             time.sleep(0.1)
         if not kept():  # it asked: the weight of the bowl before, within a minute. Enter again keeps it.
