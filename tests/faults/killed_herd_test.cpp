@@ -38,17 +38,29 @@ diet::DietVersion versionOf(int number) {
 
 /// Adds an animal, a weighing of it, a profile and a diet with a version without end, and tells each number
 /// when all are written.
+void addNumber(Collection& collection, int number) {
+  addIndividual(collection, lemur(numbered(number)), kKeeper);
+  addMass(collection, weighed(numbered(number), "2026-11-20", 3.5), Confirmed::Yes, kKeeper);
+  addProfile(collection, profileOf(number), kKeeper);
+  addDiet(collection, {.code = numbered(number), .name = "bowl", .group = "family"}, kKeeper);
+  addVersion(collection, numbered(number), versionOf(number), kKeeper);
+}
+
 void addOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
   Collection collection = Collection::open(file, kNow);
   tell(0);
   for (int number = first;; ++number) {
-    addIndividual(collection, lemur(numbered(number)), kKeeper);
-    addMass(collection, weighed(numbered(number), "2026-11-20", 3.5), Confirmed::Yes, kKeeper);
-    addProfile(collection, profileOf(number), kKeeper);
-    addDiet(collection, {.code = numbered(number), .name = "bowl", .group = "family"}, kKeeper);
-    addVersion(collection, numbered(number), versionOf(number), kKeeper);
+    addNumber(collection, number);
     tell(number);
   }
+}
+
+/// So long this machine needs for one animal now: deaths come in the midst of the first few, however slow it
+/// is.
+microseconds timeOfNumber(Collection& collection, int number) {
+  const auto begin = std::chrono::steady_clock::now();
+  addNumber(collection, number);
+  return std::chrono::duration_cast<microseconds>(std::chrono::steady_clock::now() - begin);
 }
 
 /// Whatever is there of an animal and its diet is there as a whole.
@@ -73,14 +85,16 @@ std::size_t massesBetween(const Collection& collection, int first, int last) {
 TEST(KilledHerd, AnAnimalItsWeighingsAndItsTargetsAreThereAsToldAfterEveryDeath) {
   const OwnFolder folder;
   const fs::path file = folder / "herd.tarebowl";
+  microseconds ofOne{};
   {
     Collection collection = Collection::create(file, kKeeper);
     addSpecies(collection, lemurSpecies(), kKeeper);
     addGroup(collection, lemurGroup("family"), kKeeper);
+    ofOne = timeOfNumber(collection, 1);
   }
   std::mt19937 random(20261125);
-  std::uniform_int_distribution<int> delay(0, 120'000);
-  int next = 1;
+  std::uniform_int_distribution<microseconds::rep> delay(0, 4 * ofOne.count());
+  int next = 2;
   for (int death = 0; death < deaths(30); ++death) {
     Child child([&](const Child::Tell& tell) { addOnAndOn(file, next, tell); });
     child.killAfter(microseconds(delay(random)));
