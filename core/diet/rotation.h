@@ -159,8 +159,8 @@ struct RotationOptions {
   int rounds = 60;               ///< so many plans in a row that better nothing end the search
   std::uint64_t seed = 1;
   double enoughGap = 0.0;  ///< a relative gap at which the search ends
-  /// The days of a plan from before, from which no more is changed than rules, zones and wishes ask for.
-  /// Empty: every day is planned anew.
+  /// The days of a plan from before, from which no more is changed than rules and zones ask for; wishes do
+  /// not turn over a day that could stay. Empty: every day is planned anew.
   std::vector<Diet> start{};
   std::stop_token stop{};
 };

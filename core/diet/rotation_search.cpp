@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <initializer_list>
 #include <span>
 
 namespace tarebowl::diet {
@@ -49,14 +50,16 @@ class RotationSearch {
       PlanMoves moves(model_, *plan);
       keep(moves);
       updateBounds(false);
-      if (nothingIsShort()) return std::move(found_);
+      if (nothingIsShort({found_.value.period, found_.value.daily})) return std::move(found_);
     }
     RotationSearch anew(model_, options_);
     anew.deadline_ = deadline_;
     SearchedPlan other = anew.run();
     if (!found_.grams) return other;
     PlanValue mine = found_.value;
-    mine.objective = other.value.objective;  // staying as it was goes before it
+    // Staying as it was goes before wishes and closeness: a hand on one day does not turn all others over.
+    mine.wishes = other.value.wishes;
+    mine.objective = other.value.objective;
     if (!other.grams || !other.value.isBetterThan(mine)) return std::move(found_);
     return other;
   }
@@ -320,11 +323,16 @@ class RotationSearch {
 
   /// Beyond what no plan betters.
   [[nodiscard]] bool nothingIsShort() const {
-    if (!found_.grams) return false;
     const PlanValue& value = found_.value;
-    const std::array reached{value.period, value.daily, value.wishes};
-    for (std::size_t i = 0; i < reached.size(); ++i)
-      if (reached[i] - found_.bound[i] > std::max(kClosed, kSpare * std::abs(reached[i]))) return false;
+    return nothingIsShort({value.period, value.daily, value.wishes});
+  }
+
+  /// Whether the first questions reach what is proved that no plan can better.
+  [[nodiscard]] bool nothingIsShort(std::initializer_list<double> reached) const {
+    if (!found_.grams) return false;
+    std::size_t i = 0;
+    for (const double value : reached)
+      if (value - found_.bound[i++] > std::max(kClosed, kSpare * std::abs(value))) return false;
     return true;
   }
 
