@@ -6,13 +6,17 @@
 #include "core/store/new_file.h"
 #include "core/store/opening.h"
 #include "core/store/page_finder.h"
+#include "core/store/sqlite_file.h"
 #include "core/store/sqlite_header.h"
 #include "core/store/sqlite_statement.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <fstream>
+#include <span>
 #include <utility>
+#include <vector>
 
 namespace tarebowl::store {
 
@@ -21,15 +25,14 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::chrono::milliseconds kPatience{10'000};
+constexpr std::size_t kPiece = 1U << 20U;
 
 /// A copy of the damaged file beside the new one, to which the engine has moved what was written last.
 class WorkingCopy {
  public:
   WorkingCopy(const fs::path& damaged, const fs::path& copy) : file_(copy) {
-    std::error_code error;
     makeOwnFile(file_);
-    fs::copy_file(damaged, file_, fs::copy_options::overwrite_existing, error);
-    if (error) throw StoreError(StoreErrorCode::NoPermission, file_, "cannot be written: " + error.message());
+    copyBytes(damaged);
     if (hasOpenLog(damaged)) takeLog(damaged);
   }
   ~WorkingCopy() {
@@ -43,6 +46,21 @@ class WorkingCopy {
   [[nodiscard]] bool hasLostLog() const { return lostLog_; }
 
  private:
+  void copyBytes(const fs::path& damaged) const {
+    const SqliteFile from(damaged);
+    std::ofstream to(file_, std::ios::binary);
+    std::vector<char> piece(kPiece);
+    const std::uint64_t size = from.size();
+    for (std::uint64_t at = 0; at < size; at += kPiece) {
+      const auto bytes =
+          std::span(piece).first(static_cast<std::size_t>(std::min<std::uint64_t>(kPiece, size - at)));
+      from.read(at, bytes);
+      to.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    }
+    to.close();
+    if (!to) throw StoreError(StoreErrorCode::NoPermission, file_, "cannot be written");
+  }
+
   void takeLog(const fs::path& damaged) {
     std::error_code error;
     fs::copy_file(damaged.string() + "-wal", file_.string() + "-wal", error);

@@ -106,7 +106,7 @@ void rethrow(const fs::path& file, const soci::soci_error& error) {
   const auto* engine = dynamic_cast<const soci::sqlite3_soci_error*>(&error);
   const StoreErrorCode code = engine ? codeOf(engine->result()) : StoreErrorCode::Failed;
   const bool isClear = code == StoreErrorCode::NoPermission || code == StoreErrorCode::Busy ||
-                       code == StoreErrorCode::DiskFull;
+                       code == StoreErrorCode::DiskFull || code == StoreErrorCode::Damaged;
   throw StoreError(
       code, file,
       isClear ? std::string(meaningOf(code)) : fmt::format("{} ({})", meaningOf(code), error.what()));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <soci/soci.h>
 #include <soci/sqlite3/soci-sqlite3.h>
 
 namespace tarebowl::store {

@@ -2,15 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/sqlite_header.h"
 
+#include "core/store/sqlite_file.h"
 #include "core/store/store_error.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
-#include <cerrno>
-#include <cstring>
-#include <fstream>
+#include <span>
 #include <string_view>
 
 namespace tarebowl::store {
@@ -44,14 +43,10 @@ void refuseWhatIsNoFile(const fs::path& file) {
 }
 
 Header readHeader(const fs::path& file) {
-  std::ifstream stream(file, std::ios::binary);
-  if (!stream) {
-    throw StoreError(StoreErrorCode::NoPermission, file,
-                     fmt::format("cannot be opened: {}", std::strerror(errno)));
-  }
+  const SqliteFile bytes(file);
   Header header{};
-  stream.read(header.data(), kHeaderSize);
-  const auto count = static_cast<std::size_t>(stream.gcount());
+  const auto count = static_cast<std::size_t>(std::min<std::uint64_t>(bytes.size(), kHeaderSize));
+  bytes.read(0, std::span(header).first(count));
   if (count == 0) throw StoreError(StoreErrorCode::NotACollection, file, "is empty");
   const std::string_view found(header.data(), std::min(count, kMagic.size()));
   if (found != kMagic.substr(0, found.size()) || count < kMagic.size())

@@ -50,7 +50,6 @@ class PageFile {
   [[nodiscard]] std::optional<TreePage> treePage(std::uint32_t number);
 
  private:
-  struct Cells;
   [[nodiscard]] std::optional<std::string> page(std::uint32_t number);
   [[nodiscard]] std::optional<std::string> payload(std::string_view page, std::size_t at, std::uint64_t size,
                                                    std::size_t local);

@@ -9,6 +9,9 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
+#include <thread>
+
 namespace tarebowl::faults {
 namespace {
 
@@ -83,6 +86,30 @@ TEST(TwoWriters, ReadingDoesNotWaitForALongImportAndWritingSaysBusyWhenPatienceE
   EXPECT_EQ(countFoods(there), 2U);
   addFood(there, named("carrot"), kKeeper);
   EXPECT_EQ(countFoods(here), 3U);
+}
+
+/// A window has it open and the same program looks at the file once more, as a backup does; then another
+/// program opens and closes it, which takes the log away where nobody else has it open.
+TEST(TwoWriters, ASecondLookOfOneProgramDoesNotLetAnotherTakeTheLogAway) {
+  const OwnFolder folder;
+  const fs::path file = folder / "a.tarebowl";
+  const fs::path go = folder / "go";
+  (void)Collection::create(file, kKeeper);
+  // Before anything is open here: a process inherits what the engine knows of its locks.
+  Child other([&](const Child::Tell& /*tell*/) {
+    while (!fs::exists(go)) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    (void)Collection::open(file, kNow);
+  });
+  {
+    Collection window = Collection::open(file, kNow);
+    addFood(window, named("kale"), kKeeper);
+    (void)Collection::open(file, kNow);
+    write(go, "go");
+    EXPECT_TRUE(other.endedWell());
+    EXPECT_TRUE(fs::exists(file.string() + "-wal"));
+    addFood(window, named("carrot"), kKeeper);
+  }
+  EXPECT_EQ(countFoods(Collection::open(file, kNow, {.check = OpenOptions::Check::Always})), 2U);
 }
 
 }  // namespace
