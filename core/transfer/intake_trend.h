@@ -52,8 +52,7 @@ struct IntakeTrend {
   quantity::Date to{};
   int daysAPoint = 1;
   /// Everything that the group is fed by on the last day, over the foods of the bowls, whose values name no
-  /// source here. What the collection
-  /// does not hold stands in it with nothing known.
+  /// source here. What the collection does not hold stands in it with nothing known.
   diet::BalanceProblem problem{};
   std::vector<std::string> unknownFoods{};
   /// Two lines: the subject as asked and calcium to phosphorus, each with the zone that the group is fed by.

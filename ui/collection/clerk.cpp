@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/collection/clerk.h"
 
+#include "core/store/backup.h"
+
 #include <QMetaObject>
 
 #include <exception>
@@ -72,6 +74,8 @@ std::function<void()> Clerk::carryOut(const Task& task) {
     const bool cannotOpen = refusal.cannotOpen;
     refusal = refusalOf(error);
     refusal.cannotOpen = cannotOpen;
+    // Opening has looked for one already.
+    if (refusal.isDamaged && collection_) refusal.backup = store::newestSoundBackup(collection_->file());
   }
   return [this, refusal] { emit refused(refusal); };
 }

@@ -3,6 +3,7 @@
 #include "ui/collection/damage_offer.h"
 
 #include "core/store/backup.h"
+#include "ui/collection/backup_time.h"
 #include "ui/shared/paths.h"
 
 #include <QLocale>
@@ -32,13 +33,21 @@ QString lossOf(const store::SalvagedTable& table) {
   return DamageOffer::tr("%1: %2").arg(name, parts.join(QStringLiteral("; ")));
 }
 
+/// When the copy was made; its name where that does not tell.
+QString timeOf(const std::filesystem::path& file, const std::optional<std::filesystem::path>& copy) {
+  if (!copy) return {};
+  for (const store::Backup& backup : store::listBackups(file))
+    if (backup.file == *copy) return backupTimeText(backup.at);
+  return toText(copy->filename());
+}
+
 }  // namespace
 
 DamageOffer::DamageOffer(OpenCollection& collection, Dialogs dialogs, QWidget* window)
     : QObject(window), collection_(collection), dialogs_(std::move(dialogs)), window_(window) {
   // The rooms hear of it first; the question comes when they have said what is the matter.
   connect(&collection_, &OpenCollection::refused, this, [this](const Refusal& refusal) {
-    if (!refusal.cannotOpen || !refusal.isDamaged || !collection_.file()) return;
+    if (!refusal.isDamaged || !collection_.file()) return;
     QMetaObject::invokeMethod(
         this, [this, file = collection_.file()->file, refusal] { offer(file, refusal); },
         Qt::QueuedConnection);
@@ -47,7 +56,7 @@ DamageOffer::DamageOffer(OpenCollection& collection, Dialogs dialogs, QWidget* w
 
 void DamageOffer::offer(const std::filesystem::path& file, const Refusal& refusal) {
   if (!dialogs_.damagedCollection) return;
-  switch (dialogs_.damagedCollection(window_, refusal.why, refusal.backup.has_value())) {
+  switch (dialogs_.damagedCollection(window_, refusal.why, timeOf(file, refusal.backup))) {
     case DamageAnswer::RestoreBackup:
       if (refusal.backup) restore(file, *refusal.backup);
       return;

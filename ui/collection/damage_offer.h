@@ -12,8 +12,8 @@ class QWidget;
 
 namespace tarebowl::ui {
 
-/// What a person is offered when a collection turns out to be damaged as it is opened: the newest sound
-/// backup in its place, or what can still be read, in a new file.
+/// What a person is offered when a collection turns out to be damaged as it is opened or read, which closes
+/// it: the newest sound backup in its place, or what can still be read, in a new file.
 class DamageOffer : public QObject {
   Q_OBJECT
  public:

@@ -64,7 +64,11 @@ void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
   file_ = std::move(what);
   readOnly_ = false;
   clerk_ = std::make_unique<Clerk>(std::move(opener));
-  connect(clerk_.get(), &Clerk::busyChanged, this, &OpenCollection::busyChanged);
+  isReadAnew_ = false;
+  connect(clerk_.get(), &Clerk::busyChanged, this, [this] {
+    isReadAnew_ = isReadAnew_ && isBusy();
+    emit busyChanged();
+  });
   connect(clerk_.get(), &Clerk::refused, this, &OpenCollection::take);
   clerk_->ask([](store::Collection& collection) { return collection.mayWrite(); },
               [this](bool mayWrite) { takeAccess(mayWrite); });
@@ -83,7 +87,17 @@ void OpenCollection::takeAccess(bool mayWrite) {
 
 void OpenCollection::take(const Refusal& refusal) {
   emit refused(refusal);
-  if (!refusal.cannotOpen) return emit outdated();
+  if (refusal.isDamaged && !refusal.cannotOpen) emit closing();
+  if (refusal.cannotOpen || refusal.isDamaged) return close();
+  // What cannot be read now cannot be read again at once: rooms that read anew do so once, not for ever.
+  if (isReadAnew_) return;
+  isReadAnew_ = true;
+  emit outdated();
+}
+
+/// Nothing is read of it or written to it any more.
+void OpenCollection::close() {
+  if (!file_) return;
   file_.reset();
   emit opened();
 }

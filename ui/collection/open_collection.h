@@ -107,11 +107,13 @@ class OpenCollection : public QObject {
 
  private:
   void take(const Refusal& refusal);
+  void close();
   void takeAccess(bool mayWrite);
   void lookAround();
 
   std::optional<CollectionFile> file_;
   bool readOnly_ = false;
+  bool isReadAnew_ = false;  ///< rooms read again what a refusal may have made old
   QString person_;
   std::unique_ptr<Clerk> clerk_;
 };

@@ -316,6 +316,8 @@ RoomState DietsRoom::state() const {
   if (version_->isOpen() || document_->file().empty()) {
     state.saved = version_->isSaved();
     state.savedText = state.saved ? tr("saved") : tr("saving…");
+    // Of a copy of the sample too, which nobody knows for one by its name.
+    if (problem.invented && state.sampleText.isEmpty()) state.sampleText = tr("Invented sample");
     return state;
   }
   state.title = document_->title();

@@ -3,14 +3,12 @@
 #include "ui/frame/collection_menu.h"
 
 #include "core/store/backup.h"
+#include "ui/collection/backup_time.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
 
-#include <QDateTime>
 #include <QEvent>
-#include <QLocale>
 #include <QMenu>
-#include <QTimeZone>
 
 #include <utility>
 
@@ -18,14 +16,6 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr int kIconSide = 22;
-
-/// "20261125T073000Z" as the person's clock says it.
-QString whenText(const std::string& at) {
-  QDateTime when = QDateTime::fromString(QString::fromStdString(at), QStringLiteral("yyyyMMdd'T'HHmmss'Z'"));
-  when.setTimeZone(QTimeZone::utc());
-  if (!when.isValid()) return QString::fromStdString(at);
-  return QLocale().toString(when.toLocalTime(), QStringLiteral("d MMM yyyy, HH:mm"));
-}
 
 }  // namespace
 
@@ -58,8 +48,8 @@ void CollectionMenu::fillBackups() {
   backups_->clear();
   const auto backups = file_.empty() ? std::vector<store::Backup>() : store::listBackups(file_);
   for (const store::Backup& backup : backups)
-    backups_->addAction(tr("%1 (%2)").arg(whenText(backup.at), QString::fromStdString(backup.reason)), this,
-                        [this, file = toText(backup.file)] { emit restoreWanted(file); });
+    backups_->addAction(tr("%1 (%2)").arg(backupTimeText(backup.at), QString::fromStdString(backup.reason)),
+                        this, [this, file = toText(backup.file)] { emit restoreWanted(file); });
   if (!backups.empty()) return;
   backups_->addAction(tr("There is none yet: one is made every day"))->setEnabled(false);
 }

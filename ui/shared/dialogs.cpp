@@ -100,13 +100,19 @@ UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
   }
 }
 
-DamageAnswer askAboutDamage(QWidget* parent, const QString& why, bool hasBackup) {
-  QMessageBox box(QMessageBox::Warning, Ask::tr("The collection cannot be opened"), why,
-                  QMessageBox::NoButton, parent);
+DamageAnswer askAboutDamage(QWidget* parent, const QString& why, const QString& backupOf) {
+  QMessageBox box(QMessageBox::Warning, Ask::tr("The collection cannot be read"), why, QMessageBox::NoButton,
+                  parent);
   box.setTextFormat(Qt::PlainText);
-  box.setInformativeText(Ask::tr("The file stays as it is, whatever you choose."));
+  const QString kept = Ask::tr("Nothing is deleted. To salvage copies what can be read into a new file.");
+  box.setInformativeText(
+      backupOf.isEmpty()
+          ? kept
+          : Ask::tr("%1 To restore puts the backup of %2 in its place, without what was written since, and "
+                    "keeps the damaged file among the backups.")
+                .arg(kept, backupOf));
   QPushButton* restore =
-      hasBackup ? box.addButton(Ask::tr("Restore the backup"), QMessageBox::AcceptRole) : nullptr;
+      backupOf.isEmpty() ? nullptr : box.addButton(Ask::tr("Restore the backup"), QMessageBox::AcceptRole);
   QPushButton* salvage = box.addButton(Ask::tr("Salvage what can be read…"), QMessageBox::ActionRole);
   QPushButton* leave = box.addButton(Ask::tr("Leave it"), QMessageBox::RejectRole);
   box.setDefaultButton(restore != nullptr ? restore : leave);

@@ -35,8 +35,9 @@ struct Dialogs {
   using Print = std::function<bool(QWidget* parent, const QString& title,
                                    const std::function<void(QPagedPaintDevice&)>& paint)>;
   Print printer{};
-  /// why: what is the matter with it; hasBackup: whether a sound copy from before is known.
-  std::function<DamageAnswer(QWidget* parent, const QString& why, bool hasBackup)> damagedCollection{};
+  /// why: what is the matter with it; backupOf: when a sound copy of it was made; empty: none is known.
+  std::function<DamageAnswer(QWidget* parent, const QString& why, const QString& backupOf)>
+      damagedCollection{};
   /// Something long that a person should read.
   std::function<void(QWidget* parent, const QString& title, const QString& text)> tell{};
 };

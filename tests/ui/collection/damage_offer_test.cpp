@@ -37,17 +37,16 @@ class DamageOfferTest : public ::testing::Test {
     std::fstream bytes(file, std::ios::in | std::ios::out | std::ios::binary);
     bytes.seekp(4096 * 20);
     bytes << std::string(std::size_t{4096} * 20, '\xff');
-    bytes.close();
-    std::ofstream(file.string() + "-wal")
-        << "left by a program that was killed";  // so that it is looked through
   }
+  /// So that it is looked through as it is opened.
+  void leaveALog() { std::ofstream(file.string() + "-wal") << "left by a program that was killed"; }
   Dialogs dialogs() {
     Dialogs made;
     made.collectionToCreate = [this](QWidget*, const fs::path&) { return std::optional(fresh); };
-    made.damagedCollection = [this](QWidget*, const QString& why, bool hasBackup) {
+    made.damagedCollection = [this](QWidget*, const QString& why, const QString& backupOf) {
       ++asked;
       EXPECT_TRUE(why.contains(QStringLiteral("is damaged"))) << why.toStdString();
-      EXPECT_TRUE(hasBackup);
+      EXPECT_TRUE(backupOf.startsWith(QStringLiteral("25 Nov 2026"))) << backupOf.toStdString();
       return answer;
     };
     made.tell = [this](QWidget*, const QString&, const QString& text) { told = text; };
@@ -72,6 +71,7 @@ class DamageOfferTest : public ::testing::Test {
 };
 
 TEST_F(DamageOfferTest, LeavesItAloneWhereThePersonWouldRather) {
+  leaveALog();
   open();
   ASSERT_TRUE(QTest::qWaitFor([this] { return asked > 0; }));
   EXPECT_FALSE(collection.file());
@@ -80,6 +80,7 @@ TEST_F(DamageOfferTest, LeavesItAloneWhereThePersonWouldRather) {
 
 TEST_F(DamageOfferTest, PutsTheBackupInItsPlace) {
   answer = DamageAnswer::RestoreBackup;
+  leaveALog();
   open();
   ASSERT_TRUE(QTest::qWaitFor([this] { return asked > 0 && collection.file() && collection.isIdle(); }));
   EXPECT_EQ(asked, 1);
@@ -89,6 +90,7 @@ TEST_F(DamageOfferTest, PutsTheBackupInItsPlace) {
 
 TEST_F(DamageOfferTest, SalvagesIntoANewFileAndSaysWhatIsMissing) {
   answer = DamageAnswer::Salvage;
+  leaveALog();
   open();
   ASSERT_TRUE(QTest::qWaitFor([this] { return !told.isEmpty(); }));
   EXPECT_EQ(asked, 1);
@@ -96,6 +98,45 @@ TEST_F(DamageOfferTest, SalvagesIntoANewFileAndSaysWhatIsMissing) {
   EXPECT_TRUE(told.contains(QStringLiteral("could not be read"))) << told.toStdString();
   EXPECT_TRUE(fs::exists(file));
   (void)foodsIn(fresh);  // sound
+}
+
+/// As rooms do: what they show is read again whenever it may be old.
+TEST_F(DamageOfferTest, WhereDamageIsMetLaterTheCollectionIsClosedAndItIsOfferedOnce) {
+  int readings = 0;
+  const auto read = [this, &readings] {
+    ++readings;
+    collection.ask([](store::Collection& opened) { return store::listFoods(opened).size(); },
+                   [](std::size_t /*foods*/) {});
+  };
+  QObject::connect(&collection, &OpenCollection::outdated, &window, read);
+  open();
+  read();
+  ASSERT_TRUE(QTest::qWaitFor([this] { return asked > 0 && collection.isIdle(); }));
+  QTest::qWait(50);
+  EXPECT_EQ(asked, 1);
+  EXPECT_FALSE(collection.file());
+  EXPECT_EQ(readings, 1);
+}
+
+/// A disk that fails, say: reading again at once would fail again.
+TEST_F(DamageOfferTest, WhatCannotBeReadIsReadAgainOnceAndNotForEver) {
+  fs::copy_file(backup, file, fs::copy_options::overwrite_existing);
+  int readings = 0;
+  const auto read = [this, &readings] {
+    ++readings;
+    collection.ask(
+        [this](store::Collection& /*opened*/) -> int {
+          throw store::StoreError(store::StoreErrorCode::DiskError, file, "cannot be read");
+        },
+        [](int /*nothing*/) {});
+  };
+  QObject::connect(&collection, &OpenCollection::outdated, &window, read);
+  open();
+  read();
+  QTest::qWait(100);
+  EXPECT_TRUE(collection.isIdle());
+  EXPECT_EQ(readings, 2);
+  EXPECT_EQ(asked, 0);
 }
 
 }  // namespace
