@@ -52,7 +52,8 @@ TEST(StoredCollections, OfAnySchemaCanBeMadeWithItsMigrations) {
     old.inner().sql() << "PRAGMA journal_mode = DELETE";
     old.inner().sql() << "PRAGMA page_size = 512";
     old.inner().sql() << "VACUUM INTO :name", soci::use(name);
-    EXPECT_EQ(openWith(stored, kNow, {.access = Access::ReadOnly}, upTo(schema)).schemaVersion(), schema);
+    EXPECT_EQ(openWith(stored, kNow, {.access = OpenOptions::Access::ReadOnly}, upTo(schema)).schemaVersion(),
+              schema);
   }
 }
 
