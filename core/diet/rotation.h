@@ -159,9 +159,9 @@ struct RotationOptions {
   int rounds = 60;               ///< so many plans in a row that better nothing end the search
   std::uint64_t seed = 1;
   double enoughGap = 0.0;  ///< a relative gap at which the search ends
-  /// The days of a plan from before, from which no more is changed than rules, zones and wishes ask for. Where
-  /// a change of single days and pairs does not keep the rules, or leaves more short than need be (wishes
-  /// aside), every day is planned anew, as where this is empty.
+  /// The days of a plan from before, from which no more is changed than rules, zones and wishes ask for.
+  /// Where a change of single days and pairs does not keep the rules, or leaves more short than need be
+  /// (wishes aside), every day is planned anew, as where this is empty.
   std::vector<Diet> start{};
   std::stop_token stop{};
 };
