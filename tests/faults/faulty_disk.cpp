@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/faults/faulty_disk.h"
 
-#include <sqlite3.h>
+#include <soci/sqlite3/soci-sqlite3.h>
 
 #include <algorithm>
 #include <fstream>
@@ -11,6 +11,8 @@
 #include <stdexcept>
 
 namespace tarebowl::faults {
+
+using namespace sqlite_api;  // the store calls the disk through the types of this namespace
 
 namespace {
 

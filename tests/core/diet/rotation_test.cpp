@@ -214,6 +214,36 @@ TEST(Rotation, ALockDoesNotBringInWhatMayNotBeGiven) {
   EXPECT_EQ(plan.reason, "locked: a day 2: may not be given");
 }
 
+/// Locks may not break what holds from day to day, even where the plan is otherwise free.
+TEST(Rotation, LocksThatBreakARuleByThemselvesAreNamed) {
+  const auto reasonOf = [](RotationProblem problem) {
+    const RotationPlan plan = rotate(problem, {});
+    EXPECT_EQ(plan.status, RotationStatus::Impossible);
+    return plan.reason;
+  };
+  RotationProblem problem = threeLeaves(4);
+  for (const int day : {1, 2}) problem.rules.locked.push_back({.day = day, .food = "a", .grams = Grams(10)});
+
+  RotationProblem stocked = problem;
+  stocked.rules.stock.push_back({.food = "a", .most = Grams(15), .useUp = Grams(15), .by = 1});
+  EXPECT_EQ(reasonOf(stocked), "stock: a: 20 g locked");
+
+  FoodFrequency ofA;
+  ofA.of.foods = {"a"};
+  RotationProblem rare = problem;
+  rare.rules.frequency = {ofA};
+  rare.rules.frequency.front().mostDays = 1;
+  EXPECT_EQ(reasonOf(rare), "often: a: 2 days locked");
+  RotationProblem varied = problem;
+  varied.rules.frequency = {ofA};
+  varied.rules.frequency.front().longestRun = 1;
+  EXPECT_EQ(reasonOf(varied), "run: a day 3: locked");
+
+  RotationProblem both = problem;  // one leaf a day
+  both.rules.locked.push_back({.day = 2, .food = "b", .grams = Grams(10)});
+  EXPECT_EQ(reasonOf(both), "structure: leaf day 3: 2 locked, at most 1");
+}
+
 TEST(Rotation, FourWeeksOfDaysThatAllDifferAreBoundedAllTheSame) {
   RotationProblem problem = threeLeaves(28);
   problem.base.targets = {testing::target("CA", {.min = 30.0}, Unit::Milligram, Basis::Day)};
