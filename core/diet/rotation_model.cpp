@@ -169,7 +169,7 @@ class ModelBuilder {
       int available = 0;
       for (const Index j : members) {
         RotationCell& cell = model_.cell(d, j);
-        if (!cell.isFixed) raiseLeast(cell, rule.minEach.value(), model_.step[j]);
+        if (!cell.isFixed && cell.mayBeFed()) raiseLeast(cell, rule.minEach.value(), model_.step[j]);
         available += cell.mayBeFed() ? 1 : 0;
       }
       if (available < rule.atLeast && impossible_.empty())
@@ -182,7 +182,7 @@ class ModelBuilder {
   static void raiseLeast(RotationCell& cell, double least, double step) {
     if (step > 0.0) least = std::ceil(least / step - kNoDifference) * step;
     cell.least = std::max(cell.least, least);
-    if (cell.most < cell.least) cell.most = 0.0;
+    if (cell.most < cell.least) cell = {};  // of no day at all: no least may stand for it
   }
 
   void addKitchen() {
