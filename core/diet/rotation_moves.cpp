@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_moves.h"
 
+#include "core/diet/rotation_broken_rules.h"
 #include "core/diet/rotation_program.h"
 
 #include <algorithm>
