@@ -21,8 +21,7 @@ using Eigen::Index;
 constexpr double kClosed = 1e-9;
 constexpr double kRounding = 1e-6;  // g
 constexpr std::int64_t kNodesOfDays = 1000;
-constexpr std::int64_t kNodesOfFoods = 4000;
-constexpr Index kMostCells = 130;  // that are planned anew at once
+constexpr std::int64_t kNodesOfFoods = 1500;
 
 /// Grams as they were, as far as the cell lets them be.
 double laidDown(const RotationCell& cell, double step, double grams) {
@@ -33,22 +32,42 @@ double laidDown(const RotationCell& cell, double step, double grams) {
   return std::clamp(onScale, cell.least, cell.most);
 }
 
+enum class Heeding { Rules, Everything };
+
+ZoneRows noZones(Index foods) {
+  return {solver::RowMatrix::Zero(0, foods), {}, {}, {}};
+}
+
+/// Without zones and wishes: which food comes when, and how near to what it was.
+RotationModel withRulesAlone(RotationModel model) {
+  model.period = model.daily = noZones(model.foods);
+  model.variety.clear();
+  model.varietyMembers.clear();
+  model.useUp.clear();
+  return model;
+}
+
 class Adapting {
  public:
   Adapting(const RotationModel& model, const solver::RowMatrix& before, const solver::Limits& limits)
-      : model_(model), before_(before), limits_(limits), until_(Clock::now() + limits.deadline) {
+      : model_(model),
+        rulesAlone_(withRulesAlone(model)),
+        before_(before),
+        limits_(limits),
+        until_(Clock::now() + limits.deadline) {
     plan_ = before;
     for (Index d = 0; d < model.days; ++d)
       for (Index j = 0; j < model.foods; ++j)
         plan_(d, j) = laidDown(model.cell(d, j), model.step[j], before(d, j));
     standing_ = standingOf(plan_);
+    was_ = standingOf(before).value;
   }
 
   std::optional<solver::RowMatrix> adapted() {
     const std::vector<Index> touched = touchedDays();
     if (breaksRules()) keepRules(touched);
-    for (const Index d : touched)
-      if (isShort()) rework(std::array{d});
+    for (Index d = 0; d < model_.days; ++d)
+      if (isOpen(d) && fallsShort(d)) rework(std::array{d});
     while (!isOver() && isShort() && reworkBest()) {
     }
     if (isShort()) reworkPairs(touched);
@@ -83,6 +102,10 @@ class Adapting {
     const PlanValue& value = standing_.value;
     return breaksRules() || value.broken + value.period + value.daily + value.wishes > kClosed;
   }
+  [[nodiscard]] bool fallsShort(Index day) const {
+    const ZoneRows::Missed missed = model_.daily.missed(model_.daily.rows * plan_.row(day).transpose());
+    return missed.hard + missed.soft > kClosed;
+  }
   [[nodiscard]] bool isOver() const {
     return Clock::now() >= until_ || limits_.stop.stop_requested() || nodes_ >= limits_.nodes;
   }
@@ -95,19 +118,25 @@ class Adapting {
     return touched;
   }
 
-  /// The foods of the rules that are broken give way: first on the days that were touched, then with all of
-  /// these days, then on every day, then both. The first that keeps every rule is taken.
+  /// The foods of the rules that are broken give way: on the days that were touched, with all of these days,
+  /// on every day; first with the least change that keeps the rules, then with an eye on the zones. The first
+  /// that leaves no more short than there was is taken; else the best of them, and other foods are to follow.
   void keepRules(const std::vector<Index>& touched) {
     const CellChoice days = wholeDays(model_, touched);
     const CellChoice foods = cellsOfBrokenRules();
-    for (const CellChoice& cells : {CellChoice(days && foods), days, foods, CellChoice(days || foods)}) {
-      if (cells.count() > kMostCells) continue;
-      auto candidate = candidateOf(cells, kNodesOfFoods);
-      if (!candidate || candidate->standing.rules.by > 0 || candidate->standing.value.broken > kClosed)
-        continue;
-      take(std::move(candidate));
-      return;
+    std::optional<Candidate> best;
+    for (const CellChoice& cells : {CellChoice(days && foods), days, foods}) {
+      for (const Heeding heeding : {Heeding::Rules, Heeding::Everything}) {
+        auto candidate = candidateOf(cells, heeding, kNodesOfFoods);
+        if (!candidate || candidate->standing.rules.by > 0) break;
+        if (!best || candidate->standing.isBetterThan(best->standing)) best = std::move(candidate);
+        if (leavesNoMoreShort(best->standing)) return static_cast<void>(take(std::move(best)));
+      }
     }
+    take(std::move(best));
+  }
+  [[nodiscard]] bool leavesNoMoreShort(const Standing& standing) const {
+    return !was_.isBetterThan(standing.value);
   }
   [[nodiscard]] CellChoice cellsOfBrokenRules() const {
     CellChoice cells = CellChoice::Constant(model_.days, model_.foods, false);
@@ -122,12 +151,14 @@ class Adapting {
     Standing standing;
   };
   /// These cells planned anew, where that is better than what there is.
-  [[nodiscard]] std::optional<Candidate> candidateOf(const CellChoice& cells, std::int64_t nodes) {
+  [[nodiscard]] std::optional<Candidate> candidateOf(const CellChoice& cells, Heeding heeding,
+                                                     std::int64_t nodes) {
     if (isOver()) return std::nullopt;
     solver::Limits limits = limits_;
     limits.threads = 1;
     limits.nodes = std::min(nodes, limits_.nodes - nodes_);
-    auto plan = reworked(model_, plan_, cells, limits, nodes_, &before_);
+    auto plan =
+        reworked(heeding == Heeding::Rules ? rulesAlone_ : model_, plan_, cells, limits, nodes_, &before_);
     if (!plan) return std::nullopt;
     Candidate candidate{std::move(*plan), {}};
     candidate.standing = standingOf(candidate.plan);
@@ -135,7 +166,7 @@ class Adapting {
     return candidate;
   }
   [[nodiscard]] std::optional<Candidate> candidateOf(std::span<const Index> days) {
-    return candidateOf(wholeDays(model_, days), kNodesOfDays);
+    return candidateOf(wholeDays(model_, days), Heeding::Everything, kNodesOfDays);
   }
   bool take(std::optional<Candidate> candidate) {
     if (!candidate) return false;
@@ -163,11 +194,13 @@ class Adapting {
   }
 
   const RotationModel& model_;
+  RotationModel rulesAlone_;
   const solver::RowMatrix& before_;
   solver::Limits limits_;
   Clock::time_point until_;
   solver::RowMatrix plan_;
   Standing standing_;
+  PlanValue was_;  ///< what the plan from before comes to
   std::int64_t nodes_ = 0;
 };
 

@@ -26,6 +26,16 @@ RotationModel onlyOpen(const RotationModel& model, const solver::RowMatrix& plan
   return some;
 }
 
+/// What is known before anything is asked: there is nothing to miss, or the plan misses none of it. A plan
+/// from before may break rules that are new: then nothing is known of what these cells can reach.
+NothingMissed nothingMissed(const RotationModel& model, const PlanValue& reached, bool keepsRules) {
+  const bool isKnown = keepsRules && reached.broken <= kNothing;
+  const bool hasWishes = !model.variety.empty() || !model.useUp.empty();
+  return {model.period.rows.rows() == 0 || (isKnown && reached.period <= kNothing),
+          model.daily.rows.rows() == 0 || (isKnown && reached.daily <= kNothing),
+          !hasWishes || (isKnown && reached.wishes <= kNothing)};
+}
+
 }  // namespace
 
 CellChoice wholeDays(const RotationModel& model, std::span<const Index> days) {
@@ -40,12 +50,7 @@ std::optional<solver::RowMatrix> reworked(const RotationModel& model, const solv
   RotationModel some = onlyOpen(model, plan, cells);
   if (openCells(some) == 0) return std::nullopt;
   if (before != nullptr) some.nearTo = *before;
-  const PlanValue reached = valueOf(some, plan);
-  // A plan from before may break rules that are new: then nothing is known of what these cells can reach.
-  const bool isKnown = before == nullptr && reached.broken <= kNothing;
-  ExactPlan exact = exactPlan(some, limits,
-                              {isKnown && reached.period <= kNothing, isKnown && reached.daily <= kNothing,
-                               isKnown && reached.wishes <= kNothing});
+  ExactPlan exact = exactPlan(some, limits, nothingMissed(some, valueOf(some, plan), before == nullptr));
   nodes += exact.nodes;
   return std::move(exact.grams);
 }

@@ -4,6 +4,7 @@
 
 #include "core/diet/rotation_adapt.h"
 #include "core/diet/rotation_best.h"
+#include "core/diet/rotation_broken_rules.h"
 #include "core/diet/rotation_exact.h"
 #include "core/diet/rotation_next_try.h"
 #include "core/diet/rotation_tries.h"
@@ -67,7 +68,7 @@ class RotationSearch {
     for (Index d = 0; d < model_.days; ++d)
       for (Index j = 0; j < model_.foods; ++j) grams(d, j) = model_.cell(d, j).least;
     const PlanValue value = valueOf(model_, grams);
-    if (value.broken > kClosed) return best_.setImpossible();
+    if (value.broken > kClosed || !keepsRules(model_, grams.array() > 0.0)) return best_.setImpossible();
     best_.keep({grams, value}, effort_);
     best_.prove({value.period, value.daily, value.wishes, value.objective});
   }
