@@ -16,6 +16,7 @@ using Eigen::Index;
 
 constexpr double kClosed = 1e-9;
 constexpr std::int64_t kPartOfNodes = 8;  // that a bound may take at most
+constexpr double kTimeForWhole = 0.15;    // of what is left
 constexpr double kTimeForDays = 0.5;
 constexpr Index kMostPlaces = 130;  // blocks times foods of a relaxation
 
@@ -98,7 +99,7 @@ void BestPlan::raiseByWholeSteps(RotationStage stage, const RotationBudgets& bud
                                  double& bound) {
   std::int64_t nodes = 0;
   const RotationBound whole = wholeBound(model_, allTogether(model_), stage, budgets,
-                                         effort.limits(effort.most() / kPartOfNodes), nodes);
+                                         effort.limits(effort.most() / kPartOfNodes, kTimeForWhole), nodes);
   effort.spend(nodes);
   bound = std::max(bound, whole.value);
   if (stage != RotationStage::Objective || effort.isOver()) return;

@@ -32,14 +32,18 @@ std::optional<FedPattern> NextTry::spread(double disorder) {
 std::optional<RotationTry> NextTry::after(const SearchedPlan& best, bool wantsDays) {
   const int turn = turn_++;
   if (!best.grams || turn % 4 == 3) return spread(0.2 + 0.1 * (turn % 10));
-  if (turn % 4 == 2 && wantsDays) return someDays(best, turn / 4);
-  return changed(best.grams->array() > 0.0, 1 + turn % 3);
+  if (turn % 4 == 2 && wantsDays) return someDays(turn / 4);
+  return changed(*best.grams, 1 + turn % 3);
 }
 
-/// Some foods in other foods' places.
-FedPattern NextTry::changed(FedPattern pattern, int changes) {
+/// Some foods in other foods' places; where days fall short, on those.
+FedPattern NextTry::changed(const solver::RowMatrix& plan, int changes) {
+  FedPattern pattern = plan.array() > 0.0;
+  const std::vector<Index> falling = shortDays(model_, plan);
   for (int tries = 0; changes > 0 && tries < 400; ++tries) {
-    const Index day = drawn(model_.days);
+    const bool onShortDay = !falling.empty() && changes % 2 == 1;
+    const Index day =
+        onShortDay ? falling[static_cast<std::size_t>(drawn(std::ssize(falling)))] : drawn(model_.days);
     const Index out = drawn(model_.foods);
     const Index in = drawn(model_.foods);
     if (!model_.isOpen[static_cast<std::size_t>(day)] || !pattern(day, out) || pattern(day, in)) continue;
@@ -55,13 +59,11 @@ FedPattern NextTry::changed(FedPattern pattern, int changes) {
   return pattern;
 }
 
-/// Now a day, now two. Where days fall short, one of them is such a day.
-DaysAnew NextTry::someDays(const SearchedPlan& best, int turn) {
-  const std::vector<Index> falling = shortDays(model_, *best.grams);
-  const Index one =
-      falling.empty() ? drawn(model_.days) : falling[static_cast<std::size_t>(drawn(std::ssize(falling)))];
+/// Now a day, now two.
+DaysAnew NextTry::someDays(int turn) {
+  const Index one = drawn(model_.days);
   const Index other = drawn(model_.days);
-  if (one == other || (turn % 2 == 0 && falling.empty())) return {{one}};
+  if (one == other || turn % 2 == 0) return {{one}};
   return {{one, other}};
 }
 

@@ -25,8 +25,8 @@ class NextTry {
   [[nodiscard]] std::optional<RotationTry> after(const SearchedPlan& best, bool wantsDays);
 
  private:
-  [[nodiscard]] FedPattern changed(FedPattern pattern, int changes);
-  [[nodiscard]] DaysAnew someDays(const SearchedPlan& best, int turn);
+  [[nodiscard]] FedPattern changed(const solver::RowMatrix& plan, int changes);
+  [[nodiscard]] DaysAnew someDays(int turn);
   [[nodiscard]] Eigen::Index drawn(Eigen::Index count);
 
   const RotationModel& model_;
