@@ -154,14 +154,14 @@ struct RotationProblem {
 
 struct RotationOptions {
   std::chrono::milliseconds deadline{5'000};
-  std::int64_t nodes = 200'000;  ///< of all searches together; with a long deadline the answer depends on it
-                                 ///< and on the seed alone
-  int rounds = 60;               ///< so many plans in a row that better nothing end the search
+  std::int64_t nodes = 200'000;  ///< of all searches together; where these or the rounds end it, not the
+                                 ///< time, the answer depends on the seed alone, whichever thread was faster
+  int rounds = 60;  ///< so many plans in a row that better nothing end the search
   std::uint64_t seed = 1;
   double enoughGap = 0.0;  ///< a relative gap at which the search ends
   /// The days of a plan from before, from which no more is changed than rules, zones and wishes ask for.
-  /// Where a change of single days and pairs does not keep the rules, or leaves more short than need be
-  /// (wishes aside), every day is planned anew, as where this is empty.
+  /// Where neither the foods of the rules that are broken nor single days and pairs keep the rules, or they
+  /// leave more short than need be (wishes aside), every day is planned anew, as where this is empty.
   std::vector<Diet> start{};
   std::stop_token stop{};
 };

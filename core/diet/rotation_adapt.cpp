@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_adapt.h"
 
-#include "core/diet/rotation_pattern.h"
+#include "core/diet/rotation_broken_rules.h"
 #include "core/diet/rotation_rework.h"
 
 #include <algorithm>
@@ -19,7 +19,9 @@ using Clock = std::chrono::steady_clock;
 using Eigen::Index;
 
 constexpr double kClosed = 1e-9;
+constexpr double kRounding = 1e-6;  // g
 constexpr std::int64_t kNodesOfDays = 1000;
+constexpr std::int64_t kNodesOfFoods = 1500;
 
 /// Grams as they were, as far as the cell lets them be.
 double laidDown(const RotationCell& cell, double step, double grams) {
@@ -30,71 +32,141 @@ double laidDown(const RotationCell& cell, double step, double grams) {
   return std::clamp(onScale, cell.least, cell.most);
 }
 
+enum class Heeding { Rules, Everything };
+
+ZoneRows noZones(Index foods) {
+  return {solver::RowMatrix::Zero(0, foods), {}, {}, {}};
+}
+
+/// Without zones and wishes: which food comes when, and how near to what it was.
+RotationModel withRulesAlone(RotationModel model) {
+  model.period = model.daily = noZones(model.foods);
+  model.variety.clear();
+  model.varietyMembers.clear();
+  model.useUp.clear();
+  return model;
+}
+
 class Adapting {
  public:
   Adapting(const RotationModel& model, const solver::RowMatrix& before, const solver::Limits& limits)
-      : model_(model), before_(before), limits_(limits), until_(Clock::now() + limits.deadline) {
+      : model_(model),
+        rulesAlone_(withRulesAlone(model)),
+        before_(before),
+        limits_(limits),
+        until_(Clock::now() + limits.deadline) {
     plan_ = before;
     for (Index d = 0; d < model.days; ++d)
       for (Index j = 0; j < model.foods; ++j)
         plan_(d, j) = laidDown(model.cell(d, j), model.step[j], before(d, j));
     standing_ = standingOf(plan_);
+    was_ = standingOf(before).value;
   }
 
   std::optional<solver::RowMatrix> adapted() {
-    std::vector<Index> touched;
+    const std::vector<Index> touched = touchedDays();
+    if (breaksRules()) keepRules(touched);
     for (Index d = 0; d < model_.days; ++d)
-      if (isOpen(d) && (plan_.row(d) - before_.row(d)).cwiseAbs().maxCoeff() > kClosed) touched.push_back(d);
-    for (const Index d : touched) rework(std::array{d});
-    if (standing_.brokenRules > 0 && touched.size() == 2) rework(touched);
+      if (isOpen(d) && fallsShort(d)) rework(std::array{d});
     while (!isOver() && isShort() && reworkBest()) {
     }
     if (isShort()) reworkPairs(touched);
-    if (standing_.brokenRules > 0 || standing_.value.broken > kClosed) return std::nullopt;
+    if (breaksRules() || standing_.value.broken > kClosed) return std::nullopt;
     return plan_;
   }
   [[nodiscard]] std::int64_t nodes() const { return nodes_; }
 
  private:
   struct Standing {
-    int brokenRules = 0;
+    BrokenRules rules;
     PlanValue value;
     /// Rules, then zones and wishes: what is near and what is cheap gives way to staying as it was.
     [[nodiscard]] bool isBetterThan(const Standing& other) const {
-      if (brokenRules != other.brokenRules) return brokenRules < other.brokenRules;
+      if (rules.by != other.rules.by) return rules.by < other.rules.by;
       return value.isBetterThan(other.value);
     }
   };
   [[nodiscard]] Standing standingOf(const solver::RowMatrix& plan) const {
     Standing standing{brokenRules(model_, plan.array() > 0.0), valueOf(model_, plan)};
+    for (Index j = 0; j < model_.foods; ++j) {
+      if (plan.col(j).sum() <= model_.mostGrams[j] + kRounding) continue;
+      ++standing.rules.by;
+      standing.rules.foods[static_cast<std::size_t>(j)] = 1;
+    }
     standing.value.objective = 0.0;
     return standing;
   }
+  [[nodiscard]] bool breaksRules() const { return standing_.rules.by > 0; }
   [[nodiscard]] bool isOpen(Index day) const { return model_.isOpen[static_cast<std::size_t>(day)] != 0; }
   [[nodiscard]] bool isShort() const {
     const PlanValue& value = standing_.value;
-    return standing_.brokenRules > 0 || value.broken + value.period + value.daily + value.wishes > kClosed;
+    return breaksRules() || value.broken + value.period + value.daily + value.wishes > kClosed;
+  }
+  [[nodiscard]] bool fallsShort(Index day) const {
+    const ZoneRows::Missed missed = model_.daily.missed(model_.daily.rows * plan_.row(day).transpose());
+    return missed.hard + missed.soft > kClosed;
   }
   [[nodiscard]] bool isOver() const {
     return Clock::now() >= until_ || limits_.stop.stop_requested() || nodes_ >= limits_.nodes;
+  }
+
+  /// Days on which something else is laid down than there was.
+  [[nodiscard]] std::vector<Index> touchedDays() const {
+    std::vector<Index> touched;
+    for (Index d = 0; d < model_.days; ++d)
+      if (isOpen(d) && (plan_.row(d) - before_.row(d)).cwiseAbs().maxCoeff() > kClosed) touched.push_back(d);
+    return touched;
+  }
+
+  /// The foods of the rules that are broken give way: on the days that were touched, with all of these days,
+  /// on every day; first with the least change that keeps the rules, then with an eye on the zones. The first
+  /// that leaves no more short than there was is taken; else the best of them, and other foods are to follow.
+  void keepRules(const std::vector<Index>& touched) {
+    const CellChoice days = wholeDays(model_, touched);
+    const CellChoice foods = cellsOfBrokenRules();
+    std::optional<Candidate> best;
+    for (const CellChoice& cells : {CellChoice(days && foods), days, foods}) {
+      for (const Heeding heeding : {Heeding::Rules, Heeding::Everything}) {
+        auto candidate = candidateOf(cells, heeding, kNodesOfFoods);
+        if (!candidate || candidate->standing.rules.by > 0) break;
+        if (!best || candidate->standing.isBetterThan(best->standing)) best = std::move(candidate);
+        if (leavesNoMoreShort(best->standing)) return static_cast<void>(take(std::move(best)));
+      }
+    }
+    take(std::move(best));
+  }
+  [[nodiscard]] bool leavesNoMoreShort(const Standing& standing) const {
+    return !was_.isBetterThan(standing.value);
+  }
+  [[nodiscard]] CellChoice cellsOfBrokenRules() const {
+    CellChoice cells = CellChoice::Constant(model_.days, model_.foods, false);
+    for (Index j = 0; j < model_.foods; ++j)
+      if (standing_.rules.foods[static_cast<std::size_t>(j)])
+        for (Index d = 0; d < model_.days; ++d) cells(d, j) = isOpen(d);
+    return cells;
   }
 
   struct Candidate {
     solver::RowMatrix plan;
     Standing standing;
   };
-  /// These days planned anew, where that is better than what there is.
-  [[nodiscard]] std::optional<Candidate> candidateOf(std::span<const Index> days) {
+  /// These cells planned anew, where that is better than what there is.
+  [[nodiscard]] std::optional<Candidate> candidateOf(const CellChoice& cells, Heeding heeding,
+                                                     std::int64_t nodes) {
     if (isOver()) return std::nullopt;
     solver::Limits limits = limits_;
     limits.threads = 1;
-    limits.nodes = std::min(kNodesOfDays, limits_.nodes - nodes_);
-    auto plan = reworked(model_, plan_, days, limits, nodes_, &before_);
+    limits.nodes = std::min(nodes, limits_.nodes - nodes_);
+    auto plan =
+        reworked(heeding == Heeding::Rules ? rulesAlone_ : model_, plan_, cells, limits, nodes_, &before_);
     if (!plan) return std::nullopt;
     Candidate candidate{std::move(*plan), {}};
     candidate.standing = standingOf(candidate.plan);
     if (!candidate.standing.isBetterThan(standing_)) return std::nullopt;
     return candidate;
+  }
+  [[nodiscard]] std::optional<Candidate> candidateOf(std::span<const Index> days) {
+    return candidateOf(wholeDays(model_, days), Heeding::Everything, kNodesOfDays);
   }
   bool take(std::optional<Candidate> candidate) {
     if (!candidate) return false;
@@ -122,11 +194,13 @@ class Adapting {
   }
 
   const RotationModel& model_;
+  RotationModel rulesAlone_;
   const solver::RowMatrix& before_;
   solver::Limits limits_;
   Clock::time_point until_;
   solver::RowMatrix plan_;
   Standing standing_;
+  PlanValue was_;  ///< what the plan from before comes to
   std::int64_t nodes_ = 0;
 };
 

@@ -11,9 +11,10 @@
 namespace tarebowl::diet {
 
 /// A plan from before (days x foods) brought to a model that has changed since, with as little changed as may
-/// be: what is fixed is laid down, days that do not keep the rules with it are planned anew, as near to what
-/// they were as the zones let them be, then further days one by one while that leaves less short. Nothing
-/// where no plan that keeps every hard rule is found this way.
+/// be: what is fixed is laid down; where that breaks rules, the foods of those rules give way, on the days
+/// that were touched or, as foods that take turns must, on every day; then days that fall short are planned
+/// anew one by one, as near to what they were as the zones let them be. Nothing where no plan that keeps
+/// every hard rule is found this way.
 [[nodiscard]] std::optional<solver::RowMatrix> adaptedPlan(const RotationModel& model,
                                                            const solver::RowMatrix& before,
                                                            const solver::Limits& limits, std::int64_t& nodes);

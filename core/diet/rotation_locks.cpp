@@ -57,11 +57,21 @@ class Locks {
       if (isRunLocked && run > model_.longestRun[static_cast<std::size_t>(food)])
         return fmt::format("run: {} day {}: locked", id, day + 1);
     }
+    if (const int most = mostDays(food); most < model_.leastDays[static_cast<std::size_t>(food)])
+      return fmt::format("often: {}: {} days at most, at least {}", id, most,
+                         model_.leastDays[static_cast<std::size_t>(food)]);
     if (!isAnyLocked) return {};
     if (grams > model_.mostGrams[food] + kRounding) return fmt::format("stock: {}: {} g locked", id, grams);
     if (days > model_.mostDays[static_cast<std::size_t>(food)])
       return fmt::format("often: {}: {} days locked", id, days);
     return {};
+  }
+
+  /// Days on which it was fed or may be.
+  [[nodiscard]] int mostDays(Index food) const {
+    int days = 0;
+    for (Index day = 0; day < model_.days; ++day) days += model_.cell(day, food).mayBeFed() ? 1 : 0;
+    return days;
   }
 
   [[nodiscard]] std::string brokenOn(Index day) const {

@@ -10,8 +10,9 @@
 
 namespace tarebowl::diet {
 
-/// The first rule that what is locked breaks by itself, with what was fed before: stock, number of days,
-/// runs, foods of a day. Empty where there is none. Foods are those of the model, in its order.
+/// The first rule that what is locked breaks by itself, with what was fed before and what is off: stock,
+/// number of days, runs, foods of a day. Empty where there is none. Foods are those of the model, in its
+/// order.
 [[nodiscard]] std::string brokenByLocks(const RotationModel& model, const std::vector<DietFood>& foods);
 
 }  // namespace tarebowl::diet

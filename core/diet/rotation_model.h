@@ -72,6 +72,9 @@ struct RotationModel {
   Eigen::VectorXd distance;
   Eigen::VectorXd cost;  ///< else per gram of the mean day; negative for "highest"
   bool isNegated = false;
+  /// Where there is such a plan, the objective is instead how far each cell is from it, over distance_j. Only
+  /// where each day stands alone.
+  std::optional<solver::RowMatrix> nearTo;
 
   [[nodiscard]] RotationCell& cell(Eigen::Index day, Eigen::Index food) {
     return cells[static_cast<std::size_t>(day * foods + food)];

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_moves.h"
 
+#include "core/diet/rotation_broken_rules.h"
 #include "core/diet/rotation_program.h"
 
 #include <algorithm>
@@ -65,6 +66,16 @@ bool PlanMoves::fits(const Change& change) const {
   return grams >= cell.least - kSlack && grams <= cell.most + kSlack;
 }
 
+/// What there is of a food is not more than it was.
+bool PlanMoves::hasStock(std::span<const Change> changes) const {
+  return std::ranges::all_of(changes, [&](const Change& change) {
+    if (change.grams <= 0.0 || model_.mostGrams[change.food] == solver::kInfinity) return true;
+    double more = 0.0;
+    for (const Change& each : changes) more += each.food == change.food ? each.grams : 0.0;
+    return more <= kSlack || grams_.col(change.food).sum() + more <= model_.mostGrams[change.food] + kSlack;
+  });
+}
+
 /// Changes of one day must stand together.
 PlanValue PlanMoves::valueAfter(std::span<const Change> changes) {
   const double all = static_cast<double>(model_.days);
@@ -92,7 +103,7 @@ bool PlanMoves::takeIfBetter(std::span<const Change> changes) {
   PlanValue zones = value;
   zones.wishes = -1.0;  // at best
   zones.objective = -1e300;
-  if (!zones.isBetterThan(value_)) return false;
+  if (!zones.isBetterThan(value_) || !hasStock(changes)) return false;
   for (const Change& change : changes) grams_(change.day, change.food) += change.grams;
   value.wishes = wishesMissed(model_, grams_);
   value.objective = objectiveOf(model_, grams_);

@@ -33,6 +33,7 @@ class PlanMoves {
     double grams;  ///< what is added
   };
   [[nodiscard]] bool fits(const Change& change) const;
+  [[nodiscard]] bool hasStock(std::span<const Change> changes) const;
   [[nodiscard]] PlanValue valueAfter(std::span<const Change> changes);
   bool takeIfBetter(std::span<const Change> changes);
   void apply(std::span<const Change> changes);

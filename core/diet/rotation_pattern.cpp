@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_pattern.h"
 
+#include "core/diet/rotation_broken_rules.h"
+
 #include <algorithm>
 #include <numeric>
 
@@ -14,24 +16,9 @@ std::size_t at(Index i) {
   return static_cast<std::size_t>(i);
 }
 
-int countOn(const DayCount& count, const FedPattern& pattern, Index day) {
-  return static_cast<int>(std::ranges::count_if(count.members, [&](Index j) { return pattern(day, j); }));
-}
 bool isMember(const DayCount& count, Index food) {
   return std::ranges::find(count.members, food) != count.members.end();
 }
-int daysFed(const FedPattern& pattern, Index food) {
-  return static_cast<int>(pattern.col(food).count());
-}
-
-/// How many days running the food would be fed around this one.
-int runThrough(const FedPattern& pattern, Index day, Index food) {
-  int run = 1;
-  for (Index d = day - 1; d >= 0 && pattern(d, food); --d) ++run;
-  for (Index d = day + 1; d < pattern.rows() && pattern(d, food); ++d) ++run;
-  return run;
-}
-
 /// An even number in [0, 1): the same on every machine.
 double drawn(std::mt19937_64& random) {
   return static_cast<double>(random() >> 11) * 0x1.0p-53;
@@ -130,6 +117,21 @@ class Spreader {
 
 }  // namespace
 
+int countOn(const DayCount& count, const FedPattern& pattern, Index day) {
+  return static_cast<int>(std::ranges::count_if(count.members, [&](Index j) { return pattern(day, j); }));
+}
+
+int daysFed(const FedPattern& pattern, Index food) {
+  return static_cast<int>(pattern.col(food).count());
+}
+
+int runThrough(const FedPattern& pattern, Index day, Index food) {
+  int run = 1;
+  for (Index d = day - 1; d >= 0 && pattern(d, food); --d) ++run;
+  for (Index d = day + 1; d < pattern.rows() && pattern(d, food); ++d) ++run;
+  return run;
+}
+
 FedPattern givenPattern(const RotationModel& model) {
   FedPattern pattern = FedPattern::Constant(model.days, model.foods, false);
   for (Index d = 0; d < model.days; ++d)
@@ -153,32 +155,6 @@ bool canRemove(const RotationModel& model, const FedPattern& pattern, Index day,
   return std::ranges::all_of(model.dayCounts[at(day)], [&](const DayCount& count) {
     return !isMember(count, food) || countOn(count, pattern, day) > count.atLeast;
   });
-}
-
-int brokenRules(const RotationModel& model, const FedPattern& pattern) {
-  int broken = 0;
-  for (Index d = 0; d < model.days; ++d) {
-    for (const DayCount& count : model.dayCounts[at(d)]) {
-      const int used = countOn(count, pattern, d);
-      broken += std::max({0, count.atLeast - used, used - count.atMost});
-    }
-  }
-  for (Index j = 0; j < model.foods; ++j) {
-    const int days = daysFed(pattern, j);
-    int open = 0;  // what is over cannot be helped
-    for (Index d = 0; d < model.days; ++d) {
-      if (!pattern(d, j) || model.isOver[at(d)]) continue;
-      ++open;
-      broken += runThrough(pattern, d, j) > model.longestRun[at(j)] ? 1 : 0;
-    }
-    broken += std::max(0, model.leastDays[at(j)] - days);
-    if (open > 0) broken += std::max(0, days - model.mostDays[at(j)]);
-  }
-  return broken;
-}
-
-bool keepsRules(const RotationModel& model, const FedPattern& pattern) {
-  return brokenRules(model, pattern) == 0;
 }
 
 std::optional<FedPattern> spreadOverDays(const RotationModel& model, const Eigen::VectorXd& wantedDays,

@@ -23,10 +23,12 @@ using FedPattern = Eigen::Array<bool, Eigen::Dynamic, Eigen::Dynamic, Eigen::Row
 /// Whether a food of the pattern may be left out on the day.
 [[nodiscard]] bool canRemove(const RotationModel& model, const FedPattern& pattern, Eigen::Index day,
                              Eigen::Index food);
-/// By how much structure rules and frequencies are broken: foods of a day too few or too many, days of a food
-/// too few or too many, days in runs that are too long.
-[[nodiscard]] int brokenRules(const RotationModel& model, const FedPattern& pattern);
-[[nodiscard]] bool keepsRules(const RotationModel& model, const FedPattern& pattern);
+
+/// Of a rule's foods so many are fed on the day.
+[[nodiscard]] int countOn(const DayCount& count, const FedPattern& pattern, Eigen::Index day);
+[[nodiscard]] int daysFed(const FedPattern& pattern, Eigen::Index food);
+/// How many days running the food would be fed around this one.
+[[nodiscard]] int runThrough(const FedPattern& pattern, Eigen::Index day, Eigen::Index food);
 
 /// Foods spread over the days so that each comes as often as is wanted of it, as evenly as the rules let it:
 /// every day those that are most overdue. disorder > 0 varies the order. Nothing where the rules were not met

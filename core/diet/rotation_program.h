@@ -19,6 +19,7 @@ inline constexpr std::array kRotationStages{RotationStage::Period, RotationStage
 
 /// What may be missed in the questions before the one that is asked.
 using RotationBudgets = std::array<double, 3>;
+inline constexpr double kBudgetRounding = 1e-7;  ///< so much more is in a budget, relative to it
 
 /// One question as a program for the solver.
 struct RotationProgram {

@@ -58,6 +58,7 @@ class RotationProgramWriter {
   void writeDaily();
   Index isFedColumn(Index food);
   void writeWishes();
+  void writeNearness(const solver::RowMatrix& plan);
   void writeObjective();
 
   static constexpr double kNothing = 1e-9;  // a budget up to this is none

@@ -38,7 +38,7 @@ void RotationProgramWriter::closeBudget(RotationStage stage) {
 }
 
 void RotationProgramWriter::writePeriod() {
-  written_.isViolation = stage_ != RotationStage::Objective || model_.isDistance;
+  written_.isViolation = stage_ != RotationStage::Objective || model_.isDistance || model_.nearTo;
   const double all = static_cast<double>(model_.days);
   const Eigen::VectorXd fixed = (fixed_ + model_.extra).colwise().sum().transpose() / all;
   for (Index i = 0; i < model_.period.rows.rows(); ++i) {
@@ -111,8 +111,22 @@ void RotationProgramWriter::writeWishes() {
   closeBudget(RotationStage::Wishes);
 }
 
+/// Cells that are settled are as far from it as they are.
+void RotationProgramWriter::writeNearness(const solver::RowMatrix& plan) {
+  const double all = static_cast<double>(model_.days);
+  for (Index t = 0; t < blockCount(); ++t) {
+    const Index day = written_.blocks[at(t)].front();
+    for (Index j = 0; j < model_.foods; ++j) {
+      if (grams(t, j) < 0) continue;
+      const double unit = all * model_.distance[j];
+      sheet_.addRow({{grams(t, j), 1.0 / unit}}, plan(day, j) / unit, plan(day, j) / unit, 1.0);
+    }
+  }
+}
+
 void RotationProgramWriter::writeObjective() {
   if (stage_ != RotationStage::Objective) return;
+  if (model_.nearTo) return writeNearness(*model_.nearTo);
   const double all = static_cast<double>(model_.days);
   for (Index j = 0; j < model_.foods; ++j) {
     const double fixed = fixed_.col(j).sum() / all;

@@ -4,8 +4,6 @@
 
 #include "core/diet/rotation_exact.h"
 
-#include <algorithm>
-
 namespace tarebowl::diet {
 
 using Eigen::Index;
@@ -14,25 +12,13 @@ namespace {
 
 constexpr double kNothing = 1e-9;
 
-/// The mean day is nearest to what it was where these days are: those that are closed do not move it.
-void seekNearest(RotationModel& some, const solver::RowMatrix& plan, const solver::RowMatrix& before,
-                 std::span<const Index> days) {
-  solver::RowMatrix was = plan;
-  for (const Index d : days) was.row(d) = before.row(d);
-  some.isDistance = true;
-  some.isNegated = false;
-  some.centre = was.colwise().sum().transpose() / static_cast<double>(some.days);
-}
-
-}  // namespace
-
-RotationModel onlyDaysOpen(const RotationModel& model, const solver::RowMatrix& plan,
-                           std::span<const Index> days) {
+/// The rotation in which these cells are open as they were and all others stay as the plan has them.
+RotationModel onlyOpen(const RotationModel& model, const solver::RowMatrix& plan, const CellChoice& cells) {
   RotationModel some = model;
   for (Index d = 0; d < model.days; ++d) {
-    if (std::ranges::find(days, d) != days.end()) continue;
-    some.isOpen[static_cast<std::size_t>(d)] = 0;
+    if (!cells.row(d).any()) some.isOpen[static_cast<std::size_t>(d)] = 0;
     for (Index j = 0; j < model.foods; ++j) {
+      if (cells(d, j)) continue;
       const double grams = plan(d, j);
       some.cell(d, j) = {.least = grams, .most = grams, .must = grams > 0.0, .isFixed = true};
     }
@@ -40,18 +26,31 @@ RotationModel onlyDaysOpen(const RotationModel& model, const solver::RowMatrix& 
   return some;
 }
 
+/// What is known before anything is asked: there is nothing to miss, or the plan misses none of it. A plan
+/// from before may break rules that are new: then nothing is known of what these cells can reach.
+NothingMissed nothingMissed(const RotationModel& model, const PlanValue& reached, bool keepsRules) {
+  const bool isKnown = keepsRules && reached.broken <= kNothing;
+  const bool hasWishes = !model.variety.empty() || !model.useUp.empty();
+  return {model.period.rows.rows() == 0 || (isKnown && reached.period <= kNothing),
+          model.daily.rows.rows() == 0 || (isKnown && reached.daily <= kNothing),
+          !hasWishes || (isKnown && reached.wishes <= kNothing)};
+}
+
+}  // namespace
+
+CellChoice wholeDays(const RotationModel& model, std::span<const Index> days) {
+  CellChoice cells = CellChoice::Constant(model.days, model.foods, false);
+  for (const Index d : days) cells.row(d) = true;
+  return cells;
+}
+
 std::optional<solver::RowMatrix> reworked(const RotationModel& model, const solver::RowMatrix& plan,
-                                          std::span<const Index> days, const solver::Limits& limits,
+                                          const CellChoice& cells, const solver::Limits& limits,
                                           std::int64_t& nodes, const solver::RowMatrix* before) {
-  RotationModel some = onlyDaysOpen(model, plan, days);
+  RotationModel some = onlyOpen(model, plan, cells);
   if (openCells(some) == 0) return std::nullopt;
-  if (before != nullptr) seekNearest(some, plan, *before, days);
-  const PlanValue reached = valueOf(some, plan);
-  // A plan from before may break rules that are new: then nothing is known of what these days can reach.
-  const bool isKnown = before == nullptr && reached.broken <= kNothing;
-  ExactPlan exact = exactPlan(some, limits,
-                              {isKnown && reached.period <= kNothing, isKnown && reached.daily <= kNothing,
-                               isKnown && reached.wishes <= kNothing});
+  if (before != nullptr) some.nearTo = *before;
+  ExactPlan exact = exactPlan(some, limits, nothingMissed(some, valueOf(some, plan), before == nullptr));
   nodes += exact.nodes;
   return std::move(exact.grams);
 }

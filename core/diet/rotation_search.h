@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/diet/rotation_bounds.h"
-#include "core/diet/rotation_pattern.h"
+#include "core/diet/rotation_model.h"
 
+#include <array>
 #include <chrono>
+#include <cstdint>
 #include <optional>
-#include <random>
 
 namespace tarebowl::diet {
 
@@ -27,9 +27,11 @@ struct SearchedPlan {
 ///   3. With who is fed when settled, the period's sums are solved in whole steps and laid out over the days.
 ///   4. Other patterns are tried where their sums, in any amounts, promise more than the best plan has.
 ///   5. Single days, and pairs of them, are planned anew by branch and bound while the others stay.
-/// A rotation of few cells is then solved as it is, by branch and bound. From a plan that was there before,
-/// its days adapt first (rotation_adapt.h); all are planned anew only where those leave more short than need
-/// be.
+/// Of 4 and 5 two are tried at a time, each on a thread of its own, from the same best plan; what they find
+/// is kept in the order in which it was asked. The answer thus depends on the seed alone, whichever thread
+/// was faster, unless time runs out or someone stops the search. A rotation of few cells is then solved as it
+/// is, by branch and bound. From a plan that was there before, its days adapt first (rotation_adapt.h); all
+/// are planned anew only where those leave more short than need be.
 [[nodiscard]] SearchedPlan searchRotation(const RotationModel& model, const RotationOptions& options);
 
 }  // namespace tarebowl::diet

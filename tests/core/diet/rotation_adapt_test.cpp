@@ -87,6 +87,45 @@ TEST(AdaptedRotation, ARunThatALockMakesTooLongIsBrokenOnAsFewDaysAsItTakes) {
   EXPECT_EQ(daysThatDiffer(plan.days, before).size(), 3U);
 }
 
+std::vector<Grams> gramsByDay(const std::vector<Diet>& days, std::size_t food) {
+  std::vector<Grams> grams;
+  for (const Diet& day : days) grams.push_back(day[food]);
+  return grams;
+}
+
+TEST(AdaptedRotation, LeavesThatTakeTurnsTurnRoundTogetherAndNothingElseChanges) {
+  RotationProblem problem = threeLeaves(6);
+  problem.rules.structure[0].atLeast = 2;
+  problem.rules.structure[0].atMost = 2;
+  problem.rules.frequency.push_back(
+      {.of = {.group = "leaf"}, .longestRun = 2, .leastDays = {}, .mostDays = {}});
+  // Two of three a day, none on three days running: each is left out on every third day, b on 0, a on 1, c
+  // on 2.
+  const std::vector<Diet> before{grams({10, 0, 10, 0}), grams({0, 10, 10, 1}), grams({10, 10, 0, 0}),
+                                 grams({10, 0, 10, 0}), grams({0, 10, 10, 1}), grams({10, 10, 0, 0})};
+  // A hand brings a from day 2 to day 1: a is left out on 2 and 5 then, b or c on 0 and 3.
+  problem.rules.locked.push_back({.day = 2, .food = "a", .grams = Grams(0)});
+  problem.rules.locked.push_back({.day = 1, .food = "a", .grams = Grams(10)});
+  const RotationPlan plan = planFrom(problem, before);
+  EXPECT_EQ(plan.status, RotationStatus::Balanced);
+  EXPECT_EQ(gramsByDay(plan.days, 0),
+            (std::vector<Grams>{Grams(10), Grams(10), Grams(0), Grams(10), Grams(10), Grams(0)}));
+  // b stays where it is left out, c takes the days of a: no third leaf turns.
+  EXPECT_EQ(gramsByDay(plan.days, 1), gramsByDay(before, 1));
+  EXPECT_EQ(gramsByDay(plan.days, 3), gramsByDay(before, 3));
+}
+
+TEST(AdaptedRotation, AHandThatTakesMoreThanThereIsLeavesLessForTheOtherDays) {
+  RotationProblem problem = threeLeaves(3);
+  problem.rules.stock.push_back({.food = "a", .most = Grams(30), .useUp = {}, .by = 0});
+  const std::vector<Diet> before(3, grams({10, 0, 0, 0}));
+  problem.rules.locked.push_back({.day = 0, .food = "a", .grams = Grams(20)});
+  const RotationPlan plan = planFrom(problem, before);
+  EXPECT_EQ(plan.status, RotationStatus::Balanced) << plan.reason;
+  // 20 g + 10 g are all there is: on one of the other days another leaf comes.
+  EXPECT_EQ(daysThatDiffer(plan.days, before).size(), 2U);
+}
+
 TEST(AdaptedRotation, WhatIsShortIsNeverMoreThanWhereAllDaysArePlannedAnew) {
   std::mt19937_64 random(20261126);
   int adapted = 0;

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/rotation_effort.h"
+#include "core/diet/rotation_exact.h"
+#include "core/diet/rotation_search.h"
+
+#include <array>
+
+namespace tarebowl::diet {
+
+/// A plan that keeps every hard rule, and what it comes to.
+struct ValuedPlan {
+  solver::RowMatrix grams;
+  PlanValue value;
+};
+
+/// The best plan that a search has found, and what is proved that no plan betters.
+class BestPlan {
+ public:
+  BestPlan(const RotationModel& model, double enoughGap);
+
+  [[nodiscard]] bool isThere() const { return found_.grams.has_value(); }
+  [[nodiscard]] const SearchedPlan& found() const { return found_; }
+  [[nodiscard]] SearchedPlan taken(const RotationEffort& effort) &&;
+
+  /// Whether it is better than what there was.
+  bool keep(const ValuedPlan& plan, const RotationEffort& effort);
+  void setImpossible() { found_.isImpossible = true; }
+  /// Every question was answered by branch and bound, or nothing was to be decided.
+  void prove(const std::array<double, 4>& bound);
+
+  /// Raises the bounds as far as days taken together say; thoroughly: as whole steps and days apart say, too.
+  void raiseBounds(RotationEffort& effort, bool thoroughly);
+
+  /// Whether the questions before the objective reach what is proved that no plan can better.
+  [[nodiscard]] bool nothingIsShort() const { return isShortless(3); }
+  /// The same without the wishes.
+  [[nodiscard]] bool zonesAreMet() const { return isShortless(2); }
+  /// Within the gap that is enough.
+  [[nodiscard]] bool isEnough() const;
+
+ private:
+  [[nodiscard]] bool isShortless(std::size_t questions) const;
+  [[nodiscard]] double floorOf(std::size_t question) const;
+  void forgetBounds();
+  void raiseByWholeSteps(RotationStage stage, const RotationBudgets& budgets, RotationEffort& effort,
+                         double& bound);
+
+  const RotationModel& model_;
+  double enoughGap_;
+  bool isProven_ = false;
+  RotationBudgets boundsAreWithin_{0.0, 0.0, 0.0};
+  SearchedPlan found_;
+};
+
+}  // namespace tarebowl::diet

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/diet/rotation_best.h"
+#include "core/diet/rotation_pattern.h"
+
+#include <optional>
+#include <span>
+#include <variant>
+#include <vector>
+
+namespace tarebowl::diet {
+
+/// These days are planned anew by branch and bound, while the others stay as the best plan has them.
+struct DaysAnew {
+  std::vector<Eigen::Index> days;
+};
+
+/// What may better a plan: foods of each day, whose grams follow, or days that are planned anew.
+using RotationTry = std::variant<FedPattern, DaysAnew>;
+
+struct Tried {
+  std::optional<ValuedPlan> plan;  ///< keeps every hard rule; it may be worse than the best
+  std::int64_t nodes = 0;
+};
+
+/// One try. It depends on what it is given alone, where neither time nor a wish to stop cuts it short. A
+/// pattern's grams are worked out only where its sums, in any amounts, promise more than the best plan has.
+[[nodiscard]] Tried tried(const RotationModel& model, const RotationTry& what, const SearchedPlan& best,
+                          const RotationEffort& effort);
+
+/// All of them at once, each on a thread of its own, from the same best plan; in the order of what was asked,
+/// whichever was ready first.
+[[nodiscard]] std::vector<Tried> triedTogether(const RotationModel& model, std::span<const RotationTry> tries,
+                                               const SearchedPlan& best, const RotationEffort& effort);
+
+}  // namespace tarebowl::diet
