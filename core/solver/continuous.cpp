@@ -58,7 +58,7 @@ LinearSolver linearSolver(const ScaledProgram& program, const Box& box, const Ei
   }
   return LinearSolver({program.rows, program.rowLower, program.rowUpper, program.price, box.lower, box.upper,
                        centre, curvature, cost},
-                      std::move(far));
+                      far);
 }
 
 LinearSolver linearSolver(const ScaledProgram& program, const Box& box) {

@@ -23,7 +23,7 @@ double largestFinite(const Eigen::VectorXd& values) {
 
 }  // namespace
 
-void LinearSolver::assign(const ContinuousProgram& program, std::vector<char> far) {
+void LinearSolver::assign(const ContinuousProgram& program, std::span<const char> far) {
   rows_ = program.rows;
   rowLower_ = program.rowLower;
   rowUpper_ = program.rowUpper;
@@ -31,7 +31,7 @@ void LinearSolver::assign(const ContinuousProgram& program, std::vector<char> fa
   lower_ = program.lower;
   upper_ = program.upper;
   cost_ = program.cost;
-  isFar_ = std::move(far);
+  isFar_.assign(far.begin(), far.end());
   isFar_.resize(std::size_t(rows_.cols()), 0);
   double typical = std::max(largestFinite(lower_), program.centre.cwiseAbs().sum());
   for (Eigen::Index j = 0; j < upper_.size(); ++j) {

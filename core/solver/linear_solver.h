@@ -5,7 +5,7 @@
 #include "core/solver/continuous_solver.h"
 #include "core/solver/lexicographic_simplex.h"
 
-#include <utility>
+#include <span>
 #include <vector>
 
 namespace tarebowl::solver {
@@ -21,14 +21,14 @@ class LinearSolver : public StagedAnswer {
   using Column = ContinuousSolver::Column;
 
   LinearSolver() = default;
-  explicit LinearSolver(const ContinuousProgram& program, std::vector<char> far = {}) {
-    assign(program, std::move(far));
+  explicit LinearSolver(const ContinuousProgram& program, std::span<const char> far = {}) {
+    assign(program, far);
   }
 
   /// Copies the program; the next solve is cold. far, where given: for each column whether its upper bound
   /// only stands for none. Such a bound does not say how much is much, and an answer that presses against it
   /// is Unbounded.
-  void assign(const ContinuousProgram& program, std::vector<char> far = {});
+  void assign(const ContinuousProgram& program, std::span<const char> far = {});
 
   void setRowBounds(Eigen::Index row, double lower, double upper);
   /// > 0; kInfinity: the row must hold.
