@@ -22,7 +22,8 @@ class QuadraticAsker {
                  program.source->curvature.cwiseProduct(program.unit.cwiseAbs2()),
                  program.source->cost.cwiseProduct(program.unit)}),
         vertices_({program.rows, program.rowLower, program.rowUpper, program.price, box_.lower, box_.upper,
-                   program.source->centre, program.source->curvature, program.source->cost}) {}
+                   program.source->centre, program.source->curvature, program.source->cost},
+                  program.generous) {}
 
   ContinuousAnswer ask(Question question, const Box& box, double least) {
     if ((box.lower.array() > box.upper.array()).any()) return ended(Status::Infeasible);

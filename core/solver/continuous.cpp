@@ -52,12 +52,13 @@ ContinuousSolver quadraticSolver(const ScaledProgram& program, const Box& box) {
 LinearSolver linearSolver(const ScaledProgram& program, const Box& box, const Eigen::VectorXd& cost) {
   const Eigen::VectorXd centre = program.source->centre.cwiseQuotient(program.unit);
   const Eigen::VectorXd curvature = Eigen::VectorXd::Zero(centre.size());
-  LinearSolver solver({program.rows, program.rowLower, program.rowUpper, program.price, box.lower, box.upper,
-                       centre, curvature, cost});
+  std::vector<char> far = program.generous;
   for (Eigen::Index j = 0; j < cost.size(); ++j) {
-    if (program.generous[std::size_t(j)] != 0 && box.upper[j] >= program.upper[j]) solver.setFar(j);
+    if (box.upper[j] < program.upper[j]) far[std::size_t(j)] = 0;
   }
-  return solver;
+  return LinearSolver({program.rows, program.rowLower, program.rowUpper, program.price, box.lower, box.upper,
+                       centre, curvature, cost},
+                      far);
 }
 
 LinearSolver linearSolver(const ScaledProgram& program, const Box& box) {
@@ -69,7 +70,8 @@ std::optional<ShortfallVertex> vertexOf(const ScaledProgram& program, const Box&
   const Eigen::VectorXd none = Eigen::VectorXd::Zero(program.rows.cols());
   std::optional<ShortfallVertex> vertex =
       shortfallVertex({program.rows, program.rowLower, program.rowUpper, program.price, box.lower, box.upper,
-                       none, none, none});
+                       none, none, none},
+                      program.generous);
   if (vertex && pressesLimit(program, vertex->x)) vertex.reset();
   return vertex;
 }

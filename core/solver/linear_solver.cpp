@@ -23,7 +23,7 @@ double largestFinite(const Eigen::VectorXd& values) {
 
 }  // namespace
 
-void LinearSolver::assign(const ContinuousProgram& program) {
+void LinearSolver::assign(const ContinuousProgram& program, std::span<const char> far) {
   rows_ = program.rows;
   rowLower_ = program.rowLower;
   rowUpper_ = program.rowUpper;
@@ -31,11 +31,15 @@ void LinearSolver::assign(const ContinuousProgram& program) {
   lower_ = program.lower;
   upper_ = program.upper;
   cost_ = program.cost;
-  const double typical =
-      std::max({largestFinite(lower_), largestFinite(upper_), program.centre.cwiseAbs().sum()});
+  isFar_.assign(far.begin(), far.end());
+  isFar_.resize(std::size_t(rows_.cols()), 0);
+  double typical = std::max(largestFinite(lower_), program.centre.cwiseAbs().sum());
+  for (Eigen::Index j = 0; j < upper_.size(); ++j) {
+    if (isFar_[std::size_t(j)] == 0 && upper_[j] < kInfinity)
+      typical = std::max(typical, std::abs(upper_[j]));
+  }
   unit_ = powerOfTwoNear((typical > 0 ? typical : 1.0) / 8);
   generous_ = kGenerous * (typical > 0 ? typical : 1.0);
-  isFar_.assign(std::size_t(rows_.cols()), 0);
   const Eigen::Index m = rows_.rows();
   const Eigen::Index n = rows_.cols();
   amount_.setConstant(n, unit_);
@@ -108,11 +112,6 @@ void LinearSolver::setColumnBounds(Eigen::Index column, double lower, double upp
 
 void LinearSolver::setCost(Eigen::Index column, double cost) {
   cost_[column] = cost;
-  placeColumn(column);
-}
-
-void LinearSolver::setFar(Eigen::Index column) {
-  isFar_[std::size_t(column)] = 1;
   placeColumn(column);
 }
 

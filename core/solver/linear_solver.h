@@ -5,6 +5,7 @@
 #include "core/solver/continuous_solver.h"
 #include "core/solver/lexicographic_simplex.h"
 
+#include <span>
 #include <vector>
 
 namespace tarebowl::solver {
@@ -20,18 +21,20 @@ class LinearSolver : public StagedAnswer {
   using Column = ContinuousSolver::Column;
 
   LinearSolver() = default;
-  explicit LinearSolver(const ContinuousProgram& program) { assign(program); }
+  explicit LinearSolver(const ContinuousProgram& program, std::span<const char> far = {}) {
+    assign(program, far);
+  }
 
-  /// Copies the program; the next solve is cold.
-  void assign(const ContinuousProgram& program);
+  /// Copies the program; the next solve is cold. far, where given: for each column whether its upper bound
+  /// only stands for none. Such a bound does not say how much is much, and an answer that presses against it
+  /// is Unbounded.
+  void assign(const ContinuousProgram& program, std::span<const char> far = {});
 
   void setRowBounds(Eigen::Index row, double lower, double upper);
   /// > 0; kInfinity: the row must hold.
   void setPrice(Eigen::Index row, double price);
   void setColumnBounds(Eigen::Index column, double lower, double upper);
   void setCost(Eigen::Index column, double cost);
-  /// The column's upper bound only stands for none: an answer that presses against it is Unbounded.
-  void setFar(Eigen::Index column);
   /// Cheapest where the column is not in use.
   void replaceColumn(Eigen::Index column, const Column& with);
 

@@ -26,6 +26,7 @@ struct Choice {
 ///   1. V* = least   sum_i price_i * violation_i(x)
 ///   2. among the x with that sum <= V* (1 + 1e-6) + 1e-9: least  sum_j curvature_j (x_j - centre_j)^2 +
 ///   cost_j x_j
+///      (where V* is 0 a program without steps and choices takes nothing of the 1e-9: rows that can hold do)
 /// subject to  rowLower_i <= rows_i x <= rowUpper_i  where price_i is infinite (violation must be 0),
 ///             lower_j <= x_j <= upper_j,  x_j in {0, step_j, 2 step_j, ...} where step_j > 0,  and the
 ///             choices.

@@ -4,6 +4,8 @@
 
 #include "core/solver/power_of_two.h"
 
+#include <algorithm>
+
 namespace tarebowl::solver {
 namespace {
 
@@ -13,11 +15,20 @@ constexpr double kVerified = 1e-9;       // largest relative error of an answer 
 constexpr double kNoMultiplier = 1e-12;  // beside the largest one
 constexpr int kMostGuesses = 50;         // from one table, which gathers rounding
 
+double largestLimit(const ContinuousProgram& program, std::span<const char> far) {
+  double largest = 0.0;
+  for (Eigen::Index j = 0; j < program.upper.size(); ++j) {
+    const bool isFar = !far.empty() && far[std::size_t(j)] != 0;
+    largest = std::max({largest, program.lower[j], isFar ? 0.0 : program.upper[j]});
+  }
+  return largest > 0 ? largest : 1.0;
+}
+
 }  // namespace
 
-ShortfallVertices::ShortfallVertices(const ContinuousProgram& program)
+ShortfallVertices::ShortfallVertices(const ContinuousProgram& program, std::span<const char> far)
     : program_(program),
-      unit_(powerOfTwoNear(program.upper.size() > 0 ? program.upper.maxCoeff() / 8 : 1.0)),
+      unit_(powerOfTwoNear(largestLimit(program, far) / 8)),
       scale_(program.rows.rows()),
       amount_(Eigen::VectorXd::Constant(program.rows.cols(), unit_)),
       none_(Eigen::VectorXd::Zero(program.rows.cols())) {
@@ -122,8 +133,8 @@ bool ShortfallVertices::isVerified(const ShortfallVertex& answer) {
   return check_.error(priced, none_, none_, answer.x, answer.multipliers, kNoMultiplier) <= kVerified;
 }
 
-std::optional<ShortfallVertex> shortfallVertex(const ContinuousProgram& program) {
-  return ShortfallVertices(program).solve();
+std::optional<ShortfallVertex> shortfallVertex(const ContinuousProgram& program, std::span<const char> far) {
+  return ShortfallVertices(program, far).solve();
 }
 
 }  // namespace tarebowl::solver

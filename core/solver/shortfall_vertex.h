@@ -8,6 +8,7 @@
 
 #include <Eigen/LU>
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace tarebowl::solver {
@@ -25,7 +26,9 @@ struct ShortfallVertex {
 class ShortfallVertices {
  public:
   /// What program refers to must outlive this, and may move but for the rows.
-  explicit ShortfallVertices(const ContinuousProgram& program);
+  /// far, where given: for each column whether its upper limit only stands for none and does not say how much
+  /// is much.
+  explicit ShortfallVertices(const ContinuousProgram& program, std::span<const char> far = {});
 
   /// Nothing where the guess is none, which says nothing of the program: the other solvers answer every one.
   [[nodiscard]] std::optional<ShortfallVertex> solve();
@@ -55,6 +58,7 @@ class ShortfallVertices {
 };
 
 /// One answer.
-[[nodiscard]] std::optional<ShortfallVertex> shortfallVertex(const ContinuousProgram& program);
+[[nodiscard]] std::optional<ShortfallVertex> shortfallVertex(const ContinuousProgram& program,
+                                                             std::span<const char> far = {});
 
 }  // namespace tarebowl::solver

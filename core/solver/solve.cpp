@@ -5,6 +5,7 @@
 #include "core/solver/chance.h"
 #include "core/solver/choice_search.h"
 #include "core/solver/continuous.h"
+#include "core/solver/endless_gain.h"
 #include "core/solver/shortfall_vertex.h"
 #include "core/solver/whole_steps.h"
 
@@ -88,9 +89,7 @@ Solution solveChoices(const ScaledProgram& program, const Limits& limits, Clock:
   return solution;
 }
 
-}  // namespace
-
-Solution solve(const Program& program, const Limits& limits) {
+Solution attempt(const Program& program, const Limits& limits) {
   if (hasScatter(program)) return solveWithChance(program, limits);
   if (std::optional<Solution> solution = solveAsItStands(program)) return std::move(*solution);
   const auto deadline = Clock::now() + limits.deadline;
@@ -99,6 +98,15 @@ Solution solve(const Program& program, const Limits& limits) {
   if (!hasGrid(program))
     return program.choices.empty() ? solveContinuous(scaled) : solveChoices(scaled, limits, deadline);
   return solveWholeSteps(scaled, limits, deadline);
+}
+
+}  // namespace
+
+Solution solve(const Program& program, const Limits& limits) {
+  Solution solution = attempt(program, limits);
+  if (solution.status == Status::Unbounded && !gainsWithoutEnd(program))
+    return ended(Status::Failed, "amounts beyond what the program speaks of");
+  return solution;
 }
 
 }  // namespace tarebowl::solver

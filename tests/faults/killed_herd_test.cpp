@@ -18,6 +18,7 @@ using namespace tarebowl::store;
 using std::chrono::microseconds;
 
 constexpr std::size_t kChangesBefore = 3;  // the collection, its species and its group
+constexpr int kDeathsOfAHerd = 40;  // all of a herd is read after each: a new one before that takes long
 const OpenOptions kReadThrough{.check = OpenOptions::Check::Always};
 
 std::string numbered(int number) {
@@ -82,41 +83,63 @@ std::size_t massesBetween(const Collection& collection, int first, int last) {
   return count;
 }
 
-TEST(KilledHerd, AnAnimalItsWeighingsAndItsTargetsAreThereAsToldAfterEveryDeath) {
-  const OwnFolder folder;
-  const fs::path file = folder / "herd.tarebowl";
-  microseconds ofOne{};
-  {
-    Collection collection = Collection::create(file, kKeeper);
-    addSpecies(collection, lemurSpecies(), kKeeper);
-    addGroup(collection, lemurGroup("family"), kKeeper);
-    ofOne = timeOfNumber(collection, 1);
+/// A herd with one animal; how long that took.
+microseconds makeHerd(const fs::path& file) {
+  Collection collection = Collection::create(file, kKeeper);
+  addSpecies(collection, lemurSpecies(), kKeeper);
+  addGroup(collection, lemurGroup("family"), kKeeper);
+  return timeOfNumber(collection, 1);
+}
+
+void expectAllTold(const Collection& collection, const std::vector<int>& told) {
+  for (const int number : told) {
+    if (number == 0) continue;
+    ASSERT_TRUE(findIndividual(collection, numbered(number))) << number;
+    ASSERT_EQ(massesOfIndividual(collection, numbered(number)).size(), 1U);
+    ASSERT_TRUE(findProfile(collection, animal::ProfileReference{numbered(number), 1}));
+    ASSERT_EQ(versionsOfDiet(collection, numbered(number)).size(), 1U);
   }
-  std::mt19937 random(20261125);
+}
+
+/// Each record with its entry in the change log.
+void expectAllLogged(const Collection& collection, int last) {
+  const std::size_t written = listIndividuals(collection).size() + listProfiles(collection).size() +
+                              listDiets(collection).size() + listVersions(collection).size() +
+                              massesBetween(collection, 1, last);
+  ASSERT_EQ(newestChanges(collection, 1'000'000).size(), written + kChangesBefore);
+}
+
+/// One herd, grown and read through over so many deaths.
+void killOver(const fs::path& file, int deaths, std::mt19937& random) {
+  const microseconds ofOne = makeHerd(file);
   std::uniform_int_distribution<microseconds::rep> delay(0, 4 * ofOne.count());
   int next = 2;
-  for (int death = 0; death < deaths(30); ++death) {
+  for (int death = 0; death < deaths; ++death) {
+    SCOPED_TRACE(testing::Message() << "death " << death);
     Child child([&](const Child::Tell& tell) { addOnAndOn(file, next, tell); });
     child.killAfter(microseconds(delay(random)));
     const std::vector<int> told = child.told();
-    Collection collection = Collection::open(file, kNow, kReadThrough);
-    for (const int number : told) {
-      if (number == 0) continue;
-      ASSERT_TRUE(findIndividual(collection, numbered(number))) << number << " at death " << death;
-      ASSERT_EQ(massesOfIndividual(collection, numbered(number)).size(), 1U);
-      ASSERT_TRUE(findProfile(collection, animal::ProfileReference{numbered(number), 1}));
-      ASSERT_EQ(versionsOfDiet(collection, numbered(number)).size(), 1U);
-    }
+    const Collection collection = Collection::open(file, kNow, kReadThrough);
+    ASSERT_NO_FATAL_FAILURE(expectAllTold(collection, told));
     const int last = std::max(next - 1, *std::ranges::max_element(told));
     expectWhole(collection, last);
     expectWhole(collection, last + 1);  // the one it died over
-    const std::size_t written = listIndividuals(collection).size() + listProfiles(collection).size() +
-                                listDiets(collection).size() + listVersions(collection).size() +
-                                massesBetween(collection, 1, last + 1);
-    ASSERT_EQ(newestChanges(collection, 1'000'000).size(), written + kChangesBefore);  // each with its entry
+    ASSERT_NO_FATAL_FAILURE(expectAllLogged(collection, last + 1));
     next = last + 2;  // the one it died over may be there
   }
-  EXPECT_GT(listIndividuals(Collection::open(file, kNow)).size(), 5U);  // the children did live to write
+}
+
+TEST(KilledHerd, AnAnimalItsWeighingsAndItsTargetsAreThereAsToldAfterEveryDeath) {
+  const OwnFolder folder;
+  std::mt19937 random(20261125);
+  std::size_t animals = 0;
+  int left = deaths(30);
+  for (int herd = 0; left > 0 && !HasFatalFailure(); ++herd, left -= kDeathsOfAHerd) {
+    const fs::path file = folder / ("herd" + std::to_string(herd) + ".tarebowl");
+    killOver(file, std::min(left, kDeathsOfAHerd), random);
+    animals += listIndividuals(Collection::open(file, kNow)).size();
+  }
+  EXPECT_GT(animals, 5U);  // the children did live to write
 }
 
 }  // namespace

@@ -232,6 +232,35 @@ void expectAgreement(const Program& program, double least, double slack) {
   EXPECT_NEAR(least, glpk->value, kAgreement * (1 + least) + slack);
 }
 
+/// The least cost by others, where a multiplier that is rounding leaves the bound without a word: a variable
+/// without an upper limit is proved by exact signs only.
+bool isLeastCostOfOthers(const Program& program, double value, double budget) {
+  const LinearProgram question = leastCost(program, budget);
+  const auto glpk = Glpk(question).solveExactly();
+  const auto clp = Clp(question).solveClosely();
+  const auto agrees = [&](const auto& answer) {
+    return answer && std::abs(answer->value - value) <= kAgreement * (1 + std::abs(value));
+  };
+  return agrees(glpk) || agrees(clp);
+}
+
+void expectLeastObjective(const Program& program, const Solution& solution, double budget) {
+  const double value = solver::objectiveValue(program, solution.x);
+  const double bound = provedBound(program, solution, budget);
+  const bool isLinear = (program.curvature.array() == 0).all();
+  if (isLinear && std::isinf(bound)) {
+    EXPECT_TRUE(isLeastCostOfOthers(program, value, budget)) << value;
+    return;
+  }
+  EXPECT_GE(bound,
+            value - kAgreement * (1 + std::abs(value)) - slackOf(program, solution.multipliers, solution.x));
+}
+
+/// What the second stage may miss, all of it: where nothing need be missed nothing is (program.h).
+double budgetOf(double least, double shortfall) {
+  return least > 0 ? std::max(shortfall, solver::violationBudget(least)) : shortfall;
+}
+
 /// False where the solver says that it cannot verify its own answer: that is no wrong one, and must be rare.
 bool isProved(const Program& program, std::uint64_t seed) {
   const Solution solution = solver::solve(program);
@@ -243,27 +272,55 @@ bool isProved(const Program& program, std::uint64_t seed) {
   const double shortfall = solver::elasticViolation(program, solution.x);
   EXPECT_LE(shortfall, solver::violationBudget(*least) + kAgreement * (1 + *least) +
                            slackOf(program, program.price, solution.x));
-  const double value = solver::objectiveValue(program, solution.x);
-  const double bound = provedBound(program, solution, std::max(shortfall, solver::violationBudget(*least)));
-  EXPECT_GE(bound,
-            value - kAgreement * (1 + std::abs(value)) - slackOf(program, solution.multipliers, solution.x));
+  expectLeastObjective(program, solution, budgetOf(*least, shortfall));
   if (seed % 50 == 0) expectAgreement(program, *least, slackOf(program, program.price, solution.x));
+  return true;
+}
+
+/// False where the answer was withheld.
+bool isAnsweredRightly(std::uint64_t seed) {
+  SCOPED_TRACE(testing::Message() << "seed " << seed);
+  const Hard hard = hardProgram(seed);
+  if (hard.feasible) return isProved(hard.program, seed);
+  EXPECT_EQ(solver::solve(hard.program).status, Status::Infeasible);
   return true;
 }
 
 TEST(Soak, EveryAnswerToAHardProgramIsProvedAndNoneIsMissing) {
   const std::uint64_t count = soaked();
   std::uint64_t refused = 0;
-  for (std::uint64_t seed = 1; seed <= count && !HasFailure(); ++seed) {
-    SCOPED_TRACE(testing::Message() << "seed " << seed);
-    const Hard hard = hardProgram(seed);
-    if (!hard.feasible)
-      EXPECT_EQ(solver::solve(hard.program).status, Status::Infeasible);
-    else if (!isProved(hard.program, seed))
-      ++refused;
-  }
+  for (std::uint64_t seed = 1; seed <= count; ++seed)
+    if (!isAnsweredRightly(seed)) ++refused;
   EXPECT_LE(refused, count / 100);
   std::cout << refused << " of " << count << " answers were withheld because they could not be verified\n";
+}
+
+// A row with a number that is a million times too large, and foods without a limit: the limits that were put
+// in their place made amounts of ten thousand usual, and what a row misses beside them looked like rounding.
+TEST(Soak, WhatARowMissesIsJudgedByUsualAmountsAndNotByLimitsThatStandForNone) {
+  for (const std::uint64_t seed :
+       {8240,  10918, 11682, 17346, 22506, 22790, 42476, 43880, 49518, 51186, 51776,
+        55534, 56294, 56913, 82650, 86414, 86920, 91386, 92932, 97136, 99240})
+    (void)isAnsweredRightly(seed);
+}
+
+// The costs are above 0 and so are the amounts: nothing falls for ever, however far away the answer lies.
+TEST(Soak, AProgramWhoseCostHasALeastIsNeverCalledUnbounded) {
+  for (const std::uint64_t seed : {47987, 65819, 72778}) {
+    const Program program = hardProgram(seed).program;
+    EXPECT_NE(solver::solve(program).status, Status::Unbounded) << seed;
+    EXPECT_NE(solver::solve(shortfallAsObjective(program)).status, Status::Unbounded) << seed;
+    (void)isAnsweredRightly(seed);
+  }
+}
+
+// All rows meet in one point: a trace of 1e-9 missed would be worth 5e-4 of the objective.
+TEST(Soak, WhereNothingNeedBeMissedNothingIs) {
+  EXPECT_TRUE(isAnsweredRightly(73465));
+}
+
+TEST(Soak, AnAnswerWhoseMultiplierIsRoundingIsTheLeastCostOfOtherSolversToo) {
+  EXPECT_TRUE(isAnsweredRightly(98250));
 }
 
 }  // namespace

@@ -107,6 +107,24 @@ TEST(LinearSolver, SaysWhereNothingLimitsTheObjective) {
   EXPECT_NEAR(solver.x()[1], 7.0, 1e-12);
 }
 
+// A number of a rule that is a million times too large, and two foods without a limit: 1e6 x - y <= -0.005 is
+// met by 0.005 of y. Beside amounts of ten thousand, which only the limits speak of that stand for none, the
+// rule looked held by nothing at all.
+TEST(LinearSolver, JudgesARuleByUsualAmountsAndNotByLimitsThatStandForNone) {
+  Program program = twoFoods();
+  program.rows << 1e6, -1.0;
+  program.rowLower[0] = -kInfinity;
+  program.rowUpper[0] = -0.005;
+  program.upper.setConstant(kInfinity);
+  program.step.setZero(2);
+  const Solution solution = solve(program);
+  ASSERT_EQ(solution.status, Status::Optimal) << solution.reason;
+  EXPECT_NEAR(solution.x[0], 0.0, 1e-12);
+  EXPECT_NEAR(solution.x[1], 0.005, 1e-12);
+  EXPECT_NEAR(solution.violation, 0.0, 1e-9);
+  EXPECT_NEAR(solution.objective, 0.02, 1e-12);
+}
+
 TEST(LinearSolver, VerifiesItsAnswerToThousandsOfPrograms) {
   constexpr std::array<std::array<Eigen::Index, 2>, 6> kSizes = {
       {{3, 4}, {4, 6}, {6, 12}, {12, 31}, {25, 20}, {25, 53}}};

@@ -8,6 +8,8 @@
 namespace tarebowl::solver {
 namespace {
 
+constexpr std::chrono::minutes kPatience{30};  // nodes end these searches, however slow the machine is
+
 /// Large enough that both threads have work: some thousand nodes.
 Program largeProgram(unsigned seed, bool linear) {
   std::mt19937 random(seed);
@@ -21,8 +23,8 @@ TEST(WholeStepsLimits, OneThreadAndTwoWalkTheSameNodesToTheSameAnswer) {
     for (const bool linear : {false, true}) {
       SCOPED_TRACE(testing::Message() << "seed " << seed << " linear " << linear);
       const Program program = largeProgram(seed, linear);
-      const Solution alone = solve(program, {.threads = 1});
-      const Solution together = solve(program, {.threads = 2});
+      const Solution alone = solve(program, {.deadline = kPatience, .threads = 1});
+      const Solution together = solve(program, {.deadline = kPatience, .threads = 2});
       ASSERT_EQ(alone.status, Status::Optimal);
       ASSERT_EQ(together.status, Status::Optimal);
       EXPECT_EQ(alone.nodes, together.nodes);
@@ -38,11 +40,11 @@ TEST(WholeStepsLimits, ASearchCutShortKeepsItsBestAnswerAndAGapThatReachesTheTru
   for (unsigned seed = 1; seed <= 12; ++seed) {
     SCOPED_TRACE(testing::Message() << "seed " << seed);
     const Program program = largeProgram(seed, false);
-    const Solution full = solve(program);
+    const Solution full = solve(program, {.deadline = kPatience});
     ASSERT_EQ(full.status, Status::Optimal);
     ASSERT_EQ(full.gap, 0.0);
     for (const std::int64_t nodes : {20, 100, 500}) {
-      const Solution cut = solve(program, {.nodes = nodes});
+      const Solution cut = solve(program, {.deadline = kPatience, .nodes = nodes});
       ASSERT_EQ(cut.status, Status::Optimal);
       EXPECT_LE(hardViolation(program, cut.x), 1e-9);
       EXPECT_GE(cut.violation, full.violation * (1.0 - 2e-6) - 2e-9);
