@@ -189,7 +189,9 @@ void AnimalsRoom::showRight() {
       closed ? tr("The animals stand in a collection, beside its foods. None is open.")
       : desk_->isReading()
           ? tr("Reading the animals…")
-          : tr("There is no animal in this collection yet. Begin with a species: “Add” at the left."));
+          : tr("There is no animal in this collection yet. Animals stand by species and group, with their "
+               "masses, energy "
+               "need and the targets that diets are judged by. Begin with a species: “Add” at the left."));
   if (!desk_->page())
     panes_->setCurrentWidget(start_);
   else if (desk_->page()->group)

@@ -3,7 +3,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """A keeper weighs in a section's bowls in the real window, with number keys and Enter alone.
 
-keeper_by_keys.py TAREBOWL: starts a display of its own, opens the invented sample as a first start does, goes to
+keeper_by_keys.py TAREBOWL: starts a display of its own, opens the invented sample by the first way in of a first start, goes to
 the kitchen, types each weight and reads from the collection, with the command line, that it was kept. Exits with 77
 (skipped) where there is no Xvfb or xdotool.
 """
@@ -104,8 +104,10 @@ def main(program):
                "XDG_RUNTIME_DIR": home, "DISPLAY": display.name, "QT_QPA_PLATFORM": "xcb", "LC_ALL": "C.UTF-8"}
         window = subprocess.Popen([program, "--theme", "light"], env=own)
         try:
-            shown = wait_until("the window is there", lambda: display.window("brackenmere"))
+            shown = wait_until("the window is there", lambda: display.window("Tarebowl"))
             display.keys("windowfocus", "--sync", shown[-1])
+            display.keys("key", "space")
+            wait_until("the sample is open", lambda: display.window("brackenmere"))
             display.keys("key", "ctrl+5")
             weigh_in(display, Kitchen(program, home + "/data/Tarebowl/brackenmere.tarebowl"), "Reptiles and Bats")
         finally:
