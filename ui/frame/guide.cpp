@@ -26,14 +26,20 @@ GuideFlow designOfADiet() {
   return {
       Guide::tr("A nutritionist designs the first diet of a species"),
       {{kAnimals,
-        Guide::tr("The gardens took in lowland streaked tenrecs, and nobody has designed their diet "
-                  "yet. Type “streaked” into *Find an animal* and press Enter. (A species of your own "
-                  "is begun by *Add*.)")},
+        Guide::tr(
+            "The gardens took in lowland streaked tenrecs, and nobody has designed their diet "
+            "yet. Type “streaked tenrecs” into *Find an animal* and press Enter. (A species of your own "
+            "is begun by *Add*.)")},
        {kAnimals, Guide::tr("Choose *energy need*: it is worked out step by step, and each number names its "
                             "source or is the house's own. Press F1 on any of them.")},
        {kAnimals,
         Guide::tr("Choose *targets*: what a diet of this group is judged by. Each says where it was "
                   "stated. What comes from a model species is a starting point, not a requirement.")},
+       {kAnimals, Guide::tr("These targets are a draft: nobody has decided on them. Press *Put in force…*; "
+                            "in a real house that is "
+                            "the nutritionist's decision.")},
+       {kAnimals, Guide::tr("Say why in *Reason* and press Enter. From today on the group's diets are judged "
+                            "by these targets.")},
        {kAnimals, Guide::tr("Press *Design a diet*. It opens on the desk in Diets, empty.")},
        {kDiets,
         Guide::tr("Type part of a food's name into *Add a food* and press Enter: “cricket”. Then add "
@@ -79,7 +85,10 @@ GuideFlow aMorningInTheKitchen() {
 GuideFlow aReviewOfCalcium() {
   return {
       Guide::tr("A vet reviews calcium and looks back"),
-      {{kHealth, Guide::tr("Choose the bearded dragons in *Groups and animals*.")},
+      {{kHealth,
+        Guide::tr(
+            "Choose the bearded dragons in *Groups and animals*. *How far back* says how many days up to "
+            "today are looked at; the feeding of the sample ends on 24 November 2026.")},
        {kHealth,
         Guide::tr("*Calcium review* sets calcium, phosphorus, Ca:P and vitamin D as eaten against their "
                   "targets, in *Calcium against its targets*. Days that nobody weighed widen the range.")},

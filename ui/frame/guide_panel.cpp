@@ -57,7 +57,6 @@ GuidePanel::GuidePanel(QWidget* parent)
   layout->addLayout(foot);
   setFixedWidth(kWidth);
   setMinimumHeight(kHeight);
-  setFocusProxy(next_);
   connect(flow_, &QComboBox::activated, this, [this] { go(0); });
   connect(back_, &QPushButton::clicked, this, [this] { go(step_ - 1); });
   connect(next_, &QPushButton::clicked, this, [this] { go(step_ + 1); });
@@ -78,7 +77,7 @@ void GuidePanel::begin() {
   show();
   raise();
   activateWindow();
-  setFocus();
+  (next_->isEnabled() ? next_ : show_)->setFocus();
 }
 
 void GuidePanel::go(int step) {

@@ -69,13 +69,12 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       help_(new Help(*this)),
       today_(new TodayRoom(*collection_, today)),
       foods_(new FoodsRoom(*collection_, files_, dialogs)),
-      animals_(new AnimalsRoom(*collection_, files_, today)),
+      animals_(new AnimalsRoom(*collection_, today)),
       diets_(new DietsRoom(std::move(solve), *collection_, dialogs, today)),
       kitchen_(new KitchenRoom(*collection_, dialogs, today)),
       intake_(new IntakeRoom(*collection_, dialogs, today)),
       health_(new HealthRoom(*collection_, std::move(dialogs), today)) {
   setWindowIcon(programIcon());
-  build();
   addRoom(kTodayNumber, tr("Today"), QStringLiteral("today"), *today_);
   addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
   addRoom(kAnimalsNumber, tr("Animals"), QStringLiteral("animals"), *animals_);
@@ -88,6 +87,8 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
   wireStart();
   wireHelp();
   wireToday();
+  build();  // last: Tab goes through the rail, the room and the status line in the order in which they come
+            // here
   goToRoom(kTodayNumber);
 }
 
@@ -235,8 +236,6 @@ void MainWindow::wireToday() {
 void MainWindow::addRoom(int number, const QString& name, const QString& iconName, Room& room) {
   rail_->addRoom(number, name, iconName);
   stack_->addWidget(&room);
-  QWidget::setTabOrder(rail_, &room);
-  QWidget::setTabOrder(&room, status_);
   rooms_.push_back({number, name, &room});
   connect(&room, &Room::stateChanged, this, [this, &room] {
     if (number_ != 0 && &room == &current()) showRoom();
@@ -334,6 +333,21 @@ void MainWindow::showState() {
   status_->show(state);
   setWindowTitle(state.file.isEmpty() ? tr("Tarebowl")
                                       : tr("%1 (%2) – Tarebowl").arg(state.title, state.file));
+}
+
+/// Qt would jump from before a room to the control that the room hands its focus to, past those above it.
+bool MainWindow::focusNextPrevChild(bool next) {
+  QWidget* from = focusWidget() != nullptr ? focusWidget() : this;
+  const auto step = [next](const QWidget* widget) {
+    return next ? widget->nextInFocusChain() : widget->previousInFocusChain();
+  };
+  for (QWidget* to = step(from); to != from; to = step(to)) {
+    const bool takesTab = (to->focusPolicy() & Qt::TabFocus) != 0 && to->focusProxy() == nullptr;
+    if (!takesTab || !to->isEnabled() || !to->isVisibleTo(this) || to->window() != this) continue;
+    to->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    return true;
+  }
+  return false;
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -40,9 +40,8 @@ QStringList cellTexts(const QAbstractItemView& view) {
   QStringList texts;
   const int column = cell.column();
   const QString title = view.model()->headerData(column, Qt::Horizontal).toString();
-  const QString tip = view.model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString();
-  const bool hasTitle = view.model()->columnCount(cell.parent()) > 1 && !title.isEmpty();
-  if (hasTitle) texts << (tip.isEmpty() || tip == title ? title : title + QStringLiteral(": ") + plain(tip));
+  const QString tip = plain(view.model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString());
+  if (!tip.isEmpty() && tip != title) texts << (title.isEmpty() ? tip : title + QStringLiteral(": ") + tip);
   const QString ofCell = plain(cell.data(Qt::ToolTipRole).toString());
   if (!ofCell.isEmpty()) texts << ofCell;
   return texts;
@@ -50,7 +49,8 @@ QStringList cellTexts(const QAbstractItemView& view) {
 
 QString partTextOf(const QWidget& control) {
   for (const QWidget* part = &control; part != nullptr; part = part->parentWidget()) {
-    const QString text = partText(*part->metaObject());
+    const QString text = part == &control || part->whatsThis().isEmpty() ? partText(*part->metaObject())
+                                                                         : plain(part->whatsThis());
     if (!text.isEmpty()) return text;
   }
   return {};

@@ -44,6 +44,7 @@ void RoomHint::addText(const QString& text) {
   auto* label = new QLabel(text);
   label->setWordWrap(true);
   add(*label);
+  column_->insertSpacing(column_->count() - 1, 6);
 }
 
 QPushButton& RoomHint::addWay(const QString& name, const QString& what) {

@@ -98,7 +98,7 @@ TEST_F(GuideTest, ANutritionistDesignsTheFirstDietOfASpecies) {
   DietsRoom& diets = window.diets();
   const auto nothing = [] {};
   follow(0, {[this] {
-               type("Find an animal", "streaked");
+               type("Find an animal", "streaked tenrecs");
                ASSERT_TRUE(window.animals().desk().page() && window.animals().desk().page()->group);
                EXPECT_EQ(window.animals().desk().page()->group->record.code, "streaked-tenrecs");
              },
@@ -106,6 +106,13 @@ TEST_F(GuideTest, ANutritionistDesignsTheFirstDietOfASpecies) {
              [this] {
                press("targets");
                EXPECT_THAT(saidIn(window), HasSubstr("model"));
+             },
+             [this] { press("Put in force…"); },
+             [this] {
+               type("Reason", "to begin with");
+               ASSERT_TRUE(QTest::qWaitFor(
+                   [this] { return controlInSight(window, QStringLiteral("Design a diet"))->isEnabled(); },
+                   10'000));
              },
              [this, &diets] {
                press("Design a diet");
