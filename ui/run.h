@@ -13,8 +13,9 @@ struct WhatToOpen {
   bool sample = false;                          ///< the invented sample
 };
 
-/// Opens the window, as it was left, and returns the program's exit status. `--theme light` or `--theme dark` in the arguments, or the same words
-/// in TAREBOWL_THEME, set the theme; else it is as last chosen, or follows the desktop.
+/// Opens the window, as it was left, and returns the program's exit status. `--theme light` or `--theme dark`
+/// in the arguments, or the same words in TAREBOWL_THEME, set the theme; else it is as last chosen, or
+/// follows the desktop.
 int run(int argc, char** argv, const WhatToOpen& what);
 
 }  // namespace tarebowl::ui
