@@ -31,10 +31,16 @@ double depletion(const EatenItem& item) {
   return -std::log1p(-item.eaten->value() / item.offered);
 }
 
-const EatenItem* itemOf(const EatenBowl& bowl, const std::string& food) {
-  const auto found = std::ranges::find_if(
-      bowl.items, [&](const EatenItem& item) { return item.food == food && isOffered(item); });
-  return found == bowl.items.end() ? nullptr : &*found;
+/// Bowls have their foods mostly in one order: looked for from where the last one stood on.
+const EatenItem* itemOf(const EatenBowl& bowl, const std::string& food, std::size_t& next) {
+  const std::size_t count = bowl.items.size();
+  for (std::size_t k = 0; k < count; ++k) {
+    const std::size_t i = (next + k) % count;
+    if (bowl.items[i].food != food || !isOffered(bowl.items[i])) continue;
+    next = i + 1;
+    return &bowl.items[i];
+  }
+  return nullptr;
 }
 
 /// Bowls x foods.
@@ -100,9 +106,11 @@ class ChoiceMaker {
     if (compared_.empty()) return depletions;
     for (const EatenBowl* bowl : bowls_) {
       std::vector<double> row;
+      row.reserve(compared_.size());
       bool emptied = false;
+      std::size_t next = 0;
       for (const std::size_t food : compared_) {
-        const EatenItem* item = itemOf(*bowl, choice_.foods[food].food);
+        const EatenItem* item = itemOf(*bowl, choice_.foods[food].food, next);
         if (item == nullptr || !item->eaten) break;
         emptied = emptied || isEatenUp(*item);
         row.push_back(isEatenUp(*item) ? 0.0 : depletion(*item));
@@ -127,6 +135,8 @@ class ChoiceMaker {
         sums[i] += row[i];
         all += row[i];
       }
+    const bool isEnough = depletions.size() >= kBowlsForInterval;
+    const double t = isEnough ? quantileFor(depletions.size()) : 0.0;
     for (std::size_t i = 0; i < compared_.size(); ++i) {
       FoodChoice& food = choice_.foods[compared_[i]];
       if (!(all > 0.0)) {
@@ -134,9 +144,8 @@ class ChoiceMaker {
         continue;
       }
       food.alpha = sums[i] / all;
-      if (depletions.size() >= kBowlsForInterval)
-        food.interval =
-            intervalOf(*food.alpha, standardError(depletions, i, *food.alpha, all), depletions.size());
+      if (isEnough)
+        food.interval = intervalOf(*food.alpha, t, standardError(depletions, i, *food.alpha, all));
     }
   }
 
@@ -152,8 +161,11 @@ class ChoiceMaker {
     return std::sqrt(squares * count / (count - 1.0)) / all;
   }
 
-  [[nodiscard]] Interval intervalOf(double alpha, double error, std::size_t bowls) const {
-    const double t = studentQuantile((1.0 + rule_.confidence) / 2.0, static_cast<double>(bowls) - 1.0);
+  [[nodiscard]] double quantileFor(std::size_t bowls) const {
+    return studentQuantile((1.0 + rule_.confidence) / 2.0, static_cast<double>(bowls) - 1.0);
+  }
+
+  static Interval intervalOf(double alpha, double t, double error) {
     if (!(alpha > 0.0 && alpha < 1.0))  // errors of weighing about an untouched food
       return {std::clamp(alpha - t * error, 0.0, 1.0), std::clamp(alpha + t * error, 0.0, 1.0)};
     const double middle = std::log(alpha / (1.0 - alpha));

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 
 namespace tarebowl::intake {
 
@@ -33,9 +34,12 @@ int animalsOf(std::span<const EatenBowl> day) {
   return most;
 }
 
-StretchFood& foodIn(std::vector<StretchFood>& foods, const std::string& code) {
-  const auto found = std::ranges::find(foods, code, &StretchFood::food);
-  return found != foods.end() ? *found : foods.emplace_back(StretchFood{.food = code});
+/// Bowls have their foods mostly in one order: looked for first where the one after the last stands.
+StretchFood& foodIn(std::vector<StretchFood>& foods, const std::string& code, std::size_t& next) {
+  if (next >= foods.size() || foods[next].food != code)
+    next = static_cast<std::size_t>(std::ranges::find(foods, code, &StretchFood::food) - foods.begin());
+  if (next == foods.size()) foods.push_back({.food = code});
+  return foods[next++];
 }
 
 diet::Diet asDiet(const Eigen::VectorXd& grams) {
@@ -54,6 +58,7 @@ struct Followed::Grams {
   Eigen::VectorXd eaten;          ///< on known days
   double knownDays = 0.0;         ///< animal days
   double allDays = 0.0;
+  std::vector<Eigen::Index> places{};  ///< in the problem, of every item of the bowls in their order
 };
 
 Followed::Followed(diet::BalanceProblem problem) : problem_(std::move(problem)) {
@@ -72,13 +77,16 @@ std::size_t Followed::placeOf(const std::string& food) const {
 Followed::Grams Followed::gramsOf(std::span<const EatenBowl> bowls) const {
   // The last place is that of foods that the problem lacks.
   const auto places = static_cast<Eigen::Index>(problem_.foods.size()) + 1;
-  Grams grams{Eigen::VectorXd::Zero(places), Eigen::VectorXd::Zero(places), Eigen::VectorXd::Zero(places)};
+  Grams grams{.offered = Eigen::VectorXd::Zero(places),
+              .offeredAlways = Eigen::VectorXd::Zero(places),
+              .eaten = Eigen::VectorXd::Zero(places)};
   eachDay(bowls, [&](std::span<const EatenBowl> day, bool known) {
     grams.allDays += animalsOf(day);
     if (known) grams.knownDays += animalsOf(day);
     for (const EatenBowl& bowl : day)
       for (const EatenItem& item : bowl.items) {
         const auto place = static_cast<Eigen::Index>(placeOf(item.food));
+        grams.places.push_back(place);
         grams.offeredAlways[place] += item.offered;
         if (!known) continue;
         grams.offered[place] += item.offered;
@@ -100,15 +108,15 @@ double Followed::measuringSd(const diet::Measure& measure, const Grams& grams, d
   const double whole = measure.whole.at(grams.eaten) * grams.knownDays;
   const Eigen::VectorXd moves = (measure.part.perGram - value * measure.whole.perGram) / whole;
   double variance = 0.0;
+  auto place = grams.places.begin();
   eachDay(bowls, [&](std::span<const EatenBowl> day, bool known) {
-    if (!known) return;
     for (const EatenBowl& bowl : day) {
+      const auto places = std::span(place, bowl.items.size());
+      place += static_cast<std::ptrdiff_t>(bowl.items.size());
+      if (!known) continue;
       Uncertain moved;  // bowls share no error of measuring
-      for (const EatenItem& item : bowl.items) {
-        const std::size_t place = placeOf(item.food);
-        if (place < problem_.foods.size())
-          moved.addScaled(*item.eaten, moves[static_cast<Eigen::Index>(place)]);
-      }
+      for (std::size_t i = 0; i < places.size(); ++i)
+        if (places[i] < moves.size()) moved.addScaled(*bowl.items[i].eaten, moves[places[i]]);
       const double sd = moved.sd();
       variance += sd * sd;
     }
@@ -123,14 +131,16 @@ IntakeStretch Followed::over(quantity::Date from, quantity::Date until,
     ++stretch.days;
     stretch.daysKnown += known ? 1 : 0;
     stretch.bowlsKnown += known ? day.size() : 0;
-    for (const EatenBowl& bowl : day)
+    for (const EatenBowl& bowl : day) {
+      std::size_t next = 0;
       for (const EatenItem& item : bowl.items) {
-        StretchFood& food = foodIn(stretch.foods, item.food);
+        StretchFood& food = foodIn(stretch.foods, item.food, next);
         ++(item.eaten ? food.bowls : food.bowlsNotKnown);
         if (!known) continue;
         food.offered += item.offered;
         food.eaten += item.eaten->value();
       }
+    }
   });
   if (stretch.days == 0) return stretch;
   const Grams grams = gramsOf(bowls);

@@ -74,21 +74,26 @@ PanBook::PanBook(std::span<const WaterPan> pans, BorrowRule rule, std::vector<st
     }
 }
 
+void PanBook::DayMean::add(double lossOfPan, double sd) {
+  ++pans;
+  loss += lossOfPan;
+  scaleVariance += sd * sd;
+}
+
+void PanBook::DayMean::divide() {
+  const auto count = static_cast<double>(pans);
+  loss /= count;
+  scaleVariance /= count * count;
+}
+
 std::vector<PanBook::DayMean> PanBook::dayMeans(std::span<const Loss> losses, const std::string* food) {
   std::vector<DayMean> means;
   for (const Loss& loss : losses) {
     if (food != nullptr && loss.food != *food) continue;
     if (means.empty() || means.back().day != loss.day) means.push_back({.day = loss.day});
-    DayMean& mean = means.back();
-    ++mean.pans;
-    mean.loss += loss.loss;
-    mean.scaleVariance += loss.sd * loss.sd;
+    means.back().add(loss.loss, loss.sd);
   }
-  for (DayMean& mean : means) {
-    const auto pans = static_cast<double>(mean.pans);
-    mean.loss /= pans;
-    mean.scaleVariance /= pans * pans;
-  }
+  for (DayMean& mean : means) mean.divide();
   return means;
 }
 
@@ -108,10 +113,19 @@ void PanBook::learnScatter(Shelf& shelf) {
   shelf.dayToDay = between.sd();
 }
 
-std::vector<PanBook::DayMean> PanBook::nearest(const Shelf& shelf, int day, const std::string* food,
-                                               int daysApart) const {
-  const auto first = std::ranges::lower_bound(shelf.losses, day - daysApart, {}, &Loss::day);
-  const auto last = std::ranges::upper_bound(shelf.losses, day + daysApart, {}, &Loss::day);
+std::optional<PanBook::DayMean> PanBook::meanOn(const Shelf& shelf, int day, const std::string* food) {
+  DayMean mean{.day = day};
+  for (auto at = std::ranges::lower_bound(shelf.losses, day, {}, &Loss::day);
+       at != shelf.losses.end() && at->day == day; ++at)
+    if (food == nullptr || at->food == *food) mean.add(at->loss, at->sd);
+  if (mean.pans == 0) return std::nullopt;
+  mean.divide();
+  return mean;
+}
+
+std::vector<PanBook::DayMean> PanBook::nearest(const Shelf& shelf, int day, const std::string* food) const {
+  const auto first = std::ranges::lower_bound(shelf.losses, day - rule_.daysApart, {}, &Loss::day);
+  const auto last = std::ranges::upper_bound(shelf.losses, day + rule_.daysApart, {}, &Loss::day);
   std::vector<DayMean> near = dayMeans({first, last}, food);
   const auto apart = [&](const DayMean& mean) { return std::abs(mean.day - day); };
   // Asked for every leftover: a sort that takes no room of its own. Of days as far apart the earlier goes
@@ -154,18 +168,18 @@ std::optional<WaterChange> PanBook::find(const std::string& place, quantity::Dat
   const auto found = ofPlace->second.find(foodClass);
   if (found == ofPlace->second.end()) return std::nullopt;
   const int number = dayNumber(day);
-  for (const std::string* only : {&food, static_cast<const std::string*>(nullptr)}) {
-    if (only != nullptr && !found->second.namesFoods) continue;
-    const std::vector<DayMean> near = nearest(found->second, number, only, 0);
-    const WaterFrom from = only == nullptr ? WaterFrom::SameClass : WaterFrom::SameFood;
-    if (!near.empty()) return pooled(near, number, from, found->second);
-  }
-  for (const std::string* only : {&food, static_cast<const std::string*>(nullptr)}) {
-    if (only != nullptr && !found->second.namesFoods) continue;
-    const std::vector<DayMean> near = nearest(found->second, number, only, rule_.daysApart);
-    const WaterFrom from = only == nullptr ? WaterFrom::SameClassOtherDays : WaterFrom::SameFoodOtherDays;
-    if (!near.empty()) return pooled(near, number, from, found->second);
-  }
+  const Shelf& shelf = found->second;
+  const std::string* const only = shelf.namesFoods ? &food : nullptr;
+  if (only != nullptr)
+    if (const auto ofDay = meanOn(shelf, number, only))
+      return pooled({&*ofDay, 1}, number, WaterFrom::SameFood, shelf);
+  if (const auto ofDay = meanOn(shelf, number, nullptr))
+    return pooled({&*ofDay, 1}, number, WaterFrom::SameClass, shelf);
+  if (only != nullptr)
+    if (const auto near = nearest(shelf, number, only); !near.empty())
+      return pooled(near, number, WaterFrom::SameFoodOtherDays, shelf);
+  if (const auto near = nearest(shelf, number, nullptr); !near.empty())
+    return pooled(near, number, WaterFrom::SameClassOtherDays, shelf);
   return std::nullopt;
 }
 

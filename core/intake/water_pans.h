@@ -96,12 +96,15 @@ class PanBook {
     double loss = 0.0;
     double scaleVariance = 0.0;
     std::size_t pans = 0;
+    void add(double lossOfPan, double sd);  ///< sums, until divide() makes means of them
+    void divide();
   };
 
   static std::vector<DayMean> dayMeans(std::span<const Loss> losses, const std::string* food);
   static void learnScatter(Shelf& shelf);
-  [[nodiscard]] std::vector<DayMean> nearest(const Shelf& shelf, int day, const std::string* food,
-                                             int daysApart) const;
+  /// Asked for every leftover: takes no room of its own. food null: of any.
+  static std::optional<DayMean> meanOn(const Shelf& shelf, int day, const std::string* food);
+  [[nodiscard]] std::vector<DayMean> nearest(const Shelf& shelf, int day, const std::string* food) const;
   static WaterChange pooled(std::span<const DayMean> near, int day, WaterFrom from, const Shelf& shelf);
 
   BorrowRule rule_;

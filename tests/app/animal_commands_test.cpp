@@ -6,6 +6,7 @@
 #include "core/store/verbs.h"
 #include "core/transfer/herd_import.h"
 #include "tests/app/program.h"
+#include "tests/source_dir.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The man page says what the program's own help says.
 #include "tests/app/program.h"
+#include "tests/source_dir.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -3,6 +3,7 @@
 #include "tests/app/own_collections.h"
 
 #include "tests/app/program.h"
+#include "tests/source_dir.h"
 
 #include <filesystem>
 

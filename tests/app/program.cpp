@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/program.h"
 
+#include "tests/source_dir.h"
+
 #include <gtest/gtest.h>
 #include <sys/wait.h>
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/architecture/file_rules.h"
 
+#include "tests/source_dir.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 

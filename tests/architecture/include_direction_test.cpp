@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/architecture/include_rules.h"
+#include "tests/source_dir.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
 #include <random>
 
 namespace tarebowl::faults {
@@ -32,10 +33,16 @@ void workOnAndOn(const fs::path& file, int first, const Child::Tell& tell) {
 /// A kitchen whose writer is killed again and again.
 class KilledKitchen : public testing::Test {
  protected:
-  void begin(const fs::path& kitchen) {
+  /// Also tells how long a writer lives here at most: it opens and writes a few steps, however slow the
+  /// machine is now.
+  microseconds begin(const fs::path& kitchen) {
     file = kitchen;
-    written = 0;
     makeKitchen(file);
+    constexpr int kSteps = 4;
+    const auto start = std::chrono::steady_clock::now();
+    Collection collection = Collection::open(file, kNow);
+    for (written = 0; written < kSteps; ++written) writeStep(collection, written);
+    return std::chrono::duration_cast<microseconds>(std::chrono::steady_clock::now() - start);
   }
   void killWriter(microseconds after) {
     Child child([&](const Child::Tell& tell) { workOnAndOn(file, written, tell); });
@@ -64,11 +71,13 @@ class KilledKitchen : public testing::Test {
 TEST_F(KilledKitchen, WeightsLeftoversAndEditsAreThereAfterEveryDeathAndNoneByHalves) {
   const OwnFolder folder;
   std::mt19937 random(20261126);
-  std::uniform_int_distribution<int> delay(0, 60'000);
+  microseconds life{};
   constexpr int kDeathsOfOne = 20;  // a kitchen that has grown takes long to read through
   const int count = deaths(40);
   for (int death = 0; death < count && !HasFatalFailure(); ++death) {
-    if (death % kDeathsOfOne == 0) begin(folder / (std::to_string(death / kDeathsOfOne) + ".tarebowl"));
+    if (death % kDeathsOfOne == 0)
+      life = begin(folder / (std::to_string(death / kDeathsOfOne) + ".tarebowl"));
+    std::uniform_int_distribution<microseconds::rep> delay(0, 2 * life.count());
     killWriter(microseconds(delay(random)));
     if (death % kDeathsOfOne == kDeathsOfOne - 1 || death + 1 == count) expectAll();
   }

@@ -3,6 +3,7 @@
 #include "tests/reference/ifct_table.h"
 
 #include "tests/reference/reference_data.h"
+#include "tests/source_dir.h"
 
 #include <cstdlib>
 

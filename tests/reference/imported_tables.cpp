@@ -5,6 +5,7 @@
 #include "tests/reference/ifct_table.h"
 #include "tests/reference/reference_data.h"
 #include "tests/reference/sr28.h"
+#include "tests/source_dir.h"
 
 #include <fstream>
 #include <iterator>

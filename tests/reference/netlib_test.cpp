@@ -6,6 +6,7 @@
 // it.
 #include "core/solver/solve.h"
 #include "tests/reference/mps_file.h"
+#include "tests/source_dir.h"
 
 #include <gtest/gtest.h>
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/reference/reference_data.h"
 
+#include "tests/source_dir.h"
+
 #include <csv.h>
 #include <zlib.h>
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/reference/sample_files.h"
 
+#include "tests/source_dir.h"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>

@@ -7,6 +7,7 @@
 // digits below were worked out with HiGHS and GLPK.
 #include "core/solver/solve.h"
 #include "tests/reference/reference_data.h"
+#include "tests/source_dir.h"
 
 #include <gtest/gtest.h>
 

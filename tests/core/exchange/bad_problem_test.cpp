@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/problem_json.h"
 #include "tests/core/exchange/sound_problem.h"
+#include "tests/source_dir.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

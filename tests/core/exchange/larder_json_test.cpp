@@ -3,6 +3,7 @@
 #include "core/exchange/larder_json.h"
 
 #include "core/exchange/problem_json.h"
+#include "tests/source_dir.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

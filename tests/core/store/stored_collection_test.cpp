@@ -7,6 +7,7 @@
 #include "tests/core/store/diets.h"
 #include "tests/core/store/larder.h"
 #include "tests/core/store/old_collection.h"
+#include "tests/source_dir.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>

@@ -9,6 +9,7 @@
 #include "core/store/profile_verbs.h"
 #include "core/transfer/sample_import.h"
 #include "tests/core/store/own_folder.h"
+#include "tests/source_dir.h"
 
 namespace tarebowl::transfer {
 

@@ -5,6 +5,7 @@
 #include "core/exchange/problem_json.h"
 #include "core/store/group_reading.h"
 #include "tests/core/store/own_folder.h"
+#include "tests/source_dir.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

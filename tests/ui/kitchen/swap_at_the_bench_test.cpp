@@ -4,6 +4,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/swap_verbs.h"
 #include "core/transfer/sample_import.h"
+#include "tests/source_dir.h"
 #include "tests/ui/kitchen/example_kitchen.h"
 #include "tests/ui/kitchen/pretend_scale.h"
 #include "ui/kitchen/kitchen_room.h"

@@ -3,6 +3,7 @@
 #include "tests/ui/shared/sample_in_room.h"
 
 #include "core/transfer/sample_import.h"
+#include "tests/source_dir.h"
 #include "ui/shared/paths.h"
 
 #include <QAbstractButton>

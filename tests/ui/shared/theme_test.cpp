@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/theme.h"
 
+#include "tests/source_dir.h"
+
 #include <QApplication>
 #include <QDirIterator>
 #include <QFile>
