@@ -14,15 +14,17 @@ namespace {
 
 struct WindowWords {
   std::string file;
+  bool sample = false;
   std::string theme;  // checked here, read by the window itself
 };
 
 void defineWindow(CLI::App& app, WindowWords& words) {
   app.set_version_flag("--version", "tarebowl " TAREBOWL_VERSION);
   app.set_help_flag("--help,-h", "Print this help");
-  app.add_option(
-      "FILE", words.file,
-      "Open the window on this collection (*.tarebowl) or problem file (default: the invented sample)");
+  CLI::Option* file = app.add_option("FILE", words.file,
+                                     "Open the window on this collection (*.tarebowl) or problem file "
+                                     "(default: the collection that was open last)");
+  app.add_flag("--sample", words.sample, "Open the window on the invented sample")->excludes(file);
   app.add_option("--theme", words.theme, "Theme of the window, where it is not to follow the desktop")
       ->check(CLI::IsMember({"light", "dark"}));
   app.require_subcommand(0, 1);
@@ -59,7 +61,9 @@ Asked parseCommandLine(int argc, const char* const* argv) {
     return answerTo(app, request);
   }
   if (chosen) return chosen;
-  return window.file.empty() ? OpenWindow{} : OpenWindow{window.file};
+  OpenWindow answer{.sample = window.sample};
+  if (!window.file.empty()) answer.file = window.file;
+  return answer;
 }
 
 }  // namespace tarebowl::app

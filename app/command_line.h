@@ -11,9 +11,10 @@
 
 namespace tarebowl::app {
 
-/// The window on this file, or on what it knows itself.
+/// The window on this file, on the invented sample, or on what it knows itself.
 struct OpenWindow {
   std::optional<std::string> file{};
+  bool sample = false;
 };
 
 /// Help or version.

@@ -16,8 +16,7 @@ using namespace tarebowl::app;
 
 int answer(const Asked& asked, int argc, char** argv, const Streams& streams) {
   if (const auto* command = std::get_if<Run>(&asked)) return (*command)(streams);
-  if (const auto* window = std::get_if<OpenWindow>(&asked))
-    return openWindow(window->file, argc, argv, streams);
+  if (const auto* window = std::get_if<OpenWindow>(&asked)) return openWindow(*window, argc, argv, streams);
   streams.out << std::get<ShowText>(asked).text;
   return kDone;
 }

@@ -4,13 +4,13 @@
 
 #include "app/solve_command.h"
 #include "core/exchange/problem_json.h"
+#include "core/transfer/sample_place.h"
 
 #ifdef TAREBOWL_HAS_UI
 #include "ui/run.h"
 #endif
 
 #include <algorithm>
-#include <array>
 #include <cstdlib>
 #include <ostream>
 #include <string>
@@ -32,10 +32,9 @@ bool hasDisplay() {
 #endif
 }
 
-int show([[maybe_unused]] int argc, [[maybe_unused]] char** argv,
-         [[maybe_unused]] const std::optional<std::filesystem::path>& file) {
+int show([[maybe_unused]] int argc, [[maybe_unused]] char** argv, [[maybe_unused]] const OpenWindow& what) {
 #ifdef TAREBOWL_HAS_UI
-  return ui::run(argc, argv, file);
+  return ui::run(argc, argv, {.file = what.file, .sample = what.sample});
 #else
   return kInternalFailure;
 #endif
@@ -52,22 +51,19 @@ std::optional<std::string_view> windowIsMissing() {
 }
 
 std::optional<std::filesystem::path> samplePath() {
-  constexpr std::array<std::string_view, 2> kPlaces{TAREBOWL_SOURCE_DIR "/sample-data",
-                                                    TAREBOWL_DATA_DIR "/sample-data"};
-  for (const std::string_view place : kPlaces) {
-    std::filesystem::path file = std::filesystem::path(place) / "tenrec-hedgehog.json";
-    std::error_code ignored;
-    if (std::filesystem::is_regular_file(file, ignored)) return file;
-  }
+  std::filesystem::path file = transfer::sampleFolder() / "tenrec-hedgehog.json";
+  std::error_code ignored;
+  if (std::filesystem::is_regular_file(file, ignored)) return file;
   return std::nullopt;
 }
 
-int openWindow(std::optional<std::filesystem::path> file, int argc, char** argv, const Streams& streams) {
+int openWindow(const OpenWindow& what, int argc, char** argv, const Streams& streams) {
+  std::optional<std::filesystem::path> file = what.file;
   const auto reason = windowIsMissing();
   if (!reason) {
     if (file && file->extension() != ".tarebowl")
       (void)exchange::readProblem(*file);  // a file that cannot be read is said before any window opens
-    return show(argc, argv, file);         // the window itself knows what to open where nothing is named
+    return show(argc, argv, what);         // the window itself knows what to open where nothing is named
   }
   if (!file) file = samplePath();
   if (!file) {

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/streams.h"
+#include "app/command_line.h"
 
 #include <filesystem>
 #include <optional>
@@ -12,8 +12,7 @@ namespace tarebowl::app {
 
 /// Opens the window on a file, or on what it knows itself where there is none. Where there is no window to
 /// open, says so in one line and solves the file in the terminal instead.
-[[nodiscard]] int openWindow(std::optional<std::filesystem::path> file, int argc, char** argv,
-                             const Streams& streams);
+[[nodiscard]] int openWindow(const OpenWindow& what, int argc, char** argv, const Streams& streams);
 
 /// Why no window can be opened here: "there is no display"; nothing where one can.
 [[nodiscard]] std::optional<std::string_view> windowIsMissing();

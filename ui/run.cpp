@@ -29,8 +29,9 @@ ThemeChoice themeChoice(const QStringList& arguments) {
   return themeNamed(qEnvironmentVariable("TAREBOWL_THEME"));
 }
 
-/// All of a screen that is hardly larger than the window: its frame takes room too.
-void showOnScreen(QWidget& window) {
+/// As it was left; at first all of a screen that is hardly larger than the window: its frame takes room too.
+void showOnScreen(MainWindow& window) {
+  if (window.takeItsPlace()) return window.show();
   constexpr QSize kFrame{16, 40};
   const QSize room = window.screen()->availableSize() - kFrame;
   if (room.width() < window.width() || room.height() < window.height())
@@ -41,14 +42,18 @@ void showOnScreen(QWidget& window) {
 
 }  // namespace
 
-int run(int argc, char** argv, const std::optional<std::filesystem::path>& file) {
+int run(int argc, char** argv, const WhatToOpen& what) {
   QApplication application(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Tarebowl"));
   ThemeChoice theme = themeChoice(QApplication::arguments());
   if (theme == ThemeChoice::System) theme = Preferences().theme();
   applyTheme(application, theme);
+  QGuiApplication::setDesktopFileName(QStringLiteral("org.tarebowl.Tarebowl"));
   MainWindow window(&diet::solve, systemDialogs());
-  window.open(file);
+  if (what.sample)
+    window.files().openSample();
+  else
+    window.open(what.file);
   showOnScreen(window);
   return QApplication::exec();
 }

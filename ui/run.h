@@ -7,9 +7,15 @@
 
 namespace tarebowl::ui {
 
-/// Opens the window on a collection or a problem file, or on the invented sample where none is given, and
-/// returns the program's exit status. `--theme light` or `--theme dark` in the arguments, or the same words
-/// in TAREBOWL_THEME, set the theme; else it is as last chosen, or follows the desktop.
-int run(int argc, char** argv, const std::optional<std::filesystem::path>& file);
+/// What the window is to be opened on; where nothing is said, on the collection that was open last.
+struct WhatToOpen {
+  std::optional<std::filesystem::path> file{};  ///< a collection or a problem file
+  bool sample = false;                          ///< the invented sample
+};
+
+/// Opens the window, as it was left, and returns the program's exit status. `--theme light` or `--theme dark`
+/// in the arguments, or the same words in TAREBOWL_THEME, set the theme; else it is as last chosen, or
+/// follows the desktop.
+int run(int argc, char** argv, const WhatToOpen& what);
 
 }  // namespace tarebowl::ui

@@ -55,12 +55,18 @@ std::string printed(const std::vector<const char*>& words) {
   return out.str();
 }
 
-TEST(CommandLine, WithoutWordsOpensTheWindowOnTheSample) {
+TEST(CommandLine, WithoutWordsLeavesItToTheWindowWhatToOpen) {
   EXPECT_EQ(windowFile({}), std::nullopt);
 }
 
 TEST(CommandLine, WithAFileOpensTheWindowOnIt) {
   EXPECT_THAT(windowFile({"bowl.json"}), Optional(std::string("bowl.json")));
+}
+
+TEST(CommandLine, OpensTheSampleWhereItIsAskedFor) {
+  EXPECT_TRUE(std::get<OpenWindow>(parsed({"--sample"})).sample);
+  EXPECT_FALSE(std::get<OpenWindow>(parsed({})).sample);
+  EXPECT_THAT(complaintAbout({"--sample", "bowl.json"}), HasSubstr("--sample"));
 }
 
 TEST(CommandLine, LeavesTheThemeToTheWindow) {

@@ -11,7 +11,6 @@
 #include "ui/animals/new_species_page.h"
 #include "ui/animals/page_header.h"
 #include "ui/animals/species_pane.h"
-#include "ui/collection/collection_files.h"
 #include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/shared/banner.h"
@@ -41,11 +40,9 @@ Starters shippedStarters() {
 
 }  // namespace
 
-AnimalsRoom::AnimalsRoom(OpenCollection& collection, CollectionFiles& files, AnimalDesk::Clock today,
-                         QWidget* parent)
+AnimalsRoom::AnimalsRoom(OpenCollection& collection, AnimalDesk::Clock today, QWidget* parent)
     : Room(parent),
       collection_(collection),
-      files_(files),
       desk_(new AnimalDesk(collection, std::move(today), this)),
       list_(new AnimalList(*desk_)),
       header_(new PageHeader(*desk_)),
@@ -105,21 +102,10 @@ QWidget* AnimalsRoom::makeStart() {
   auto* page = new QWidget;
   startWords_ = new QLabel;
   startWords_->setWordWrap(true);
-  startButtons_ = new QWidget;
-  auto* open = new QPushButton(tr("Open a collection…"));
-  auto* sample = new QPushButton(tr("Open the invented sample"));
-  auto* buttons = new QHBoxLayout(startButtons_);
-  buttons->setContentsMargins(0, 0, 0, 0);
-  for (QPushButton* button : {sample, open}) buttons->addWidget(button);
-  buttons->addStretch(1);
-  connect(open, &QPushButton::clicked, this, [this] { files_.openByDialog(); });
-  connect(sample, &QPushButton::clicked, this, [this] { files_.openSample(); });
   auto* layout = new QVBoxLayout(page);
   layout->setContentsMargins(60, 40, 60, 10);
   layout->addStretch(1);
   layout->addWidget(startWords_);
-  layout->addSpacing(8);
-  layout->addWidget(startButtons_);
   layout->addStretch(2);
   return page;
 }
@@ -184,12 +170,12 @@ void AnimalsRoom::showRight() {
   list_->setVisible(!closed);
   if (panes_->currentWidget() == newSpecies_ && !closed) return emit stateChanged();  // it is being told
   header_->setVisible(desk_->page().has_value());
-  startButtons_->setVisible(closed);
   startWords_->setText(
-      closed ? tr("The animals stand in a collection, beside its foods. None is open.")
-      : desk_->isReading()
+      desk_->isReading()
           ? tr("Reading the animals…")
-          : tr("There is no animal in this collection yet. Begin with a species: “Add” at the left."));
+          : tr("There is no animal in this collection yet. Animals stand by species and group, with their "
+               "masses, energy "
+               "need and the targets that diets are judged by. Begin with a species: “Add” at the left."));
   if (!desk_->page())
     panes_->setCurrentWidget(start_);
   else if (desk_->page()->group)

@@ -11,7 +11,6 @@ class QStackedWidget;
 namespace tarebowl::ui {
 
 class AnimalList;
-class CollectionFiles;
 class GroupPane;
 class IndividualPane;
 class NewSpeciesPage;
@@ -24,8 +23,7 @@ class SpeciesPane;
 class AnimalsRoom : public Room {
   Q_OBJECT
  public:
-  AnimalsRoom(OpenCollection& collection, CollectionFiles& files, AnimalDesk::Clock today,
-              QWidget* parent = nullptr);
+  AnimalsRoom(OpenCollection& collection, AnimalDesk::Clock today, QWidget* parent = nullptr);
 
   [[nodiscard]] RoomState state() const override;
   [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
@@ -57,7 +55,6 @@ class AnimalsRoom : public Room {
   void complain(const Refusal& refusal);
 
   OpenCollection& collection_;
-  CollectionFiles& files_;
   AnimalDesk* desk_;
   AnimalList* list_;
   PageHeader* header_;
@@ -68,7 +65,6 @@ class AnimalsRoom : public Room {
   NewSpeciesPage* newSpecies_;
   QWidget* start_ = nullptr;
   QLabel* startWords_ = nullptr;
-  QWidget* startButtons_ = nullptr;
   QStackedWidget* panes_;
   QLabel* banner_;
 };

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/collection/collection_files.h"
 
+#include "core/transfer/sample_place.h"
 #include "ui/collection/sample_collection.h"
 #include "ui/shared/paths.h"
 
@@ -19,7 +20,8 @@ void CollectionFiles::openSample() {
 void CollectionFiles::open(const std::filesystem::path& file, bool invented) {
   const std::string at = collection_.author().at;
   if (invented)
-    return open(file, true, [=, folder = sampleFolder()] { return openOrMakeSample(file, folder, at); });
+    return open(file, true,
+                [=, folder = transfer::sampleFolder()] { return openOrMakeSample(file, folder, at); });
   open(file, file == sampleCollection(),
        [=] { return store::Collection::open(file, at, {.access = store::OpenOptions::Access::AsAllowed}); });
 }

@@ -67,6 +67,15 @@ const ShelvedDiet* DietShelf::find(const std::string& code) const {
   return found == contents_.diets.end() ? nullptr : &*found;
 }
 
+bool DietShelf::hasFedDiet() const {
+  const auto isFed = [](const store::VersionLine& version) {
+    return version.state == diet::VersionState::Approved || version.state == diet::VersionState::Retired;
+  };
+  return std::ranges::any_of(contents_.diets, [&](const ShelvedDiet& shelved) {
+    return std::ranges::any_of(shelved.versions, isFed);
+  });
+}
+
 std::string DietShelf::freeCode(const std::string& group) const {
   const std::string base = group + "-diet";
   std::string code = base;

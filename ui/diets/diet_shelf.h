@@ -36,6 +36,8 @@ class DietShelf : public QObject {
   [[nodiscard]] const ShelvedDiet* find(const std::string& code) const;
   /// A code that no diet has yet: "tenrecs-diet", "tenrecs-diet-2".
   [[nodiscard]] std::string freeCode(const std::string& group) const;
+  /// Some version was approved, and is fed or was.
+  [[nodiscard]] bool hasFedDiet() const;
   /// What was read is of the collection that is open.
   [[nodiscard]] bool isRead() const { return isRead_; }
   void read();

@@ -337,6 +337,10 @@ void DietsRoom::goTo(qint64 id) {
   chooser_->goTo(id);
 }
 
+bool DietsRoom::hasOwnFile() const {
+  return !document_->file().empty() || version_->isOpen() || banner_->isVisibleTo(this);
+}
+
 bool DietsRoom::mayLeave() {
   version_->saveNow();
   return document_->mayLeave();

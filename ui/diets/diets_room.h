@@ -62,6 +62,7 @@ class DietsRoom : public Room {
   /// Diets of the folder, then foods of the diet on the desk.
   [[nodiscard]] std::vector<FinderHit> find(const QString& partOfName, int most) const override;
   void goTo(qint64 id) override;
+  [[nodiscard]] bool hasOwnFile() const override;
   [[nodiscard]] bool mayLeave() override;
 
   [[nodiscard]] DietDesk& desk() const { return *desk_; }

@@ -3,6 +3,7 @@
 #include "ui/diets/problem_document.h"
 
 #include "core/exchange/problem_json.h"
+#include "core/transfer/sample_place.h"
 #include "ui/diets/problem_files.h"
 
 #include <QWidget>
@@ -15,7 +16,7 @@ namespace {
 
 bool liesInSample(const std::filesystem::path& file) {
   std::error_code error;
-  return std::filesystem::equivalent(file.parent_path(), sampleFolder(), error);
+  return std::filesystem::equivalent(file.parent_path(), transfer::sampleFolder(), error);
 }
 
 }  // namespace
@@ -50,7 +51,8 @@ void ProblemDocument::forget() {
 }
 
 bool ProblemDocument::openByDialog() {
-  const auto file = dialogs_.fileToOpen(window_, file_.empty() ? sampleFolder() : file_.parent_path());
+  const auto file =
+      dialogs_.fileToOpen(window_, file_.empty() ? transfer::sampleFolder() : file_.parent_path());
   return file && open(*file);
 }
 

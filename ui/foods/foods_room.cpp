@@ -15,17 +15,18 @@
 #include "ui/foods/import_desk.h"
 #include "ui/foods/import_page.h"
 #include "ui/foods/sample_form.h"
-#include "ui/foods/start_page.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/days.h"
 #include "ui/shared/format.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
+#include "ui/shared/room_hint.h"
 
 #include <QAction>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
+#include <QPushButton>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
@@ -50,7 +51,7 @@ FoodsRoom::FoodsRoom(OpenCollection& collection, CollectionFiles& files, Dialogs
       foodForm_(new FoodForm(*desk_)),
       sampleForm_(new SampleForm(*desk_)),
       reason_(new ReasonBar),
-      start_(new StartPage),
+      start_(makeHint()),
       importPage_(new ImportPage(*importDesk_, dialogs_)),
       whole_(new QStackedWidget),
       left_(new QStackedWidget),
@@ -130,9 +131,21 @@ void FoodsRoom::wire() {
   connect(&desk_->undoStack(), &QUndoStack::indexChanged, this, [this] {
     if (desk_->undoStack().index() > 0) banner_->hide();  // an emptied way back comes with a refusal
   });
-  connect(start_, &StartPage::sampleWanted, this, [this] { files_.openSample(); });
-  connect(start_, &StartPage::openWanted, this, [this] { files_.openByDialog(); });
-  connect(start_, &StartPage::emptyWanted, this, [this] { files_.createByDialog(); });
+}
+
+QWidget* FoodsRoom::makeHint() {
+  auto* hint = new RoomHint(tr("No food is in this collection yet."));
+  hint->addText(
+      tr("Foods are what diets are made of: each with its composition, the laboratory samples or "
+         "publications that say so, and what is unknown of it."));
+  connect(&hint->addWay(
+              tr("Import a table…"),
+              tr("A laboratory's or publisher's table (CSV, XLSX): it shows line by line what will happen "
+                 "before anything is written.")),
+          &QPushButton::clicked, this, &FoodsRoom::importByDialog);
+  connect(&hint->addWay(tr("Add a food"), tr("By hand: a name, then its values or a laboratory's sample.")),
+          &QPushButton::clicked, this, &FoodsRoom::addFood);
+  return hint;
 }
 
 void FoodsRoom::wireEditing() {
@@ -156,7 +169,6 @@ void FoodsRoom::wireEditing() {
 
 void FoodsRoom::wireImport() {
   connect(list_, &FoodList::importWanted, this, &FoodsRoom::importByDialog);
-  connect(start_, &StartPage::importWanted, this, &FoodsRoom::importByDialog);
   connect(importPage_, &ImportPage::otherTableWanted, this, &FoodsRoom::importByDialog);
   connect(importPage_, &ImportPage::done, this, &FoodsRoom::showFoods);
   connect(importDesk_, &ImportDesk::stageChanged, this, &Room::stateChanged);

@@ -22,7 +22,6 @@ class ImportDesk;
 class ImportPage;
 class ReasonBar;
 class SampleForm;
-class StartPage;
 
 /// The foods of the collection: the list at the left, the food itself at the right. It only wires.
 class FoodsRoom : public Room {
@@ -58,6 +57,7 @@ class FoodsRoom : public Room {
   void addActions();
   void complain(const Refusal& refusal);
   void wireEditing();
+  [[nodiscard]] QWidget* makeHint();
   void wireImport();
   void wireDoubts();
   void showRight();
@@ -81,7 +81,7 @@ class FoodsRoom : public Room {
   FoodForm* foodForm_;
   SampleForm* sampleForm_;
   ReasonBar* reason_;
-  StartPage* start_;
+  QWidget* start_;  // where there is no food yet
   ImportPage* importPage_;
   QStackedWidget* whole_;  ///< the foods, or a table on its way in
   QStackedWidget* left_;   ///< all foods, or what is doubted about them

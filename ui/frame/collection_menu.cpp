@@ -7,6 +7,7 @@
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
 
+#include <QDir>
 #include <QEvent>
 #include <QMenu>
 
@@ -31,6 +32,8 @@ CollectionMenu::CollectionMenu(QWidget* parent) : QToolButton(parent) {
   auto* menu = new QMenu(this);
   menu->addAction(tr("New collection…"), this, &CollectionMenu::newWanted);
   menu->addAction(tr("Open a collection…"), this, &CollectionMenu::openWanted);
+  openAgain_ = menu->addMenu(tr("Open again"));
+  connect(openAgain_, &QMenu::aboutToShow, this, &CollectionMenu::fillRecent);
   menu->addAction(tr("Open the invented sample"), this, &CollectionMenu::sampleWanted);
   menu->addSeparator();
   backups_ = menu->addMenu(tr("Restore a backup"));
@@ -42,6 +45,21 @@ CollectionMenu::CollectionMenu(QWidget* parent) : QToolButton(parent) {
     themes->addAction(name, this, [this, choice = choice] { emit themeWanted(choice); });
   setMenu(menu);
   inkIcon();
+}
+
+void CollectionMenu::fillRecent() {
+  openAgain_->clear();
+  for (const std::filesystem::path& file : recent_ ? recent_() : std::vector<std::filesystem::path>()) {
+    std::error_code ignored;
+    const bool isThere = std::filesystem::is_regular_file(file, ignored);
+    const QString where = QDir::toNativeSeparators(toText(file.parent_path()));
+    QAction* action =
+        openAgain_->addAction(isThere ? tr("%1 – in %2").arg(toText(file.stem()), where)
+                                      : tr("%1 – not in %2 any more").arg(toText(file.stem()), where),
+                              this, [this, file = toText(file)] { emit recentWanted(file); });
+    action->setEnabled(isThere && file != file_);
+  }
+  if (openAgain_->isEmpty()) openAgain_->addAction(tr("None was open yet"))->setEnabled(false);
 }
 
 void CollectionMenu::fillBackups() {

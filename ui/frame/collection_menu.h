@@ -8,6 +8,8 @@
 
 #include <filesystem>
 #include <functional>
+#include <utility>
+#include <vector>
 
 class QMenu;
 
@@ -21,10 +23,14 @@ class CollectionMenu : public QToolButton {
 
   /// The open collection's file, whose backups are offered; empty where none is open.
   void setCollection(const std::filesystem::path& file) { file_ = file; }
+  /// Those that were open, the last one first; asked for each time the menu opens.
+  using Recent = std::function<std::vector<std::filesystem::path>()>;
+  void setRecent(Recent recent) { recent_ = std::move(recent); }
 
  signals:
   void newWanted();
   void openWanted();
+  void recentWanted(const QString& file);
   void sampleWanted();
   void restoreWanted(const QString& backup);
   void themeWanted(tarebowl::ui::ThemeChoice choice);
@@ -33,10 +39,13 @@ class CollectionMenu : public QToolButton {
   void changeEvent(QEvent* event) override;
 
  private:
+  void fillRecent();
   void fillBackups();
   void inkIcon();
 
+  QMenu* openAgain_;
   QMenu* backups_;
+  Recent recent_;
   std::filesystem::path file_;
 };
 

@@ -4,10 +4,15 @@
 
 #include "core/intake/time_of_sheet.h"
 #include "ui/animals/animals_room.h"
+#include "ui/collection/conflict_text.h"
+#include "ui/collection/start_page.h"
+#include "ui/diets/diet_shelf.h"
 #include "ui/diets/diets_room.h"
 #include "ui/foods/foods_room.h"
 #include "ui/frame/collection_menu.h"
 #include "ui/frame/finder.h"
+#include "ui/frame/help.h"
+#include "ui/frame/help_menu.h"
 #include "ui/frame/rail.h"
 #include "ui/frame/status_line.h"
 #include "ui/health/health_room.h"
@@ -17,6 +22,7 @@
 #include "ui/shared/days.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
+#include "ui/shared/room_hint.h"
 #include "ui/today/today_room.h"
 
 #include <QApplication>
@@ -24,6 +30,7 @@
 #include <QDropEvent>
 #include <QHBoxLayout>
 #include <QMimeData>
+#include <QPushButton>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QUrl>
@@ -46,7 +53,8 @@ constexpr int kHealthNumber = 7;
 
 }  // namespace
 
-MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences, QWidget* parent)
+MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences, Clock today,
+                       QWidget* parent)
     : QWidget(parent),
       preferences_(std::move(preferences)),
       collection_(new OpenCollection(this)),
@@ -54,18 +62,19 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       damage_(*collection_, dialogs, this),
       rail_(new Rail),
       stack_(new QStackedWidget),
+      start_(new StartPage),
       status_(new StatusLine),
       finder_(new Finder(this)),
       menu_(new CollectionMenu),
-      today_(new TodayRoom(*collection_, &ui::today)),
+      help_(new Help(*this)),
+      today_(new TodayRoom(*collection_, today)),
       foods_(new FoodsRoom(*collection_, files_, dialogs)),
-      animals_(new AnimalsRoom(*collection_, files_, &ui::today)),
-      diets_(new DietsRoom(std::move(solve), *collection_, dialogs, &ui::today)),
-      kitchen_(new KitchenRoom(*collection_, dialogs, &ui::today)),
-      intake_(new IntakeRoom(*collection_, dialogs, &ui::today)),
-      health_(new HealthRoom(*collection_, std::move(dialogs), &ui::today)) {
+      animals_(new AnimalsRoom(*collection_, today)),
+      diets_(new DietsRoom(std::move(solve), *collection_, dialogs, today)),
+      kitchen_(new KitchenRoom(*collection_, dialogs, today)),
+      intake_(new IntakeRoom(*collection_, dialogs, today)),
+      health_(new HealthRoom(*collection_, std::move(dialogs), today)) {
   setWindowIcon(programIcon());
-  build();
   addRoom(kTodayNumber, tr("Today"), QStringLiteral("today"), *today_);
   addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
   addRoom(kAnimalsNumber, tr("Animals"), QStringLiteral("animals"), *animals_);
@@ -73,9 +82,14 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
   addRoom(kKitchenNumber, tr("Kitchen"), QStringLiteral("kitchen"), *kitchen_);
   addRoom(kIntakeNumber, tr("Intake"), QStringLiteral("intake"), *intake_);
   addRoom(kHealthNumber, tr("Health"), QStringLiteral("health"), *health_);
+  stack_->addWidget(start_);
   wireCollection();
+  wireStart();
+  wireHelp();
   wireToday();
-  goToRoom(kDietsNumber);
+  build();  // last: Tab goes through the rail, the room and the status line in the order in which they come
+            // here
+  goToRoom(kTodayNumber);
 }
 
 MainWindow::~MainWindow() {
@@ -129,6 +143,9 @@ void MainWindow::wireCollection() {
   rail_->addFoot(menu_);
   connect(menu_, &CollectionMenu::newWanted, this, [this] { files_.createByDialog(); });
   connect(menu_, &CollectionMenu::openWanted, this, [this] { files_.openByDialog(); });
+  menu_->setRecent([this] { return preferences_.recentCollections(); });
+  connect(menu_, &CollectionMenu::recentWanted, this,
+          [this](const QString& file) { files_.open(toPath(file)); });
   connect(menu_, &CollectionMenu::sampleWanted, this, [this] { files_.openSample(); });
   connect(menu_, &CollectionMenu::restoreWanted, this,
           [this](const QString& backup) { collection_->restore(toPath(backup)); });
@@ -138,11 +155,58 @@ void MainWindow::wireCollection() {
   });
   connect(collection_, &OpenCollection::opened, this, [this] {
     menu_->setCollection(collection_->file() ? collection_->file()->file : std::filesystem::path());
+    if (collection_->file()) start_->say({});
+    showRoom();
   });
+  connect(collection_, &OpenCollection::refused, this,
+          [this](const Refusal& refusal) { start_->say(refusalText(refusal)); });
   // Only what could be read is opened again next time.
   connect(&foods_->desk(), &FoodDesk::listChanged, this, [this] {
     if (collection_->file()) preferences_.setLastCollection(collection_->file()->file);
   });
+}
+
+void MainWindow::wireStart() {
+  connect(start_, &StartPage::sampleWanted, this, [this] { files_.openSample(); });
+  connect(start_, &StartPage::openWanted, this, [this] { files_.openByDialog(); });
+  connect(start_, &StartPage::emptyWanted, this, [this] {
+    if (files_.createByDialog()) goToRoom(kFoodsNumber);
+  });
+  connect(start_, &StartPage::importWanted, this, [this] {
+    goToRoom(kFoodsNumber);
+    foods_->importByDialog();
+  });
+}
+
+void MainWindow::wireHelp() {
+  rail_->addFoot(&help_->menu());
+  connect(help_, &Help::roomWanted, this, &MainWindow::goToRoom);
+  connect(help_, &Help::sampleWanted, this, [this] { files_.openSample(); });
+  connect(&diets_->shelf(), &DietShelf::changed, this, &MainWindow::showRoom);
+  connect(&animals_->desk(), &AnimalDesk::listChanged, this, &MainWindow::showRoom);
+}
+
+/// Nothing where the room has something to show, or where that is not known yet.
+QWidget* MainWindow::hintOf(int room) {
+  const DietShelf& shelf = diets_->shelf();
+  if (!shelf.isRead() || animals_->desk().isReading() || foods_->desk().isReading()) return nullptr;
+  const std::optional<EmptyRoom> empty = hintFor(room, {.foods = !foods_->desk().foods().empty(),
+                                                        .animals = !animals_->desk().isEmpty(),
+                                                        .diets = !shelf.diets().empty(),
+                                                        .fedDiets = shelf.hasFedDiet()});
+  if (empty == hinted_) return hint_;
+  hinted_ = empty;
+  if (RoomHint* before = std::exchange(hint_, nullptr)) {
+    stack_->removeWidget(before);
+    before->deleteLater();  // its own button may have asked for another room
+  }
+  if (!empty) return nullptr;
+  hint_ = new RoomHint(empty->heading);
+  hint_->addText(empty->forWhat);
+  connect(&hint_->addWay(empty->first, empty->firstWhy), &QPushButton::clicked, this,
+          [this, first = empty->firstRoom] { goToRoom(first); });
+  stack_->addWidget(hint_);
+  return hint_;
 }
 
 void MainWindow::wireToday() {
@@ -172,23 +236,39 @@ void MainWindow::wireToday() {
 void MainWindow::addRoom(int number, const QString& name, const QString& iconName, Room& room) {
   rail_->addRoom(number, name, iconName);
   stack_->addWidget(&room);
-  QWidget::setTabOrder(rail_, &room);
-  QWidget::setTabOrder(&room, status_);
   rooms_.push_back({number, name, &room});
-  connect(&room, &Room::stateChanged, this, &MainWindow::showState);
+  connect(&room, &Room::stateChanged, this, [this, &room] {
+    if (number_ != 0 && &room == &current()) showRoom();
+  });
 }
 
 Room& MainWindow::current() const {
-  return *static_cast<Room*>(stack_->currentWidget());
+  return *std::find_if(rooms_.begin(), rooms_.end(), [this](const Place& place) {
+            return place.number == number_;
+          })->room;
 }
 
 void MainWindow::goToRoom(int number) {
   for (const Place& place : rooms_) {
     if (place.number != number) continue;
-    stack_->setCurrentWidget(place.room);
+    number_ = number;
     rail_->setCurrent(number);
-    place.room->setFocus();
+    showRoom();
+    stack_->currentWidget()->setFocus();
   }
+}
+
+void MainWindow::showRoom() {
+  QWidget* shown = &current();
+  if (!collection_->file() && !current().hasOwnFile()) {
+    shown = start_;
+  } else if (QWidget* hint = current().hasOwnFile() ? nullptr : hintOf(number_)) {
+    shown = hint;
+  }
+  const bool takesFocus =
+      stack_->isAncestorOf(QApplication::focusWidget()) && stack_->currentWidget() != shown;
+  stack_->setCurrentWidget(shown);
+  if (takesFocus) shown->setFocus();
   showState();
 }
 
@@ -202,16 +282,23 @@ void MainWindow::openFinder() {
 
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
   const bool isCollection = file && file->extension() == ".tarebowl";
-  const auto last = isCollection ? file : preferences_.lastCollection();
+  if (isCollection) {
+    files_.open(*file);
+  } else if (const auto recent = preferences_.recentCollections(); !recent.empty()) {
+    files_.open(recent.front());
+  }
   if (file && !isCollection) {
     diets_->openFile(*file);
-    if (last) files_.open(*last);
-  } else if (last) {
-    files_.open(*last);
-    if (isCollection) goToRoom(kFoodsNumber);
+    goToRoom(kDietsNumber);
   } else {
-    files_.openSample();
+    const auto seat = preferences_.seat();
+    goToRoom(seat ? seat->room : kTodayNumber);
   }
+}
+
+bool MainWindow::takeItsPlace() {
+  const auto seat = preferences_.seat();
+  return seat && restoreGeometry(seat->geometry);
 }
 
 void MainWindow::take(const std::filesystem::path& dropped) {
@@ -248,9 +335,25 @@ void MainWindow::showState() {
                                       : tr("%1 (%2) – Tarebowl").arg(state.title, state.file));
 }
 
+/// Qt would jump from before a room to the control that the room hands its focus to, past those above it.
+bool MainWindow::focusNextPrevChild(bool next) {
+  QWidget* from = focusWidget() != nullptr ? focusWidget() : this;
+  const auto step = [next](const QWidget* widget) {
+    return next ? widget->nextInFocusChain() : widget->previousInFocusChain();
+  };
+  for (QWidget* to = step(from); to != from; to = step(to)) {
+    const bool takesTab = (to->focusPolicy() & Qt::TabFocus) != 0 && to->focusProxy() == nullptr;
+    if (!takesTab || !to->isEnabled() || !to->isVisibleTo(this) || to->window() != this) continue;
+    to->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    return true;
+  }
+  return false;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   event->setAccepted(
       std::all_of(rooms_.begin(), rooms_.end(), [](const Place& place) { return place.room->mayLeave(); }));
+  if (event->isAccepted()) preferences_.setSeat({.geometry = saveGeometry(), .room = number_});
 }
 
 }  // namespace tarebowl::ui

@@ -5,6 +5,8 @@
 #include "ui/collection/collection_files.h"
 #include "ui/collection/damage_offer.h"
 #include "ui/diets/live_solver.h"
+#include "ui/frame/room_hints.h"
+#include "ui/shared/days.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/preferences.h"
 
@@ -22,12 +24,15 @@ class AnimalsRoom;
 class CollectionMenu;
 class DietsRoom;
 class Finder;
+class Help;
 class FoodsRoom;
 class HealthRoom;
 class IntakeRoom;
 class KitchenRoom;
 class Rail;
 class Room;
+class RoomHint;
+class StartPage;
 class StatusLine;
 class TodayRoom;
 
@@ -35,15 +40,19 @@ class TodayRoom;
 class MainWindow : public QWidget {
   Q_OBJECT
  public:
+  using Clock = std::function<quantity::Date()>;
+  /// today: the day that the rooms look at.
   MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences = {},
-             QWidget* parent = nullptr);
+             Clock today = &ui::today, QWidget* parent = nullptr);
   ~MainWindow() override;
 
   /// Opens a collection (*.tarebowl), or a problem file beside the collection that was open last; where
-  /// nothing is given that collection, and at the first start the invented sample.
+  /// nothing is given that collection in the room that was left; at the first start there are the ways in.
   void open(const std::optional<std::filesystem::path>& file);
   /// What is dropped on the window: a collection, a problem file, or a table of foods to import.
   void take(const std::filesystem::path& dropped);
+  /// Where the window stood when it was closed; false where it never was.
+  bool takeItsPlace();
   /// The rooms by their place on the rail: Ctrl+2 is Foods.
   void goToRoom(int number);
 
@@ -57,9 +66,11 @@ class MainWindow : public QWidget {
   [[nodiscard]] HealthRoom& health() const { return *health_; }
   [[nodiscard]] TodayRoom& today() const { return *today_; }
   [[nodiscard]] Finder& finder() const { return *finder_; }
+  [[nodiscard]] Help& help() const { return *help_; }
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  bool focusNextPrevChild(bool next) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
@@ -72,8 +83,12 @@ class MainWindow : public QWidget {
   void build();
   void addRoom(int number, const QString& name, const QString& iconName, Room& room);
   [[nodiscard]] Room& current() const;
+  void showRoom();
   void openFinder();
   void wireCollection();
+  void wireStart();
+  void wireHelp();
+  [[nodiscard]] QWidget* hintOf(int room);
   void wireToday();
   void showState();
 
@@ -83,9 +98,11 @@ class MainWindow : public QWidget {
   DamageOffer damage_;
   Rail* rail_;
   QStackedWidget* stack_;
+  StartPage* start_;  // in the place of every room that has nothing open
   StatusLine* status_;
   Finder* finder_;
   CollectionMenu* menu_;
+  Help* help_;
   TodayRoom* today_;
   FoodsRoom* foods_;
   AnimalsRoom* animals_;
@@ -94,6 +111,9 @@ class MainWindow : public QWidget {
   IntakeRoom* intake_;
   HealthRoom* health_;
   std::vector<Place> rooms_;
+  RoomHint* hint_ = nullptr;  // of the room on the rail, which has nothing to show
+  std::optional<EmptyRoom> hinted_;
+  int number_ = 0;  // of the room on the rail
 };
 
 }  // namespace tarebowl::ui

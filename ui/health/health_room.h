@@ -49,6 +49,7 @@ class HealthRoom : public Room {
   [[nodiscard]] QWidget* makeReview();
   [[nodiscard]] QWidget* makeLookBack();
   [[nodiscard]] QWidget* makeHead();
+  void explainParts();
   void wire();
   void showPatients();
   void showView();

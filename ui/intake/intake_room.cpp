@@ -46,10 +46,12 @@ constexpr int kListWidth = 216;
 constexpr int kSideWidth = 270;
 constexpr std::array kRanges{7, 60, 365, 0};  // days; 0: all
 
-void nameTabs(QTabWidget& tabs, const QString& name) {
+/// name: what a screen reader says of them; what: what F1 says.
+void nameTabs(QTabWidget& tabs, const QString& name, const QString& what) {
   tabs.setDocumentMode(true);
   tabs.setAccessibleName(name);
   tabs.tabBar()->setAccessibleName(name);
+  tabs.setWhatsThis(what);
 }
 
 QLabel* softLine() {
@@ -124,7 +126,10 @@ void IntakeRoom::build() {
   pages_->addTab(makeOverTime(), tr("Over time"));
   pages_->addTab(yesterday_, tr("Yesterday's bowls"));
   pages_->addTab(study_, tr("Study"));
-  nameTabs(*pages_, tr("Over time, yesterday's bowls, or a study"));
+  nameTabs(*pages_, tr("Over time, yesterday's bowls, or a study"),
+           tr("What was really eaten. Amounts come from the weights that the kitchen wrote down, nutrients "
+              "from the foods' "
+              "composition; what was not weighed stays unknown."));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 4, 12, 10);
   layout->addWidget(pages_);
@@ -158,6 +163,10 @@ QWidget* IntakeRoom::makeHead() {
   large.setPointSizeF(large.pointSizeF() * 1.3);
   large.setBold(true);
   heading_->setFont(large);
+  range_->setWhatsThis(tr("How many days are in sight, up to the last one with a bowl."));
+  shows_->setWhatsThis(
+      tr("Offered is what the kitchen weighed in; eaten is that less what was left and lost, corrected by "
+         "control pans."));
   range_->setCurrent(1);
   shows_->setCurrent(1);
   auto* first = new QHBoxLayout;
@@ -171,6 +180,7 @@ QWidget* IntakeRoom::makeHead() {
   for (const char* ending : {"png", "pdf", "csv"}) {
     auto* button = new QPushButton(QString::fromLatin1(ending).toUpper() + QStringLiteral("…"));
     button->setObjectName(QString::fromLatin1(ending));
+    button->setToolTip(tr("The days in sight as a file"));
     connect(button, &QPushButton::clicked, this, [this, ending] { write(ending); });
     first->addWidget(button);
   }
@@ -202,7 +212,10 @@ QWidget* IntakeRoom::makeCharts() {
   below_->addTab(under(ratioTitle_, ratio_), tr("Ca : P"));
   below_->addTab(under(bowl_, choice_), tr("Picked first"));
   below_->addTab(table_, tr("Foods"));
-  nameTabs(*below_, tr("What is shown below"));
+  nameTabs(*below_, tr("What is shown below"),
+           tr("The same days once more: what is followed against its zone, Ca:P, what is picked first, and "
+              "the foods in "
+              "numbers."));
   auto* halves = new QSplitter(Qt::Vertical);
   halves->setChildrenCollapsible(false);
   halves->addWidget(foods);

@@ -118,13 +118,16 @@ void KitchenRoom::addActions() {
   QAction* sheet = actions->add(tr("Sheet…"), QKeySequence::Print);
   QAction* labels = actions->add(tr("Labels…"), QKeySequence(tr("Ctrl+L")));
   QAction* rule = actions->add(tr("± Rule…"), QKeySequence(tr("Ctrl+T")));
+  sheet->setToolTip(tr("The sheet of this section and day, as a page to print or to keep"));
+  labels->setToolTip(tr("A label for each bowl, to print"));
   rule->setToolTip(tr("How far a weight may lie from the plan"));
   auto* row = new QHBoxLayout(buttons_);
   row->setContentsMargins(0, 0, 0, 0);
   row->addStretch(1);
   for (QAction* action : {sheet, labels, rule}) {
     auto* button = new QPushButton(action->text());
-    button->setToolTip(action->shortcut().toString(QKeySequence::NativeText));
+    button->setToolTip(
+        tr("%1 (%2)").arg(action->toolTip(), action->shortcut().toString(QKeySequence::NativeText)));
     connect(button, &QPushButton::clicked, action, &QAction::trigger);
     row->addWidget(button);
   }

@@ -39,11 +39,8 @@ void ScaleBar::build() {
   layout->setContentsMargins(0, 0, 0, 0);
   state_->setWordWrap(true);
   layout->addWidget(state_, 1);
-  for (QWidget* control : {static_cast<QWidget*>(ports_), static_cast<QWidget*>(speeds_),
-                           static_cast<QWidget*>(units_), static_cast<QWidget*>(connect_)}) {
-    control->setFocusPolicy(Qt::ClickFocus);  // Enter belongs to the weights
+  for (QWidget* control : std::initializer_list<QWidget*>{ports_, speeds_, units_, connect_})
     layout->addWidget(control);
-  }
   ports_->setEditable(true);
   ports_->lineEdit()->setPlaceholderText(tr("port of the scale"));
   ports_->setAccessibleName(tr("Port of the scale"));
@@ -100,7 +97,11 @@ void ScaleBar::toggle() {
 
 void ScaleBar::showChoice() {
   const bool used = port_.isInUse();
-  for (QComboBox* choice : {ports_, speeds_, units_}) choice->setVisible(choosing_);
+  for (QComboBox* choice : {ports_, speeds_, units_}) {
+    choice->setFocusPolicy(choosing_ ? Qt::StrongFocus
+                                     : Qt::ClickFocus);  // else Enter belongs to the weights
+    choice->setVisible(choosing_);
+  }
   connect_->setText(used ? tr("Let go") : choosing_ ? tr("Use scale") : tr("Scale…"));
   connect_->setAccessibleName(used        ? tr("Let go of the scale")
                               : choosing_ ? tr("Use the scale")

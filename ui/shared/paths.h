@@ -11,7 +11,4 @@ namespace tarebowl::ui {
 [[nodiscard]] QString toText(const std::filesystem::path& path);
 [[nodiscard]] std::filesystem::path toPath(const QString& text);
 
-/// The invented sample: beside the installed program, or in the source tree; TAREBOWL_SAMPLE_DATA overrides.
-[[nodiscard]] std::filesystem::path sampleFolder();
-
 }  // namespace tarebowl::ui

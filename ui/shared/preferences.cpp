@@ -6,6 +6,7 @@
 
 #include <QSettings>
 #include <QStandardPaths>
+#include <QStringList>
 
 #include <array>
 #include <utility>
@@ -14,7 +15,9 @@ namespace tarebowl::ui {
 namespace {
 
 const QString kPerson = QStringLiteral("person");
-const QString kLastCollection = QStringLiteral("lastCollection");
+const QString kCollections = QStringLiteral("collections");
+const QString kGeometry = QStringLiteral("seat/geometry");
+const QString kRoom = QStringLiteral("seat/room");
 const QString kEnergy = QStringLiteral("energy");
 const QString kTheme = QStringLiteral("theme");
 const QString kScalePort = QStringLiteral("scale/port");
@@ -27,6 +30,8 @@ constexpr std::array<std::pair<const char*, intake::ScaleUnit>, 4> kScaleUnits{
      {"kg", intake::ScaleUnit::Kilogram},
      {"oz", intake::ScaleUnit::Ounce},
      {"lb", intake::ScaleUnit::Pound}}};
+
+constexpr int kMostRecent = 8;
 
 QString ownFile() {
   return QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) +
@@ -50,15 +55,33 @@ void Preferences::setPerson(const QString& name) const {
   QSettings(file_, QSettings::IniFormat).setValue(kPerson, name);
 }
 
-std::optional<std::filesystem::path> Preferences::lastCollection() const {
-  const QString name = QSettings(file_, QSettings::IniFormat).value(kLastCollection).toString();
-  std::error_code ignored;
-  if (name.isEmpty() || !std::filesystem::is_regular_file(toPath(name), ignored)) return std::nullopt;
-  return toPath(name);
+std::vector<std::filesystem::path> Preferences::recentCollections() const {
+  std::vector<std::filesystem::path> files;
+  for (const QString& name : QSettings(file_, QSettings::IniFormat).value(kCollections).toStringList())
+    if (!name.isEmpty()) files.push_back(toPath(name));
+  return files;
 }
 
 void Preferences::setLastCollection(const std::filesystem::path& file) const {
-  QSettings(file_, QSettings::IniFormat).setValue(kLastCollection, toText(file));
+  QSettings settings(file_, QSettings::IniFormat);
+  QStringList names = settings.value(kCollections).toStringList();
+  const QString name = toText(std::filesystem::absolute(file).lexically_normal());
+  if (!names.isEmpty() && names.front() == name) return;
+  names.removeAll(name);
+  names.prepend(name);
+  settings.setValue(kCollections, QStringList(names.mid(0, kMostRecent)));
+}
+
+std::optional<Seat> Preferences::seat() const {
+  const QSettings file(file_, QSettings::IniFormat);
+  if (!file.contains(kGeometry)) return std::nullopt;
+  return Seat{.geometry = file.value(kGeometry).toByteArray(), .room = file.value(kRoom).toInt()};
+}
+
+void Preferences::setSeat(const Seat& seat) const {
+  QSettings file(file_, QSettings::IniFormat);
+  file.setValue(kGeometry, seat.geometry);
+  file.setValue(kRoom, seat.room);
 }
 
 EnergyUnit Preferences::energy() const {

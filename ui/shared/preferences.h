@@ -6,12 +6,20 @@
 #include "ui/shared/scale_settings.h"
 #include "ui/shared/theme.h"
 
+#include <QByteArray>
 #include <QString>
 
 #include <filesystem>
 #include <optional>
+#include <vector>
 
 namespace tarebowl::ui {
+
+/// How the window was left.
+struct Seat {
+  QByteArray geometry{};  ///< QWidget::saveGeometry
+  int room = 0;           ///< its number on the rail
+};
 
 /// What the program remembers of a person's seat, in a small file of its own; nothing of it is in a
 /// collection.
@@ -25,9 +33,12 @@ class Preferences {
   /// Who is at the keyboard; the account's name where nobody said.
   [[nodiscard]] QString person() const;
   void setPerson(const QString& name) const;
-  /// The collection that was open last, where it is still there.
-  [[nodiscard]] std::optional<std::filesystem::path> lastCollection() const;
+  /// The collections that were open, the last one first, whether they are still there or not.
+  [[nodiscard]] std::vector<std::filesystem::path> recentCollections() const;
   void setLastCollection(const std::filesystem::path& file) const;
+  /// Where the window stood; nothing before it was closed for the first time.
+  [[nodiscard]] std::optional<Seat> seat() const;
+  void setSeat(const Seat& seat) const;
   /// In which unit energy is read; kcal where nobody chose.
   [[nodiscard]] EnergyUnit energy() const;
   void setEnergy(EnergyUnit energy) const;

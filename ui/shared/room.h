@@ -41,6 +41,8 @@ class Room : public QWidget {
   /// Where part of a name is found, the best first and no more than `most`; empty text finds nothing.
   [[nodiscard]] virtual std::vector<FinderHit> find(const QString& partOfName, int most) const = 0;
   virtual void goTo(qint64 id) = 0;
+  /// Something is open here, even where no collection is or where it has nothing for this room.
+  [[nodiscard]] virtual bool hasOwnFile() const { return false; }
   /// True once nothing would be lost by closing the window.
   [[nodiscard]] virtual bool mayLeave() { return true; }
 

@@ -51,6 +51,10 @@ TodayRoom::TodayRoom(OpenCollection& collection, Clock today, QWidget* parent)
   scroll->setWidgetResizable(true);
   scroll->setWidget(page);
   scroll->setAccessibleName(tr("What is due today"));
+  scroll->setWhatsThis(
+      tr("What is due: bowls to prepare and weigh, leftovers to weigh, control pans that still stand, swaps "
+         "and diets that wait for a decision. It is read from the diets in force on this day and from what "
+         "the kitchen wrote down; a row leads to where it is done."));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(20, 14, 12, 8);
   auto* head = new QHBoxLayout;

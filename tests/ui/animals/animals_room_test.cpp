@@ -16,7 +16,6 @@
 #include "ui/animals/model_start.h"
 #include "ui/animals/targets_card.h"
 #include "ui/animals/targets_ladder.h"
-#include "ui/collection/collection_files.h"
 #include "ui/shared/plain_table.h"
 
 #include <QAbstractButton>
@@ -42,7 +41,7 @@ class AnimalsRoomTest : public ::testing::Test {
     EXPECT_TRUE(QTest::qWaitForWindowActive(&room));
   }
   void openTenrecs() {
-    files.open(example.file());
+    example.openOn(room.desk());
     settle(room.desk());
     showGroup(room.desk(), "tenrecs");
   }
@@ -89,13 +88,8 @@ class AnimalsRoomTest : public ::testing::Test {
   }
   ExampleHerd example;
   OpenCollection collection;
-  CollectionFiles files{collection, Dialogs{}, nullptr};
-  AnimalsRoom room{collection, files, &exampleToday};
+  AnimalsRoom room{collection, &exampleToday};
 };
-
-TEST_F(AnimalsRoomTest, WithNothingOpenOffersAWayIn) {
-  EXPECT_NE(button("Open the invented sample"), nullptr);
-}
 
 TEST_F(AnimalsRoomTest, FindingAnAnimalByTypingShowsIt) {
   openTenrecs();

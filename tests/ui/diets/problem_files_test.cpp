@@ -3,6 +3,7 @@
 #include "ui/diets/problem_files.h"
 
 #include "core/exchange/problem_json.h"
+#include "core/transfer/sample_place.h"
 #include "tests/ui/diets/example_diet.h"
 #include "ui/diets/diet_list_model.h"
 
@@ -76,7 +77,7 @@ TEST_F(ProblemFilesTest, AreFoundInTheListByTheirFile) {
 }
 
 TEST(SampleFolder, HoldsTheInventedSample) {
-  const auto entries = problemsIn(sampleFolder());
+  const auto entries = problemsIn(transfer::sampleFolder());
   EXPECT_GE(entries.size(), 3U);
   for (const ProblemEntry& entry : entries) EXPECT_TRUE(entry.readable) << entry.subtitle.toStdString();
 }

@@ -7,7 +7,6 @@
 #include "ui/foods/food_list.h"
 #include "ui/foods/foods_room.h"
 #include "ui/foods/import_preview.h"
-#include "ui/foods/start_page.h"
 #include "ui/shared/paths.h"
 
 #include <QAbstractButton>
@@ -293,7 +292,7 @@ TEST_F(ImportPageTest, AMappingIsKeptAndReadsTheNextIssueOfTheTable) {
   EXPECT_EQ(desk().planned()->valuesNew, 6U);
 }
 
-TEST_F(ImportPageTest, FromTheStartPageItAsksWhereTheNewCollectionIsToBeKept) {
+TEST_F(ImportPageTest, WithoutACollectionItAsksWhereTheNewCollectionIsToBeKept) {
   tableAnswer = table(kGreens);
   placeAnswer = toPath(folder.filePath(QStringLiteral("house.tarebowl")));
   press("Import a table…");
@@ -305,12 +304,11 @@ TEST_F(ImportPageTest, FromTheStartPageItAsksWhereTheNewCollectionIsToBeKept) {
   EXPECT_TRUE(QFile::exists(folder.filePath(QStringLiteral("house.tarebowl"))));
 }
 
-TEST_F(ImportPageTest, FromTheStartPageNothingIsMadeWhereNoPlaceIsGiven) {
+TEST_F(ImportPageTest, WithoutACollectionNothingIsMadeWhereNoPlaceIsGiven) {
   tableAnswer = table(kGreens);
   press("Import a table…");
   EXPECT_EQ(desk().stage(), Stage::Nothing);
   EXPECT_FALSE(collection.file().has_value());
-  EXPECT_TRUE(room.findChild<StartPage*>()->isVisible());
 }
 
 TEST_F(ImportPageTest, OneThatIsStoppedHasWrittenNothing) {

@@ -27,6 +27,7 @@ class FoodsInWindowTest : public ::testing::Test {
     window.open(example.file());
     window.show();
     EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+    window.goToRoom(2);
     settle(window.foods().desk());
   }
   /// A hand lets go of a file over the window.

@@ -3,8 +3,10 @@
 #include "ui/frame/main_window.h"
 
 #include "core/exchange/problem_json.h"
+#include "core/transfer/sample_place.h"
 #include "tests/ui/diets/example_diet.h"
 #include "tests/ui/shared/named_controls.h"
+#include "tests/ui/shared/sample_in_room.h"
 #include "ui/animals/animals_room.h"
 #include "ui/diets/balance_pane.h"
 #include "ui/diets/desk_pane.h"
@@ -235,13 +237,15 @@ TEST_F(WindowTest, SavingWritesTheFileAndSaysSo) {
 }
 
 TEST_F(WindowTest, CtrlAndTheNumberOnTheRailGoToTheAnimals) {
+  const SampleAtHand sample;
+  sample.openIn(window.collection());
   QTest::keyClick(&window, Qt::Key_3, Qt::ControlModifier);
   EXPECT_TRUE(window.animals().isVisible());
   EXPECT_FALSE(window.diets().isVisible());
 }
 
 TEST_F(WindowTest, SavingASampleAsksForAnotherPlace) {
-  EXPECT_TRUE(window.diets().document().open(sampleFolder() / "tenrec-hedgehog.json"));
+  EXPECT_TRUE(window.diets().document().open(transfer::sampleFolder() / "tenrec-hedgehog.json"));
   ASSERT_TRUE(QTest::qWaitFor([this] { return !desk.isSolving(); }));
   fileToSave = path("copy.json");
   EXPECT_TRUE(window.diets().document().save());

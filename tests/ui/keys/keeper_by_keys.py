@@ -3,7 +3,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """A keeper weighs in a section's bowls in the real window, with number keys and Enter alone.
 
-keeper_by_keys.py TAREBOWL: starts a display of its own, opens the invented sample as a first start does, goes to
+keeper_by_keys.py TAREBOWL: starts a display of its own, opens the invented sample by the first way in of a first start, goes to
 the kitchen, types each weight and reads from the collection, with the command line, that it was kept. Exits with 77
 (skipped) where there is no Xvfb or xdotool.
 """

@@ -79,7 +79,7 @@ def is_skipped():
 
 
 class Window:
-    """The program's window on the invented sample, as a first start shows it, in a home of its own."""
+    """The program's window in a home of its own; a first start asks how to begin, and the invented sample is chosen."""
 
     def __init__(self, program):
         self.display = Display()
@@ -92,8 +92,10 @@ class Window:
 
     def __enter__(self):
         try:
-            shown = wait_until("the window is there", lambda: self.display.window("brackenmere"))
+            shown = wait_until("the window is there", lambda: self.display.window("Tarebowl"))
             self.display.keys("windowfocus", "--sync", shown[-1])
+            self.display.keys("key", "space")  # the first of the ways in
+            wait_until("the sample is open", lambda: self.display.window("brackenmere"))
         except BaseException:
             self.__exit__()
             raise

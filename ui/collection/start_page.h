@@ -2,21 +2,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QWidget>
+#include "ui/shared/room_hint.h"
+
+class QLabel;
 
 namespace tarebowl::ui {
 
-/// What stands in the room while there is no food to look at: three ways in.
-class StartPage : public QWidget {
+/// What stands in every room while no collection is open: three ways in, and the way to one that is there.
+class StartPage : public RoomHint {
   Q_OBJECT
  public:
   explicit StartPage(QWidget* parent = nullptr);
+
+  /// Why a collection could not be opened; empty: nothing is the matter.
+  void say(const QString& trouble);
 
  signals:
   void sampleWanted();
   void importWanted();
   void openWanted();
   void emptyWanted();
+
+ private:
+  QLabel* banner_;
 };
 
 }  // namespace tarebowl::ui
