@@ -156,7 +156,7 @@ struct RotationOptions {
   std::chrono::milliseconds deadline{5'000};
   std::int64_t nodes = 200'000;  ///< of all searches together; where these or the rounds end it, not the
                                  ///< time, the answer depends on the seed alone, whichever thread was faster
-  int rounds = 60;  ///< so many plans in a row that better nothing end the search
+  int rounds = 60;               ///< so many plans in a row that better nothing end the search
   std::uint64_t seed = 1;
   double enoughGap = 0.0;  ///< a relative gap at which the search ends
   /// The days of a plan from before, from which no more is changed than rules, zones and wishes ask for.
