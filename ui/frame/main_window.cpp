@@ -11,9 +11,12 @@
 #include "ui/foods/foods_room.h"
 #include "ui/frame/collection_menu.h"
 #include "ui/frame/finder.h"
+#include "ui/frame/focus_order.h"
 #include "ui/frame/help.h"
 #include "ui/frame/help_menu.h"
 #include "ui/frame/rail.h"
+#include "ui/frame/room_numbers.h"
+#include "ui/frame/room_stage.h"
 #include "ui/frame/status_line.h"
 #include "ui/health/health_room.h"
 #include "ui/intake/intake_room.h"
@@ -22,7 +25,6 @@
 #include "ui/shared/days.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
-#include "ui/shared/room_hint.h"
 #include "ui/today/today_room.h"
 
 #include <QApplication>
@@ -30,9 +32,7 @@
 #include <QDropEvent>
 #include <QHBoxLayout>
 #include <QMimeData>
-#include <QPushButton>
 #include <QShortcut>
-#include <QStackedWidget>
 #include <QUrl>
 #include <QVBoxLayout>
 
@@ -40,18 +40,6 @@
 #include <utility>
 
 namespace tarebowl::ui {
-namespace {
-
-// Places on the rail: today, foods, animals, diets, kitchen, intake, health.
-constexpr int kTodayNumber = 1;
-constexpr int kFoodsNumber = 2;
-constexpr int kAnimalsNumber = 3;
-constexpr int kDietsNumber = 4;
-constexpr int kKitchenNumber = 5;
-constexpr int kIntakeNumber = 6;
-constexpr int kHealthNumber = 7;
-
-}  // namespace
 
 MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences, Clock today,
                        QWidget* parent)
@@ -61,8 +49,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       files_(*collection_, dialogs, this),
       damage_(*collection_, dialogs, this),
       rail_(new Rail),
-      stack_(new QStackedWidget),
-      start_(new StartPage),
+      stage_(new RoomStage),
       status_(new StatusLine),
       finder_(new Finder(this)),
       menu_(new CollectionMenu),
@@ -82,7 +69,6 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
   addRoom(kKitchenNumber, tr("Kitchen"), QStringLiteral("kitchen"), *kitchen_);
   addRoom(kIntakeNumber, tr("Intake"), QStringLiteral("intake"), *intake_);
   addRoom(kHealthNumber, tr("Health"), QStringLiteral("health"), *health_);
-  stack_->addWidget(start_);
   wireCollection();
   wireStart();
   wireHelp();
@@ -100,7 +86,7 @@ MainWindow::~MainWindow() {
 void MainWindow::build() {
   auto* roomAndStatus = new QVBoxLayout;
   roomAndStatus->setSpacing(0);
-  roomAndStatus->addWidget(stack_, 1);
+  roomAndStatus->addWidget(stage_, 1);
   roomAndStatus->addWidget(status_);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -155,11 +141,11 @@ void MainWindow::wireCollection() {
   });
   connect(collection_, &OpenCollection::opened, this, [this] {
     menu_->setCollection(collection_->file() ? collection_->file()->file : std::filesystem::path());
-    if (collection_->file()) start_->say({});
+    if (collection_->file()) stage_->start().say({});
     showRoom();
   });
   connect(collection_, &OpenCollection::refused, this,
-          [this](const Refusal& refusal) { start_->say(refusalText(refusal)); });
+          [this](const Refusal& refusal) { stage_->start().say(refusalText(refusal)); });
   // Only what could be read is opened again next time.
   connect(&foods_->desk(), &FoodDesk::listChanged, this, [this] {
     if (collection_->file()) preferences_.setLastCollection(collection_->file()->file);
@@ -167,12 +153,12 @@ void MainWindow::wireCollection() {
 }
 
 void MainWindow::wireStart() {
-  connect(start_, &StartPage::sampleWanted, this, [this] { files_.openSample(); });
-  connect(start_, &StartPage::openWanted, this, [this] { files_.openByDialog(); });
-  connect(start_, &StartPage::emptyWanted, this, [this] {
+  connect(&stage_->start(), &StartPage::sampleWanted, this, [this] { files_.openSample(); });
+  connect(&stage_->start(), &StartPage::openWanted, this, [this] { files_.openByDialog(); });
+  connect(&stage_->start(), &StartPage::emptyWanted, this, [this] {
     if (files_.createByDialog()) goToRoom(kFoodsNumber);
   });
-  connect(start_, &StartPage::importWanted, this, [this] {
+  connect(&stage_->start(), &StartPage::importWanted, this, [this] {
     goToRoom(kFoodsNumber);
     foods_->importByDialog();
   });
@@ -181,32 +167,20 @@ void MainWindow::wireStart() {
 void MainWindow::wireHelp() {
   rail_->addFoot(&help_->menu());
   connect(help_, &Help::roomWanted, this, &MainWindow::goToRoom);
+  connect(stage_, &RoomStage::roomWanted, this, &MainWindow::goToRoom);
   connect(help_, &Help::sampleWanted, this, [this] { files_.openSample(); });
   connect(&diets_->shelf(), &DietShelf::changed, this, &MainWindow::showRoom);
   connect(&animals_->desk(), &AnimalDesk::listChanged, this, &MainWindow::showRoom);
 }
 
 /// Nothing where the room has something to show, or where that is not known yet.
-QWidget* MainWindow::hintOf(int room) {
+std::optional<EmptyRoom> MainWindow::hintOf(int room) const {
   const DietShelf& shelf = diets_->shelf();
-  if (!shelf.isRead() || animals_->desk().isReading() || foods_->desk().isReading()) return nullptr;
-  const std::optional<EmptyRoom> empty = hintFor(room, {.foods = !foods_->desk().foods().empty(),
-                                                        .animals = !animals_->desk().isEmpty(),
-                                                        .diets = !shelf.diets().empty(),
-                                                        .fedDiets = shelf.hasFedDiet()});
-  if (empty == hinted_) return hint_;
-  hinted_ = empty;
-  if (RoomHint* before = std::exchange(hint_, nullptr)) {
-    stack_->removeWidget(before);
-    before->deleteLater();  // its own button may have asked for another room
-  }
-  if (!empty) return nullptr;
-  hint_ = new RoomHint(empty->heading);
-  hint_->addText(empty->forWhat);
-  connect(&hint_->addWay(empty->first, empty->firstWhy), &QPushButton::clicked, this,
-          [this, first = empty->firstRoom] { goToRoom(first); });
-  stack_->addWidget(hint_);
-  return hint_;
+  if (!shelf.isRead() || animals_->desk().isReading() || foods_->desk().isReading()) return std::nullopt;
+  return hintFor(room, {.foods = !foods_->desk().foods().empty(),
+                        .animals = !animals_->desk().isEmpty(),
+                        .diets = !shelf.diets().empty(),
+                        .fedDiets = shelf.hasFedDiet()});
 }
 
 void MainWindow::wireToday() {
@@ -235,7 +209,7 @@ void MainWindow::wireToday() {
 
 void MainWindow::addRoom(int number, const QString& name, const QString& iconName, Room& room) {
   rail_->addRoom(number, name, iconName);
-  stack_->addWidget(&room);
+  stage_->addRoom(room);
   rooms_.push_back({number, name, &room});
   connect(&room, &Room::stateChanged, this, [this, &room] {
     if (number_ != 0 && &room == &current()) showRoom();
@@ -254,21 +228,19 @@ void MainWindow::goToRoom(int number) {
     number_ = number;
     rail_->setCurrent(number);
     showRoom();
-    stack_->currentWidget()->setFocus();
+    stage_->currentWidget()->setFocus();
   }
 }
 
 void MainWindow::showRoom() {
-  QWidget* shown = &current();
-  if (!collection_->file() && !current().hasOwnFile()) {
-    shown = start_;
-  } else if (QWidget* hint = current().hasOwnFile() ? nullptr : hintOf(number_)) {
-    shown = hint;
-  }
-  const bool takesFocus =
-      stack_->isAncestorOf(QApplication::focusWidget()) && stack_->currentWidget() != shown;
-  stack_->setCurrentWidget(shown);
-  if (takesFocus) shown->setFocus();
+  Room& room = current();
+  const bool isOpen = collection_->file() || room.hasOwnFile();
+  if (!isOpen)
+    stage_->showStart();
+  else if (const auto empty = room.hasOwnFile() ? std::nullopt : hintOf(number_))
+    stage_->showHint(*empty);
+  else
+    stage_->showRoom(room);
   showState();
 }
 
@@ -335,19 +307,8 @@ void MainWindow::showState() {
                                       : tr("%1 (%2) – Tarebowl").arg(state.title, state.file));
 }
 
-/// Qt would jump from before a room to the control that the room hands its focus to, past those above it.
 bool MainWindow::focusNextPrevChild(bool next) {
-  QWidget* from = focusWidget() != nullptr ? focusWidget() : this;
-  const auto step = [next](const QWidget* widget) {
-    return next ? widget->nextInFocusChain() : widget->previousInFocusChain();
-  };
-  for (QWidget* to = step(from); to != from; to = step(to)) {
-    const bool takesTab = (to->focusPolicy() & Qt::TabFocus) != 0 && to->focusProxy() == nullptr;
-    if (!takesTab || !to->isEnabled() || !to->isVisibleTo(this) || to->window() != this) continue;
-    to->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
-    return true;
-  }
-  return false;
+  return moveFocus(*this, next);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -16,8 +16,6 @@
 #include <optional>
 #include <vector>
 
-class QStackedWidget;
-
 namespace tarebowl::ui {
 
 class AnimalsRoom;
@@ -31,8 +29,7 @@ class IntakeRoom;
 class KitchenRoom;
 class Rail;
 class Room;
-class RoomHint;
-class StartPage;
+class RoomStage;
 class StatusLine;
 class TodayRoom;
 
@@ -88,7 +85,7 @@ class MainWindow : public QWidget {
   void wireCollection();
   void wireStart();
   void wireHelp();
-  [[nodiscard]] QWidget* hintOf(int room);
+  [[nodiscard]] std::optional<EmptyRoom> hintOf(int room) const;
   void wireToday();
   void showState();
 
@@ -97,8 +94,7 @@ class MainWindow : public QWidget {
   CollectionFiles files_;
   DamageOffer damage_;
   Rail* rail_;
-  QStackedWidget* stack_;
-  StartPage* start_;  // in the place of every room that has nothing open
+  RoomStage* stage_;
   StatusLine* status_;
   Finder* finder_;
   CollectionMenu* menu_;
@@ -111,8 +107,6 @@ class MainWindow : public QWidget {
   IntakeRoom* intake_;
   HealthRoom* health_;
   std::vector<Place> rooms_;
-  RoomHint* hint_ = nullptr;  // of the room on the rail, which has nothing to show
-  std::optional<EmptyRoom> hinted_;
   int number_ = 0;  // of the room on the rail
 };
 

@@ -2,18 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/room_hints.h"
 
+#include "ui/frame/room_numbers.h"
+
 #include <QCoreApplication>
 
 namespace tarebowl::ui {
 namespace {
-
-constexpr int kToday = 1;
-constexpr int kFoods = 2;
-constexpr int kAnimals = 3;
-constexpr int kDiets = 4;
-constexpr int kKitchen = 5;
-constexpr int kIntake = 6;
-constexpr int kHealth = 7;
 
 struct Hints {
   Q_DECLARE_TR_FUNCTIONS(Hints)
@@ -24,22 +18,22 @@ void addFirst(EmptyRoom& room, const WhatIsThere& there) {
   if (!there.foods) {
     room.first = Hints::tr("Begin with foods");
     room.firstWhy = Hints::tr("Import a table of foods, or add them one by one, in the room Foods.");
-    room.firstRoom = kFoods;
+    room.firstRoom = kFoodsNumber;
   } else if (!there.animals) {
     room.first = Hints::tr("Add a species");
     room.firstWhy = Hints::tr("With its group, energy need and targets, in the room Animals.");
-    room.firstRoom = kAnimals;
+    room.firstRoom = kAnimalsNumber;
   } else {
     room.first = there.diets ? Hints::tr("Have a diet approved") : Hints::tr("Design a diet");
     room.firstWhy =
         there.diets ? Hints::tr("A diet is fed once it was submitted and approved, in the room Diets.")
                     : Hints::tr("For a group that has targets, in the room Diets. Once approved, it is fed.");
-    room.firstRoom = kDiets;
+    room.firstRoom = kDietsNumber;
   }
 }
 
 std::optional<EmptyRoom> emptyRoom(int room, const WhatIsThere& there) {
-  if (room == kToday && !there.diets)
+  if (room == kTodayNumber && !there.diets)
     return EmptyRoom{
         Hints::tr("Nothing is due yet."),
         Hints::tr("Today says what the house has to do: bowls to prepare and weigh, leftovers that "
@@ -47,7 +41,7 @@ std::optional<EmptyRoom> emptyRoom(int room, const WhatIsThere& there) {
         {},
         {},
         0};
-  if (room == kDiets && !there.diets && !(there.foods && there.animals))
+  if (room == kDietsNumber && !there.diets && !(there.foods && there.animals))
     return EmptyRoom{
         Hints::tr("No diet can be designed yet."),
         Hints::tr("Diets is the design desk: foods and grams, and beside them how they stand against "
@@ -55,7 +49,7 @@ std::optional<EmptyRoom> emptyRoom(int room, const WhatIsThere& there) {
         {},
         {},
         0};
-  if (room == kKitchen && !there.fedDiets)
+  if (room == kKitchenNumber && !there.fedDiets)
     return EmptyRoom{
         Hints::tr("There is no bowl to prepare yet."),
         Hints::tr("The Kitchen prepares what the diets in force say: a sheet for each section and day, "
@@ -64,7 +58,7 @@ std::optional<EmptyRoom> emptyRoom(int room, const WhatIsThere& there) {
         {},
         {},
         0};
-  if (room == kIntake && !there.fedDiets)
+  if (room == kIntakeNumber && !there.fedDiets)
     return EmptyRoom{
         Hints::tr("Nothing was fed yet."),
         Hints::tr("Intake shows what was really eaten: what the kitchen weighed in, less what came "
@@ -72,7 +66,7 @@ std::optional<EmptyRoom> emptyRoom(int room, const WhatIsThere& there) {
         {},
         {},
         0};
-  if (room == kHealth && !there.animals)
+  if (room == kHealthNumber && !there.animals)
     return EmptyRoom{
         Hints::tr("There is no patient yet."),
         Hints::tr("Health keeps what was seen of animals, sets it beside what was eaten, reviews "
