@@ -13,10 +13,11 @@ from real_window import SKIPPED, Kitchen, Window, is_skipped, type_weight, wait_
 
 
 def weigh_in(window, kitchen, section):
-    items = wait_until("the sample is there", lambda: kitchen.items(section))
+    items = kitchen.items(section)
     for number, (label, item) in enumerate(items):
         type_weight(window, kitchen, section, number, f"{item['planned_g']:g}", f"{item['name']} of {label}")
-    wrong = [item["name"] for _, item in kitchen.items(section) if abs(item["weighed_g"] - item["planned_g"]) > 1e-3]
+    wrong = [f"{item['name']}: {item['planned_g']:g} became {item['weighed_g']:g}" for _, item in kitchen.items(section)
+             if abs(item["weighed_g"] - item["planned_g"]) > 1e-3]
     if wrong:
         sys.exit(f"not what was typed: {', '.join(wrong)}")
     print(f"{len(items)} weights of {section} were typed and kept")
@@ -26,8 +27,10 @@ def main(program):
     if is_skipped():
         return SKIPPED
     with Window(program) as window:
-        window.keys("key", "ctrl+5")
-        weigh_in(window, Kitchen(program, window.collection), "Reptiles and Bats")
+        kitchen = Kitchen(program, window.collection)
+        wait_until("the sample is there", lambda: kitchen.items("Reptiles and Bats"))
+        window.go_to_room(5)
+        weigh_in(window, kitchen, "Reptiles and Bats")
     return 0
 
 

@@ -110,6 +110,28 @@ class Window:
     def keys(self, *arguments):
         self.display.keys(*arguments)
 
+    def go_to_room(self, number):
+        """Goes there and waits until the room shows what it reads: keys before that would be lost."""
+        self.keys("key", f"ctrl+{number}")
+        self.wait_until_at_rest()
+
+    def wait_until_at_rest(self):
+        """Until the program has used no processor time for a second."""
+        used = [None]
+
+        def is_at_rest():
+            before, used[0] = used[0], self.processor_ticks()
+            time.sleep(1)
+            return before == used[0]
+
+        wait_until("the window is at rest", is_at_rest)
+
+    def processor_ticks(self):
+        """Of the process in user and kernel mode: fields 14 and 15 of proc(5)'s stat, counted after its name."""
+        with open(f"/proc/{self.process.pid}/stat", encoding="ascii") as stat:
+            fields = stat.read().rpartition(")")[2].split()
+        return int(fields[11]) + int(fields[12])
+
     def boxes(self):
         """What is in sight of the program: the window, and whatever it has put before it."""
         return self.display.search("--pid", str(self.process.pid))

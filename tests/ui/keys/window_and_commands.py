@@ -95,7 +95,7 @@ def hammer(program):
     with Window(program) as window:
         kitchen = Kitchen(program, window.collection)
         wait_until("the sample is there", lambda: kitchen.items(TYPED))
-        window.keys("key", "ctrl+5")
+        window.go_to_room(5)
         apart = Commands(program, window.collection, item_of(kitchen, HAMMERED, 0), 100_000_001)
         beside = Commands(program, window.collection, item_of(kitchen, TYPED, 0), 200_000_001)
         apart.start()
