@@ -50,7 +50,7 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
   for (const std::string& section : sectionsOf(collection))
     overview.sections.push_back(sectionOn(collection, section, day));
   for (const store::StoredGroup& group : store::listGroups(collection))
-    overview.sectionOfGroup.emplace(group.record.code, group.record.section);
+    overview.groups.emplace(group.record.code, DayOverview::Group{group.record.name, group.record.section});
   overview.swapsMade = store::swapsBetween(collection, day, day);
   overview.swapsWaiting = store::swapsWaiting(collection);
   overview.pansThatStand = store::controlPansThatStand(collection);

@@ -35,9 +35,13 @@ struct WaitingDiet {
 struct DayOverview {
   quantity::Date day{};
   std::vector<SectionToday> sections{};
-  std::map<std::string, std::string> sectionOfGroup{};  ///< by the groups' codes
-  std::vector<store::StoredSwap> swapsMade{};           ///< on the day
-  std::vector<store::StoredSwap> swapsWaiting{};        ///< of any day
+  struct Group {
+    std::string name{};
+    std::string section{};
+  };
+  std::map<std::string, Group> groups{};          ///< by their codes
+  std::vector<store::StoredSwap> swapsMade{};     ///< on the day
+  std::vector<store::StoredSwap> swapsWaiting{};  ///< of any day
   std::vector<WaitingDiet> dietsWaiting{};
   std::vector<store::StoredControlPan> pansThatStand{};  ///< of any day to this one, the oldest first
 };

@@ -152,9 +152,9 @@ void TodayRoom::follow(const TodayRow& row) {
                              intake::dayNumber(overview_->pansThatStand.at(row.index).record.day));
     case TodayPlace::Swap: {
       const auto& key = overview_->swapsMade.at(row.index).record.instead.bowl;
-      const auto section = overview_->sectionOfGroup.find(key.group);
-      const bool isKnown = section != overview_->sectionOfGroup.end();
-      return emit kitchenWanted(isKnown ? QString::fromStdString(section->second) : QString(),
+      const auto section = overview_->groups.find(key.group);
+      const bool isKnown = section != overview_->groups.end();
+      return emit kitchenWanted(isKnown ? QString::fromStdString(section->second.section) : QString(),
                                 intake::dayNumber(key.day));
     }
     case TodayPlace::SwapDecision:

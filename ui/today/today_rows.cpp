@@ -58,12 +58,17 @@ TodayCard sectionCard(const transfer::SectionToday& section) {
   return card;
 }
 
-QString swapText(const intake::SwapMade& swap) {
+QString nameOf(const transfer::DayOverview& overview, const std::string& group) {
+  const auto found = overview.groups.find(group);
+  return QString::fromStdString(found == overview.groups.end() ? group : found->second.name);
+}
+
+QString swapText(const transfer::DayOverview& overview, const intake::SwapMade& swap) {
   QStringList given;
   for (const intake::GivenInstead& one : swap.given)
     given << Today::tr("%1 g %2").arg(stated(one.amount.value()), QString::fromStdString(one.food));
   return Today::tr("%1, bowl %2 on %3: %4 in place of %5 (%6, %7)")
-      .arg(QString::fromStdString(swap.instead.bowl.group))
+      .arg(nameOf(overview, swap.instead.bowl.group))
       .arg(swap.instead.bowl.bowl)
       .arg(dateText(swap.instead.bowl.day), given.join(Today::tr(" and ")), QString::fromStdString(swap.food),
            QString::fromStdString(swap.why), QString::fromStdString(swap.by.who));
@@ -108,14 +113,14 @@ std::vector<TodayCard> todayCards(const transfer::DayOverview& overview) {
   TodayCard swaps{.heading = Today::tr("Swaps made today")};
   for (std::size_t i = 0; i < overview.swapsMade.size(); ++i)
     swaps.rows.push_back({markOf(overview.swapsMade[i].record.approval),
-                          swapText(overview.swapsMade[i].record),
+                          swapText(overview, overview.swapsMade[i].record),
                           TodayPlace::Swap,
                           {},
                           i});
   TodayCard waiting{.heading = Today::tr("Waiting for a decision")};
   for (std::size_t i = 0; i < overview.swapsWaiting.size(); ++i)
     waiting.rows.push_back({Mark::AtLimit,
-                            Today::tr("swap: %1").arg(swapText(overview.swapsWaiting[i].record)),
+                            Today::tr("swap: %1").arg(swapText(overview, overview.swapsWaiting[i].record)),
                             TodayPlace::SwapDecision,
                             {},
                             i});
@@ -124,7 +129,7 @@ std::vector<TodayCard> todayCards(const transfer::DayOverview& overview) {
                             Today::tr("diet: %1, version %2, for %3")
                                 .arg(QString::fromStdString(overview.dietsWaiting[i].name))
                                 .arg(overview.dietsWaiting[i].version.number)
-                                .arg(QString::fromStdString(overview.dietsWaiting[i].group)),
+                                .arg(nameOf(overview, overview.dietsWaiting[i].group)),
                             TodayPlace::Diet,
                             {},
                             i});
