@@ -13,6 +13,7 @@
 #include "ui/foods/food_desk.h"
 #include "ui/foods/foods_room.h"
 #include "ui/frame/main_window.h"
+#include "ui/frame/room_numbers.h"
 #include "ui/shared/theme.h"
 
 #include <QApplication>
@@ -23,6 +24,7 @@
 #include <QTest>
 #include <QTextStream>
 
+#include <chrono>
 #include <optional>
 #include <utility>
 
@@ -33,9 +35,11 @@ using namespace tarebowl;
 constexpr std::pair<const char*, QSize> kSizes[] = {{"", {1366, 768}}, {"-large", {1920, 1080}}};
 constexpr int kPatienceMs = 30'000;
 
-constexpr int kFoodsNumber = 2;
-constexpr int kAnimalsNumber = 3;
-constexpr int kDietsNumber = 4;
+/// The last day on which the sample was fed.
+quantity::Date dayOfSample() {
+  using namespace std::chrono;
+  return 2026y / November / 24;
+}
 
 /// Of the Foods room's picture: the food with reports of the house's own laboratory.
 constexpr const char* kShownFood = "House crickets, adult";
@@ -57,6 +61,14 @@ bool showAnimals(const ui::MainWindow& window) {
   ui::AnimalsRoom& room = window.animals();
   return QTest::qWaitFor([&] { return room.desk().page().has_value() && room.desk().collection().isIdle(); },
                          kPatienceMs);
+}
+
+/// Of rooms that read what was fed.
+bool showRoom(ui::MainWindow& window, int number) {
+  window.goToRoom(number);
+  constexpr int kUntilAskedMs = 200;  // a room asks once it is in sight
+  QTest::qWait(kUntilAskedMs);
+  return QTest::qWaitFor([&] { return window.collection().isIdle(); }, kPatienceMs);
 }
 
 bool waitUntilDrawn(const ui::MainWindow& window) {
@@ -95,7 +107,7 @@ bool shoot(QApplication& application, const std::optional<std::filesystem::path>
   const std::filesystem::path sample = ui::toPath(place.filePath(QStringLiteral("brackenmere.tarebowl")));
   ui::applyTheme(application, theme);
   ui::MainWindow window(&diet::solve, ui::Dialogs{},
-                        ui::Preferences(place.filePath(QStringLiteral("seat.ini"))));
+                        ui::Preferences(place.filePath(QStringLiteral("seat.ini"))), &dayOfSample);
   window.resize(size);
   window.files().open(sample, true);
   window.show();
@@ -103,17 +115,22 @@ bool shoot(QApplication& application, const std::optional<std::filesystem::path>
     QTest::qWait(250);
     return window.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, room, suffix));
   };
-  window.goToRoom(kDietsNumber);
+  window.goToRoom(ui::kDietsNumber);
   if (!showDiet(window, file) || !grab(QStringLiteral("diets"))) return false;
-  window.goToRoom(kFoodsNumber);
+  window.goToRoom(ui::kFoodsNumber);
   if (!showFood(window) || !grab(QStringLiteral("foods"))) return false;
-  window.goToRoom(kAnimalsNumber);
+  window.goToRoom(ui::kAnimalsNumber);
   if (!showAnimals(window) || !grab(QStringLiteral("animals"))) return false;
   ui::GroupPane& group = window.animals().groupPane();
   group.showSheet(ui::GroupPane::Energy);
   if (!grab(QStringLiteral("energy"))) return false;
   group.showSheet(ui::GroupPane::Targets);
-  return grab(QStringLiteral("targets"));
+  if (!grab(QStringLiteral("targets"))) return false;
+  for (const auto& [number, name] :
+       {std::pair{ui::kTodayNumber, "today"}, std::pair{ui::kKitchenNumber, "kitchen"},
+        std::pair{ui::kIntakeNumber, "intake"}, std::pair{ui::kHealthNumber, "health"}})
+    if (!showRoom(window, number) || !grab(QLatin1String(name))) return false;
+  return true;
 }
 
 }  // namespace
