@@ -110,9 +110,8 @@ class CountedBowlReader::Inner {
   }
 
   [[nodiscard]] bool isSwappedOut() {
-    const auto swap = lines_.numberOrNull(5);
-    if (!swap) return false;
-    swapped_.bind(1, *swap);
+    if (lines_.isNull(5)) return false;  // as most are: asked before it is read
+    swapped_.bind(1, lines_.number(5));
     return swapped_.runForNumber() == lines_.number(2);
   }
 
@@ -134,7 +133,7 @@ class CountedBowlReader::Inner {
     item.leftover.reset();
     if (const auto kind = lines_.numberOrNull(7))
       item.leftover = {static_cast<LeftoverKind>(*kind), grams(lines_.numberOrNull(8)),
-                       grams(lines_.numberOrNull(9))};
+                       lines_.isNull(9) ? std::nullopt : grams(lines_.number(9))};
     if (const EntryValue* left = correction(EntryKind::Leftover))
       item.leftover = {static_cast<LeftoverKind>(left->leftKind.value_or(0)), grams(left->mg),
                        grams(left->lost)};

@@ -298,15 +298,16 @@ TEST(Soak, EveryAnswerToAHardProgramIsProvedAndNoneIsMissing) {
 // A row with a number that is a million times too large, and foods without a limit: the limits that were put
 // in their place made amounts of ten thousand usual, and what a row misses beside them looked like rounding.
 TEST(Soak, WhatARowMissesIsJudgedByUsualAmountsAndNotByLimitsThatStandForNone) {
-  for (const std::uint64_t seed :
-       {8240,  10918, 11682, 17346, 22506, 22790, 42476, 43880, 49518, 51186, 51776,
-        55534, 56294, 56913, 82650, 86414, 86920, 91386, 92932, 97136, 99240})
-    (void)isAnsweredRightly(seed);
+  constexpr std::uint64_t kSeeds[] = {8240,  10918, 11682, 17346, 22506, 22790, 42476,
+                                      43880, 49518, 51186, 51776, 55534, 56294, 56913,
+                                      82650, 86414, 86920, 91386, 92932, 97136, 99240};
+  for (const std::uint64_t seed : kSeeds) (void)isAnsweredRightly(seed);
 }
 
 // The costs are above 0 and so are the amounts: nothing falls for ever, however far away the answer lies.
 TEST(Soak, AProgramWhoseCostHasALeastIsNeverCalledUnbounded) {
-  for (const std::uint64_t seed : {47987, 65819, 72778}) {
+  constexpr std::uint64_t kSeeds[] = {47987, 65819, 72778};
+  for (const std::uint64_t seed : kSeeds) {
     const Program program = hardProgram(seed).program;
     EXPECT_NE(solver::solve(program).status, Status::Unbounded) << seed;
     EXPECT_NE(solver::solve(shortfallAsObjective(program)).status, Status::Unbounded) << seed;
