@@ -8,6 +8,7 @@
 #include "core/exchange/problem_foods.h"
 #include "core/exchange/problem_json.h"
 #include "core/store/food_reading.h"
+#include "core/store/together.h"
 #include "core/store/verbs.h"
 #include "core/transfer/diet_import.h"
 #include "core/transfer/feeding_import.h"
@@ -60,12 +61,14 @@ void addYields(store::Collection& collection, const std::filesystem::path& file,
 
 void importSample(store::Collection& collection, const std::filesystem::path& folder,
                   const store::Author& author, FeedingDays days) {
-  addFoods(collection, folder, author);
-  addYields(collection, folder / "kitchen" / "yields.csv", author);
-  importHerd(collection, folder / "herd", author);
-  importDiets(collection, folder / "diets", author);
-  importRotations(collection, folder / "rotations", author);
-  if (days == FeedingDays::TakenIn) importFeeding(collection, folder / "feeding", author);
+  store::together(collection, [&] {
+    addFoods(collection, folder, author);
+    addYields(collection, folder / "kitchen" / "yields.csv", author);
+    importHerd(collection, folder / "herd", author);
+    importDiets(collection, folder / "diets", author);
+    importRotations(collection, folder / "rotations", author);
+    if (days == FeedingDays::TakenIn) importFeeding(collection, folder / "feeding", author);
+  });
 }
 
 }  // namespace tarebowl::transfer

@@ -8,11 +8,14 @@
 #include "core/transfer/desk_diet.h"
 #include "core/transfer/rotation_desk.h"
 #include "tests/core/transfer/brackenmere.h"
+#include "tests/source_dir.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
+#include <fstream>
 
 namespace tarebowl::transfer {
 namespace {
@@ -123,6 +126,20 @@ TEST_F(SampleDiets, WhatHappenedSinceIsTold) {
   EXPECT_EQ(desk.version.record.decided, lemurs.record.decided);
   EXPECT_EQ(desk.context.title, "Red ruffed lemurs (family of five), daily total, version 1");
   EXPECT_FALSE(readDesk(own.collection, VersionId{999}, kSampleDay));
+}
+
+/// Whoever opens the sample on a disk that breaks off must not be left with half a zoo.
+TEST(SampleImport, WhereOneFileIsWrongNothingIsTakenIn) {
+  const OwnFolder folder;
+  const auto copy = folder / "sample-data";
+  std::filesystem::copy(TAREBOWL_SOURCE_DIR "/sample-data", copy, std::filesystem::copy_options::recursive);
+  const auto lastRead = *std::filesystem::directory_iterator(copy / "rotations");
+  std::ofstream(lastRead.path()) << "no rotation";
+  Collection collection = Collection::create(folder / "brackenmere.tarebowl", kKeeper);
+  EXPECT_THROW(importSample(collection, copy, kKeeper, FeedingDays::LeftOut), exchange::FormatError);
+  EXPECT_THAT(listFoods(collection), IsEmpty());
+  EXPECT_THAT(listGroups(collection), IsEmpty());
+  EXPECT_THAT(listDiets(collection), IsEmpty());
 }
 
 }  // namespace
