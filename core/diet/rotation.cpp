@@ -5,7 +5,6 @@
 #include "core/diet/food_safety.h"
 #include "core/diet/measure.h"
 #include "core/diet/rotation_check.h"
-#include "core/diet/rotation_locks.h"
 #include "core/diet/rotation_search.h"
 #include "core/diet/rotation_standing.h"
 #include "core/diet/scale_step.h"
@@ -82,8 +81,6 @@ RotationPlan rotateAllowed(const RotationProblem& problem, const RotationOptions
   requireSameShape(problem, options.start);
   const BuiltModel built = buildModel(problem);
   if (!built.impossible.empty()) return ended(RotationStatus::Impossible, built.impossible);
-  if (auto why = brokenByLocks(built.model, problem.base.foods); !why.empty())
-    return ended(RotationStatus::Impossible, why);
   const SearchedPlan searched = searchRotation(built.model, options);
   RotationPlan plan;
   if (searched.grams)

@@ -19,7 +19,6 @@ using Clock = std::chrono::steady_clock;
 using Eigen::Index;
 
 constexpr double kClosed = 1e-9;
-constexpr double kRounding = 1e-6;  // g
 constexpr std::int64_t kNodesOfDays = 1000;
 constexpr std::int64_t kNodesOfFoods = 1500;
 
@@ -89,7 +88,7 @@ class Adapting {
   [[nodiscard]] Standing standingOf(const solver::RowMatrix& plan) const {
     Standing standing{brokenRules(model_, plan.array() > 0.0), valueOf(model_, plan)};
     for (Index j = 0; j < model_.foods; ++j) {
-      if (plan.col(j).sum() <= model_.mostGrams[j] + kRounding) continue;
+      if (plan.col(j).sum() <= model_.mostGrams[j] + kGramsRounding) continue;
       ++standing.rules.by;
       standing.rules.foods[static_cast<std::size_t>(j)] = 1;
     }

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/diet/rotation_locks.h"
+#include "core/diet/rotation_impossible.h"
 
 #include <fmt/format.h>
 
@@ -11,17 +11,15 @@ namespace {
 
 using Eigen::Index;
 
-constexpr double kRounding = 1e-6;  ///< g, as the check of a plan allows
-
-class Locks {
+class Counting {
  public:
-  Locks(const RotationModel& model, const std::vector<DietFood>& foods) : model_(model), foods_(foods) {}
+  Counting(const RotationModel& model, const std::vector<DietFood>& foods) : model_(model), foods_(foods) {}
 
-  [[nodiscard]] std::string broken() const {
+  [[nodiscard]] std::string first() const {
     for (Index food = 0; food < model_.foods; ++food)
-      if (std::string why = brokenOf(food); !why.empty()) return why;
+      if (std::string why = impossibleFor(food); !why.empty()) return why;
     for (Index day = 0; day < model_.days; ++day)
-      if (std::string why = brokenOn(day); !why.empty()) return why;
+      if (std::string why = impossibleOn(day); !why.empty()) return why;
     return {};
   }
 
@@ -35,7 +33,7 @@ class Locks {
 
   /// What was fed before may have broken a rule, and no plan can help it: only what is locked counts as
   /// breaking it.
-  [[nodiscard]] std::string brokenOf(Index food) const {
+  [[nodiscard]] std::string impossibleFor(Index food) const {
     double grams = 0.0;
     int days = 0;
     int run = 0;
@@ -61,7 +59,8 @@ class Locks {
       return fmt::format("often: {}: {} days at most, at least {}", id, most,
                          model_.leastDays[static_cast<std::size_t>(food)]);
     if (!isAnyLocked) return {};
-    if (grams > model_.mostGrams[food] + kRounding) return fmt::format("stock: {}: {} g locked", id, grams);
+    if (grams > model_.mostGrams[food] + kGramsRounding)
+      return fmt::format("stock: {}: {} g locked", id, grams);
     if (days > model_.mostDays[static_cast<std::size_t>(food)])
       return fmt::format("often: {}: {} days locked", id, days);
     return {};
@@ -74,7 +73,7 @@ class Locks {
     return days;
   }
 
-  [[nodiscard]] std::string brokenOn(Index day) const {
+  [[nodiscard]] std::string impossibleOn(Index day) const {
     if (isOver(day)) return {};
     for (const DayCount& count : model_.dayCounts[static_cast<std::size_t>(day)]) {
       const auto locked =
@@ -92,8 +91,8 @@ class Locks {
 
 }  // namespace
 
-std::string brokenByLocks(const RotationModel& model, const std::vector<DietFood>& foods) {
-  return Locks(model, foods).broken();
+std::string impossibleByCounting(const RotationModel& model, const std::vector<DietFood>& foods) {
+  return Counting(model, foods).first();
 }
 
 }  // namespace tarebowl::diet

@@ -10,9 +10,10 @@
 
 namespace tarebowl::diet {
 
-/// The first rule that what is locked breaks by itself, with what was fed before and what is off: stock,
-/// number of days, runs, foods of a day. Empty where there is none. Foods are those of the model, in its
-/// order.
-[[nodiscard]] std::string brokenByLocks(const RotationModel& model, const std::vector<DietFood>& foods);
+/// The first rule that no plan can keep, by counting alone: what is locked breaks it by itself, with what was
+/// fed before (stock, number of days, runs, foods of a day), or too few days are left for a food. Empty where
+/// none is found. Foods are those of the model, in its order.
+[[nodiscard]] std::string impossibleByCounting(const RotationModel& model,
+                                               const std::vector<DietFood>& foods);
 
 }  // namespace tarebowl::diet

@@ -4,6 +4,7 @@
 
 #include "core/diet/formulation.h"
 #include "core/diet/measure.h"
+#include "core/diet/rotation_impossible.h"
 #include "core/diet/solve.h"
 
 #include <fmt/format.h>
@@ -40,6 +41,7 @@ class ModelBuilder {
     writeZones();
     writeWishes();
     writeObjective();
+    if (impossible_.empty()) impossible_ = impossibleByCounting(model_, base_.foods);
     return {std::move(model_), std::move(impossible_)};
   }
 

@@ -94,6 +94,9 @@ struct PlanValue {
   [[nodiscard]] bool isBetterThan(const PlanValue& other) const;
 };
 
+/// Grams by which a plan may differ from a rule: rounding.
+inline constexpr double kGramsRounding = 1e-6;
+
 struct BuiltModel {
   RotationModel model;
   std::string impossible;  ///< a rule that no plan can keep, by counting alone; empty where none is found
