@@ -170,12 +170,11 @@ void AnimalsRoom::showRight() {
   list_->setVisible(!closed);
   if (panes_->currentWidget() == newSpecies_ && !closed) return emit stateChanged();  // it is being told
   header_->setVisible(desk_->page().has_value());
-  startWords_->setText(
-      desk_->isReading()
-          ? tr("Reading the animals…")
-          : tr("There is no animal in this collection yet. Animals stand by species and group, with their "
-               "masses, energy "
-               "need and the targets that diets are judged by. Begin with a species: “Add” at the left."));
+  startWords_->setText(desk_->isReading()
+                           ? tr("Reading the animals…")
+                           : tr("There is no animal in this collection yet. Animals stand by species and "
+                                "group, with their masses, energy need and the targets that diets are judged "
+                                "by. Begin with a species: “Add” at the left."));
   if (!desk_->page())
     panes_->setCurrentWidget(start_);
   else if (desk_->page()->group)

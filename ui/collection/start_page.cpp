@@ -11,10 +11,9 @@
 namespace tarebowl::ui {
 
 StartPage::StartPage(QWidget* parent)
-    : RoomHint(
-          tr("A collection keeps your foods, animals, diets and feeding days in one file, and where each "
-             "number comes from."),
-          parent),
+    : RoomHint(tr("A collection keeps your foods, animals, diets and feeding days in one file, and where "
+                  "each number comes from."),
+               parent),
       banner_(makeBanner()) {
   column().insertWidget(1, banner_);
   const auto add = [this](const QString& name, const QString& what, void (StartPage::*wanted)()) {
@@ -26,13 +25,11 @@ StartPage::StartPage(QWidget* parent)
       &StartPage::sampleWanted);
   add(tr("Import a table…"),
       tr("A laboratory's or publisher's table of foods (CSV, XLSX). It asks where the new collection is to "
-         "be "
-         "kept, and shows line by line what will happen before anything is written."),
+         "be kept, and shows line by line what will happen before anything is written."),
       &StartPage::importWanted);
   add(tr("Start empty…"),
       tr("A new collection file, to which foods, animals and diets are added one by one. Each room says what "
-         "to "
-         "do first."),
+         "to do first."),
       &StartPage::emptyWanted);
   auto* other = new QLabel(
       QStringLiteral("<a href=\"#\">%1</a>").arg(tr("Or open a collection that is there already…")));

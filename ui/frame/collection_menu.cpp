@@ -4,47 +4,31 @@
 
 #include "core/store/backup.h"
 #include "ui/collection/backup_time.h"
-#include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
 
 #include <QDir>
-#include <QEvent>
 #include <QMenu>
 
 #include <utility>
 
 namespace tarebowl::ui {
-namespace {
 
-constexpr int kIconSide = 22;
-
-}  // namespace
-
-CollectionMenu::CollectionMenu(QWidget* parent) : QToolButton(parent) {
-  setText(tr("File"));
+CollectionMenu::CollectionMenu(QWidget* parent) : RailMenu(tr("File"), QStringLiteral("open"), parent) {
   setAccessibleName(tr("Collection file and theme"));
   setToolTip(tr("New, open, restore a collection; theme"));
-  setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
-  setIconSize({kIconSide, kIconSide});
-  setPopupMode(QToolButton::InstantPopup);
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  setFocusPolicy(Qt::StrongFocus);
-  auto* menu = new QMenu(this);
-  menu->addAction(tr("New collection…"), this, &CollectionMenu::newWanted);
-  menu->addAction(tr("Open a collection…"), this, &CollectionMenu::openWanted);
-  openAgain_ = menu->addMenu(tr("Open again"));
+  entries().addAction(tr("New collection…"), this, &CollectionMenu::newWanted);
+  entries().addAction(tr("Open a collection…"), this, &CollectionMenu::openWanted);
+  openAgain_ = entries().addMenu(tr("Open again"));
   connect(openAgain_, &QMenu::aboutToShow, this, &CollectionMenu::fillRecent);
-  menu->addAction(tr("Open the invented sample"), this, &CollectionMenu::sampleWanted);
-  menu->addSeparator();
-  backups_ = menu->addMenu(tr("Restore a backup"));
+  entries().addAction(tr("Open the invented sample"), this, &CollectionMenu::sampleWanted);
+  entries().addSeparator();
+  backups_ = entries().addMenu(tr("Restore a backup"));
   connect(backups_, &QMenu::aboutToShow, this, &CollectionMenu::fillBackups);
-  QMenu* themes = menu->addMenu(tr("Theme"));
+  QMenu* themes = entries().addMenu(tr("Theme"));
   for (const auto& [name, choice] :
        {std::pair{tr("As the desktop"), ThemeChoice::System}, std::pair{tr("Light"), ThemeChoice::Light},
         std::pair{tr("Dark"), ThemeChoice::Dark}})
     themes->addAction(name, this, [this, choice = choice] { emit themeWanted(choice); });
-  setMenu(menu);
-  inkIcon();
 }
 
 void CollectionMenu::fillRecent() {
@@ -70,15 +54,6 @@ void CollectionMenu::fillBackups() {
                         this, [this, file = toText(backup.file)] { emit restoreWanted(file); });
   if (!backups.empty()) return;
   backups_->addAction(tr("There is none yet: one is made every day"))->setEnabled(false);
-}
-
-void CollectionMenu::inkIcon() {
-  setIcon(ui::icon(QStringLiteral("open"), currentTheme().onRail, kIconSide));
-}
-
-void CollectionMenu::changeEvent(QEvent* event) {
-  QToolButton::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange) inkIcon();
 }
 
 }  // namespace tarebowl::ui

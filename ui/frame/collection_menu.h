@@ -2,9 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/frame/rail_menu.h"
 #include "ui/shared/theme.h"
-
-#include <QToolButton>
 
 #include <filesystem>
 #include <functional>
@@ -16,7 +15,7 @@ class QMenu;
 namespace tarebowl::ui {
 
 /// The button at the foot of the rail: which collection is open, and what holds for the whole window.
-class CollectionMenu : public QToolButton {
+class CollectionMenu : public RailMenu {
   Q_OBJECT
  public:
   explicit CollectionMenu(QWidget* parent = nullptr);
@@ -35,13 +34,9 @@ class CollectionMenu : public QToolButton {
   void restoreWanted(const QString& backup);
   void themeWanted(tarebowl::ui::ThemeChoice choice);
 
- protected:
-  void changeEvent(QEvent* event) override;
-
  private:
   void fillRecent();
   void fillBackups();
-  void inkIcon();
 
   QMenu* openAgain_;
   QMenu* backups_;

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/shared/explanation.h"
+#include "ui/frame/explanation.h"
 
-#include "ui/shared/part_texts.h"
+#include "ui/frame/part_texts.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>

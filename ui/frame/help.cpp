@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/help.h"
 
+#include "ui/frame/explanation.h"
 #include "ui/frame/guide_panel.h"
 #include "ui/frame/help_menu.h"
-#include "ui/shared/explanation.h"
 
 #include <QApplication>
 #include <QMessageBox>

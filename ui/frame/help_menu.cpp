@@ -2,45 +2,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/help_menu.h"
 
-#include "ui/shared/icons.h"
-#include "ui/shared/theme.h"
-
-#include <QCoreApplication>
-#include <QEvent>
 #include <QMenu>
 
 namespace tarebowl::ui {
-namespace {
 
-constexpr int kIconSide = 22;
-
-}  // namespace
-
-HelpMenu::HelpMenu(QWidget* parent) : QToolButton(parent) {
-  setText(tr("Help"));
-  setAccessibleName(tr("Help"));
+HelpMenu::HelpMenu(QWidget* parent) : RailMenu(tr("Help"), QStringLiteral("help"), parent) {
   setToolTip(tr("A guide through the invented sample; F1 says what a control is"));
-  setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
-  setIconSize({kIconSide, kIconSide});
-  setPopupMode(QToolButton::InstantPopup);
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  setFocusPolicy(Qt::StrongFocus);
-  auto* menu = new QMenu(this);
-  menu->addAction(tr("Guide"), this, &HelpMenu::guideWanted);
-  menu->addAction(tr("What is this?  (F1)"), this, &HelpMenu::explanationWanted);
-  menu->addSeparator();
-  menu->addAction(tr("About Tarebowl"), this, &HelpMenu::aboutWanted);
-  setMenu(menu);
-  inkIcon();
-}
-
-void HelpMenu::inkIcon() {
-  setIcon(ui::icon(QStringLiteral("help"), currentTheme().onRail, kIconSide));
-}
-
-void HelpMenu::changeEvent(QEvent* event) {
-  QToolButton::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange) inkIcon();
+  entries().addAction(tr("Guide"), this, &HelpMenu::guideWanted);
+  entries().addAction(tr("What is this?  (F1)"), this, &HelpMenu::explanationWanted);
+  entries().addSeparator();
+  entries().addAction(tr("About Tarebowl"), this, &HelpMenu::aboutWanted);
 }
 
 QString aboutText() {

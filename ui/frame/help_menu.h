@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QToolButton>
+#include "ui/frame/rail_menu.h"
 
 namespace tarebowl::ui {
 
 /// The button at the foot of the rail: the guide, what a control is, and whose program this is.
-class HelpMenu : public QToolButton {
+class HelpMenu : public RailMenu {
   Q_OBJECT
  public:
   explicit HelpMenu(QWidget* parent = nullptr);
@@ -17,12 +17,6 @@ class HelpMenu : public QToolButton {
   /// Of the control that had the focus before the menu opened.
   void explanationWanted();
   void aboutWanted();
-
- protected:
-  void changeEvent(QEvent* event) override;
-
- private:
-  void inkIcon();
 };
 
 /// Name, version, licence, and what the program does not decide.

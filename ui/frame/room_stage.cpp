@@ -21,21 +21,15 @@ void RoomStage::showStart() {
 }
 
 void RoomStage::showHint(const EmptyRoom& empty) {
-  if (hint_ == nullptr || empty != hinted_) {
-    RoomHint* const before = hint_;
-    hinted_ = empty;
-    hint_ = new RoomHint(empty.heading);
-    hint_->addText(empty.forWhat);
-    connect(&hint_->addWay(empty.first, empty.firstWhy), &QPushButton::clicked, this,
-            [this, first = empty.firstRoom] { emit roomWanted(first); });
-    addWidget(hint_);
-    bring(hint_);
-    if (before == nullptr) return;
-    removeWidget(before);
-    before->deleteLater();  // its own button may have asked for another room
-    return;
-  }
+  if (hint_ != nullptr && empty == hinted_) return bring(hint_);
+  hinted_ = empty;
+  RoomHint* const before = std::exchange(hint_, new RoomHint(empty.heading));
+  hint_->addText(empty.forWhat);
+  connect(&hint_->addWay(empty.first, empty.firstWhy), &QPushButton::clicked, this,
+          [this, first = empty.firstRoom] { emit roomWanted(first); });
+  addWidget(hint_);
   bring(hint_);
+  if (before != nullptr) before->deleteLater();  // its own button may have asked for another room
 }
 
 void RoomStage::bring(QWidget* shown) {

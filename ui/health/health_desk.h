@@ -47,7 +47,7 @@ class HealthDesk : public QObject {
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
 
   void show(int patient);
-  /// How many days up to the last one with a bowl or today.
+  /// How many days up to today.
   void setDays(int days);
   void ask(const transfer::CalciumAsked& asked);
   [[nodiscard]] const transfer::CalciumAsked& asked() const { return asked_; }

@@ -145,29 +145,23 @@ void HealthRoom::explainParts() {
   patients_->setWhatsThis(
       tr("Groups, and under each its animals. Choose one: its signs, masses and bowls are set on one axis of "
          "days, and calcium is reviewed for it."));
-  seen_->setWhatsThis(tr(
-      "What was written down of it, the newest first; ▲ is a sign, from which Enter looks back to the bowls "
-      "before it. Each line keeps who wrote it."));
+  seen_->setWhatsThis(
+      tr("What was written down of it, the newest first; ▲ is a sign, from which Enter looks back to the "
+         "bowls before it. Each line keeps who wrote it."));
   days_->setWhatsThis(tr("How many days up to today are shown and reviewed."));
   page_->setWhatsThis(
       tr("Writes what the tab in sight says as one page, to print or to keep: PDF, HTML or JSON."));
   tabs_->setWhatsThis(tr("The calcium review, or the look-back from a sign."));
   tabs_->widget(0)->setWhatsThis(
       tr("What was eaten day by day: the kitchen's weights, less what came back, times the composition of "
-         "the foods; a mean "
-         "day is set against the targets of the group. A value that nobody knows stays unknown and widens "
-         "the range. The "
-         "least dose is worked out from the supplement's own composition, and is held below the safe limit "
-         "of the targets. "
-         "Whether it is given, the vet decides."));
+         "the foods; a mean day is set against the targets of the group. A value that nobody knows stays "
+         "unknown and widens the range. The least dose is worked out from the supplement's own composition, "
+         "and is held below the safe limit of the targets. Whether it is given, the vet decides."));
   tabs_->widget(kLookBackTab)
-      ->setWhatsThis(tr(
-          "Bowls in the hours before the sign against the same hours before days without it: how often the "
-          "sign "
-          "came with a food and without it, Fisher's exact test, the same corrected for the number of foods "
-          "that "
-          "were looked at, and the risk ratio with its 95 % interval. It shows what goes together, not what "
-          "caused what."));
+      ->setWhatsThis(tr("Bowls in the hours before the sign against the same hours before days without it: "
+                        "how often the sign came with a food and without it, Fisher's exact test, the same "
+                        "corrected for the number of foods that were looked at, and the risk ratio with its "
+                        "95 % interval. It shows what goes together, not what caused what."));
 }
 
 QWidget* HealthRoom::makeLeft() {

@@ -4,6 +4,7 @@
 
 #include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
+#include "ui/intake/chart_picture.h"
 #include "ui/intake/choice_chart.h"
 #include "ui/intake/food_bands_chart.h"
 #include "ui/intake/group_choice.h"
@@ -20,7 +21,6 @@
 #include "ui/shared/card.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/segmented_switch.h"
-#include "ui/shared/theme.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -29,7 +29,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
-#include <QPainter>
 #include <QPushButton>
 #include <QSplitter>
 #include <QTabBar>
@@ -69,23 +68,6 @@ QWidget* under(QWidget* title, QWidget* chart) {
   layout->addWidget(title);
   layout->addWidget(chart, 1);
   return page;
-}
-
-/// A chart on the ground of its card, twice as fine as a screen. One on a tab that was never in sight has no
-/// size of its own yet.
-QImage pictureOf(const QString& title, QWidget& chart, const QSize& otherwise) {
-  if (!chart.isVisible()) chart.resize(otherwise);
-  constexpr int kTitle = 22;
-  constexpr int kFiner = 2;
-  const QSize size(chart.width(), chart.height() + kTitle);
-  QImage image(size * kFiner, QImage::Format_ARGB32_Premultiplied);
-  image.setDevicePixelRatio(kFiner);
-  image.fill(currentTheme().card);
-  QPainter painter(&image);
-  painter.setPen(currentTheme().ink);
-  painter.drawText(QRect(4, 0, size.width() - 8, kTitle), Qt::AlignLeft | Qt::AlignVCenter, title);
-  chart.render(&painter, QPoint(0, kTitle), QRegion(), QWidget::DrawChildren);
-  return image;
 }
 
 }  // namespace
@@ -128,8 +110,7 @@ void IntakeRoom::build() {
   pages_->addTab(study_, tr("Study"));
   nameTabs(*pages_, tr("Over time, yesterday's bowls, or a study"),
            tr("What was really eaten. Amounts come from the weights that the kitchen wrote down, nutrients "
-              "from the foods' "
-              "composition; what was not weighed stays unknown."));
+              "from the foods' composition; what was not weighed stays unknown."));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 4, 12, 10);
   layout->addWidget(pages_);
@@ -214,8 +195,7 @@ QWidget* IntakeRoom::makeCharts() {
   below_->addTab(table_, tr("Foods"));
   nameTabs(*below_, tr("What is shown below"),
            tr("The same days once more: what is followed against its zone, Ca:P, what is picked first, and "
-              "the foods in "
-              "numbers."));
+              "the foods in numbers."));
   auto* halves = new QSplitter(Qt::Vertical);
   halves->setChildrenCollapsible(false);
   halves->addWidget(foods);

@@ -3,8 +3,8 @@
 // Of every room, on the sample: what a screen reader says, what F1 says, and that the keys alone reach it.
 #include "tests/ui/frame/sample_in_window.h"
 #include "ui/diets/balance_pane.h"
+#include "ui/frame/explanation.h"
 #include "ui/shared/balance_ladder.h"
-#include "ui/shared/explanation.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemModel>
