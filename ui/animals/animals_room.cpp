@@ -16,6 +16,7 @@
 #include "ui/shared/banner.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
+#include "ui/shared/room_hint.h"
 
 #include <QAction>
 #include <QLabel>
@@ -51,6 +52,7 @@ AnimalsRoom::AnimalsRoom(OpenCollection& collection, AnimalDesk::Clock today, QW
       individual_(new IndividualPane(*desk_, *reason_)),
       species_(new SpeciesPane(*desk_)),
       newSpecies_(new NewSpeciesPage(*desk_, *reason_, shippedStarters())),
+      reading_(new QLabel(tr("Reading the animals…"))),
       panes_(new QStackedWidget),
       banner_(makeBanner()) {
   build();
@@ -61,6 +63,7 @@ AnimalsRoom::AnimalsRoom(OpenCollection& collection, AnimalDesk::Clock today, QW
 
 void AnimalsRoom::build() {
   start_ = makeStart();
+  reading_->setAlignment(Qt::AlignCenter);
   auto* panes = new QSplitter(Qt::Horizontal);
   auto* right = makeRight();
   panes->setHandleWidth(1);
@@ -79,7 +82,8 @@ void AnimalsRoom::build() {
 }
 
 QWidget* AnimalsRoom::makeRight() {
-  for (QWidget* page : std::initializer_list<QWidget*>{start_, group_, individual_, species_, newSpecies_})
+  for (QWidget* page :
+       std::initializer_list<QWidget*>{reading_, start_, group_, individual_, species_, newSpecies_})
     panes_->addWidget(page);
   auto* right = new QWidget;
   auto* layout = new QVBoxLayout(right);
@@ -99,15 +103,14 @@ QWidget* AnimalsRoom::makeRight() {
 }
 
 QWidget* AnimalsRoom::makeStart() {
-  auto* page = new QWidget;
-  startWords_ = new QLabel;
-  startWords_->setWordWrap(true);
-  auto* layout = new QVBoxLayout(page);
-  layout->setContentsMargins(60, 40, 60, 10);
-  layout->addStretch(1);
-  layout->addWidget(startWords_);
-  layout->addStretch(2);
-  return page;
+  auto* hint = new RoomHint(tr("There is no animal in this collection yet."));
+  hint->addText(
+      tr("Animals stand by species and group, with their masses, energy need and the targets that diets are "
+         "judged by."));
+  connect(&hint->addWay(tr("Add a species"), tr("With its first group, energy need and targets, from a model "
+                                                "species where nothing is published of its own.")),
+          &QPushButton::clicked, this, &AnimalsRoom::startSpecies);
+  return hint;
 }
 
 void AnimalsRoom::wire() {
@@ -170,13 +173,8 @@ void AnimalsRoom::showRight() {
   list_->setVisible(!closed);
   if (panes_->currentWidget() == newSpecies_ && !closed) return emit stateChanged();  // it is being told
   header_->setVisible(desk_->page().has_value());
-  startWords_->setText(desk_->isReading()
-                           ? tr("Reading the animals…")
-                           : tr("There is no animal in this collection yet. Animals stand by species and "
-                                "group, with their masses, energy need and the targets that diets are judged "
-                                "by. Begin with a species: “Add” at the left."));
   if (!desk_->page())
-    panes_->setCurrentWidget(start_);
+    panes_->setCurrentWidget(desk_->isReading() ? reading_ : start_);
   else if (desk_->page()->group)
     panes_->setCurrentWidget(group_);
   else if (desk_->page()->individual)

@@ -64,7 +64,7 @@ class AnimalsRoom : public Room {
   SpeciesPane* species_;
   NewSpeciesPage* newSpecies_;
   QWidget* start_ = nullptr;
-  QLabel* startWords_ = nullptr;
+  QLabel* reading_;
   QStackedWidget* panes_;
   QLabel* banner_;
 };

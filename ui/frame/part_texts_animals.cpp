@@ -20,10 +20,11 @@ constexpr std::array kTexts{
                           "What the group is called, its section, and who is in it since when. How many eat "
                           "is counted from this; a bowl's grams are those of one animal times the number.")},
     PartText{"MassCard",
-             QT_TRANSLATE_NOOP("PartTexts",
-                               "Body mass over time. Points are weighings; the mass that counts is the "
-                               "median of the last fortnight's, or else the newest, and one that was left "
-                               "out does not count. Energy need and everything per kg rest on it.")},
+             QT_TRANSLATE_NOOP(
+                 "PartTexts",
+                 "Body mass over time. Points are weighings; the mass that counts of an animal is the median "
+                 "of its last fortnight's, or else the newest, and a group's is the mean of its animals. One "
+                 "that was left out does not count. Energy need and everything per kg rest on it.")},
     PartText{
         "ReadingsCard",
         QT_TRANSLATE_NOOP("PartTexts",

@@ -14,8 +14,8 @@ struct Hints {
 };
 
 /// What comes next on the way from nothing to a bowl.
-void addFirst(EmptyRoom& room, const WhatIsThere& there) {
-  if (!there.foods) {
+void addFirst(EmptyRoom& room, const WhatIsThere& there, bool needsFoods) {
+  if (needsFoods && !there.foods) {
     room.first = Hints::tr("Begin with foods");
     room.firstWhy = Hints::tr("Import a table of foods, or add them one by one, in the room Foods.");
     room.firstRoom = kFoodsNumber;
@@ -81,7 +81,8 @@ std::optional<EmptyRoom> emptyRoom(int room, const WhatIsThere& there) {
 
 std::optional<EmptyRoom> hintFor(int room, const WhatIsThere& there) {
   std::optional<EmptyRoom> empty = emptyRoom(room, there);
-  if (empty) addFirst(*empty, there);
+  // What is seen of animals can be written down before there is any food.
+  if (empty) addFirst(*empty, there, room != kHealthNumber);
   return empty;
 }
 

@@ -4,11 +4,13 @@
 #include "tests/ui/diets/example_diet.h"
 #include "tests/ui/foods/example_foods.h"
 #include "tests/ui/shared/sample_in_room.h"
+#include "ui/animals/animals_room.h"
 #include "ui/collection/start_page.h"
 #include "ui/foods/foods_room.h"
 #include "ui/foods/import_desk.h"
 #include "ui/frame/collection_menu.h"
 #include "ui/frame/main_window.h"
+#include "ui/frame/room_numbers.h"
 #include "ui/shared/paths.h"
 
 #include <QApplication>
@@ -91,6 +93,11 @@ TEST_F(FirstStartTest, StartingEmptyMakesACollectionAndSaysWhatToDoFirst) {
     settle(*window);
     EXPECT_THAT(saidIn(*window), HasSubstr(words));
   }
+  pressIn(*window, "Add a species");  // of the room for the vet, who needs no food for a patient
+  settle(*window);
+  EXPECT_TRUE(window->animals().isVisible());
+  window->goToRoom(kKitchenNumber);
+  settle(*window);
   pressIn(*window, "Begin with foods");
   EXPECT_TRUE(window->foods().isVisible());
 }

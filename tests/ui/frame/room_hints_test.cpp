@@ -14,8 +14,9 @@ int firstRoomOf(int room, const WhatIsThere& there) {
   return hint ? hint->firstRoom : 0;
 }
 
-TEST(RoomHints, AnEmptyCollectionBeginsWithFoodsInEveryRoomThatHasNothing) {
-  for (const int room : {1, 4, 5, 6, 7}) EXPECT_EQ(firstRoomOf(room, {}), kFoodsNumber) << room;
+TEST(RoomHints, AnEmptyCollectionBeginsWithFoodsWhereBowlsArePreparedAndWithAnimalsForTheVet) {
+  for (const int room : {1, 4, 5, 6}) EXPECT_EQ(firstRoomOf(room, {}), kFoodsNumber) << room;
+  EXPECT_EQ(firstRoomOf(kHealthNumber, {}), kAnimalsNumber);
 }
 
 TEST(RoomHints, ThenComeAnimalsThenADietThenItsApproval) {
