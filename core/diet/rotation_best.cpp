@@ -3,7 +3,6 @@
 #include "core/diet/rotation_best.h"
 
 #include "core/diet/rotation_bounds.h"
-#include "core/diet/rotation_day_bound.h"
 
 #include <algorithm>
 #include <cmath>
@@ -34,6 +33,7 @@ DayBlocks blocksOf(const RotationModel& model) {
 }  // namespace
 
 BestPlan::BestPlan(const RotationModel& model, double enoughGap) : model_(model), enoughGap_(enoughGap) {
+  wholeWasAsked_.fill({-1.0, -1.0, -1.0});  // never
   for (std::size_t i = 0; i < found_.bound.size(); ++i) found_.bound[i] = floorOf(i);
 }
 
@@ -72,7 +72,7 @@ void BestPlan::forgetBounds() {
         found_.bound[later] = floorOf(later);
 }
 
-void BestPlan::raiseBounds(RotationEffort& effort, bool thoroughly) {
+void BestPlan::raiseBounds(RotationEffort& effort, BoundBy by) {
   if (!isThere()) return;
   const auto reached = inOrder(found_.value);
   boundsAreWithin_ = {reached[0], reached[1], reached[2]};
@@ -85,8 +85,10 @@ void BestPlan::raiseBounds(RotationEffort& effort, bool thoroughly) {
       const RotationBound relaxed =
           relaxedBound(model_, blocksOf(model_), stage, budgets, WithDailyZones::Yes);
       bound = std::max(bound, relaxed.value);
-      if (thoroughly && reached[i] - bound > kClosed && !effort.isOver())
+      if (by != BoundBy::DaysTogether && reached[i] - bound > kClosed && !effort.isOver())
         raiseByWholeSteps(stage, budgets, effort, bound);
+      if (by == BoundBy::DaysApart && stage == RotationStage::Objective && !effort.isOver())
+        raiseDayByDay(budgets, effort, bound);
     }
     // A bound above what was reached would be no bound: beyond rounding, nothing is claimed.
     const double rounding = kBudgetRounding * std::max(1.0, std::abs(reached[i]));
@@ -97,18 +99,24 @@ void BestPlan::raiseBounds(RotationEffort& effort, bool thoroughly) {
 
 void BestPlan::raiseByWholeSteps(RotationStage stage, const RotationBudgets& budgets, RotationEffort& effort,
                                  double& bound) {
+  RotationBudgets& asked = wholeWasAsked_[static_cast<std::size_t>(stage)];
+  if (asked == budgets) return;
+  asked = budgets;
   std::int64_t nodes = 0;
   const RotationBound whole = wholeBound(model_, allTogether(model_), stage, budgets,
                                          effort.limits(effort.most() / kPartOfNodes, kTimeForWhole), nodes);
   effort.spend(nodes);
   bound = std::max(bound, whole.value);
-  if (stage != RotationStage::Objective || effort.isOver()) return;
+}
+
+void BestPlan::raiseDayByDay(const RotationBudgets& budgets, RotationEffort& effort, double& bound) {
   const double reached = found_.value.objective;
   const double enough = reached - enoughGap_ * std::abs(reached);
   if (bound >= enough) return;
-  nodes = 0;
-  bound = std::max(bound, dayByDayBound(model_, budgets, enough,
-                                        effort.limits(effort.most() / kPartOfNodes, kTimeForDays), nodes));
+  std::int64_t nodes = 0;
+  const auto limits = effort.limits(effort.most() / kPartOfNodes, kTimeForDays);
+  if (!dayByDay_ || !dayByDay_->isWithin(budgets)) dayByDay_.emplace(model_, budgets);
+  bound = std::max(bound, dayByDay_->raise(*found_.grams, enough, limits, nodes));
   effort.spend(nodes);
 }
 

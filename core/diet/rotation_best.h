@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/diet/rotation_day_bound.h"
 #include "core/diet/rotation_effort.h"
 #include "core/diet/rotation_exact.h"
 #include "core/diet/rotation_search.h"
@@ -14,6 +15,13 @@ namespace tarebowl::diet {
 struct ValuedPlan {
   solver::RowMatrix grams;
   PlanValue value;
+};
+
+/// What bounds rest on; each of them says more than the one before, and takes longer.
+enum class BoundBy {
+  DaysTogether,  ///< in any amounts
+  WholeSteps,    ///< days together, in whole steps and whole days
+  DaysApart      ///< and each day one that can be fed by itself
 };
 
 /// The best plan that a search has found, and what is proved that no plan betters.
@@ -31,8 +39,7 @@ class BestPlan {
   /// Every question was answered by branch and bound, or nothing was to be decided.
   void prove(const std::array<double, 4>& bound);
 
-  /// Raises the bounds as far as days taken together say; thoroughly: as whole steps and days apart say, too.
-  void raiseBounds(RotationEffort& effort, bool thoroughly);
+  void raiseBounds(RotationEffort& effort, BoundBy by);
 
   /// Whether the questions before the objective reach what is proved that no plan can better.
   [[nodiscard]] bool nothingIsShort() const { return isShortless(3); }
@@ -47,10 +54,13 @@ class BestPlan {
   void forgetBounds();
   void raiseByWholeSteps(RotationStage stage, const RotationBudgets& budgets, RotationEffort& effort,
                          double& bound);
+  void raiseDayByDay(const RotationBudgets& budgets, RotationEffort& effort, double& bound);
 
   const RotationModel& model_;
   double enoughGap_;
   bool isProven_ = false;
+  std::array<RotationBudgets, 4> wholeWasAsked_;  ///< within which budgets each question was, last
+  std::optional<DayByDayBound> dayByDay_;
   RotationBudgets boundsAreWithin_{0.0, 0.0, 0.0};
   SearchedPlan found_;
 };

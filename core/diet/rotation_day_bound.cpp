@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_day_bound.h"
 
+#include "core/diet/rotation_day_mix.h"
+
 #include <algorithm>
 #include <chrono>
 #include <cmath>
@@ -16,8 +18,11 @@ using Clock = std::chrono::steady_clock;
 using Eigen::Index;
 
 constexpr double kNothing = 1e-9;
-constexpr int kMostMoves = 150;
-constexpr int kPatience = 8;  // moves that raise nothing, before they become shorter
+constexpr int kMostMoves = 200;
+constexpr double kFirstWidth = 0.1;  // of the largest cost of a link
+constexpr double kPart = 0.3;        // of the way to the prices that the known days call best
+constexpr double kClosed = 1e-6;
+constexpr int kShorter = 4;  // times a way is halved at whose end the solver finds no answer
 constexpr std::int64_t kNodesOfDay = 400;
 constexpr std::int64_t kNodesTogether = 4000;
 
@@ -73,10 +78,11 @@ solver::Program withPricedColumns(const solver::Program& asked) {
   return program;
 }
 
+}  // namespace
+
 class PricedDays {
  public:
-  PricedDays(const RotationModel& model, const RotationBudgets& budgets, const solver::Limits& limits)
-      : limits_(limits), until_(Clock::now() + limits.deadline) {
+  PricedDays(const RotationModel& model, const RotationBudgets& budgets) : model_(model) {
     const RotationProgram asked =
         rotationProgram(model, allTogether(model), RotationStage::Objective, budgets, WithDailyZones::Yes);
     constant_ = asked.constant;
@@ -86,63 +92,45 @@ class PricedDays {
     together_.step.setZero();
     for (const auto& days : alikeTogether(model)) addKind(model, days);
     for (Index j = 0; j < model.foods; ++j) {
-      link(asked.gramsColumn, j, &RotationProgram::gramsColumn);
-      link(asked.daysColumn, j, &RotationProgram::daysColumn);
+      link(asked.gramsColumn, j, &RotationProgram::gramsColumn, false);
+      link(asked.daysColumn, j, &RotationProgram::daysColumn, true);
     }
     ownCost_ = together_.cost;
-    prices_ = Eigen::VectorXd::Zero(static_cast<Index>(links_.size()));
+    if (links_.empty()) return;
+    width_ = firstWidth();
+    best_ = Eigen::VectorXd::Zero(linkCount());
+    mix_.emplace(emptyMix());
   }
 
-  double raised(double enough) {
+  double raise(const solver::RowMatrix& plan, double enough, const solver::Limits& limits) {
+    limits_ = limits;
+    until_ = Clock::now() + limits.deadline;
+    nodes_ = 0;
+    if (!mix_) return -solver::kInfinity;
     enough -= constant_;
-    if (links_.empty()) return -solver::kInfinity;
-    Eigen::VectorXd best = prices_;
-    Eigen::VectorXd direction;
-    double reached = -solver::kInfinity;
-    double length = 1.0;
-    int idle = 0;
-    for (int move = 0; move < kMostMoves && !isOver(); ++move) {
-      const double value = bound(together_);
-      if (!(value > -solver::kInfinity)) break;
-      const bool isHigher = value > reached + kNothing * std::abs(value);
-      idle = isHigher ? 0 : idle + 1;
-      if (value > reached) {
-        reached = value;
-        best = prices_;
-      }
-      if (reached >= enough || difference_.squaredNorm() <= kNothing) break;
-      if (idle >= kPatience) {
-        length *= 0.5;
-        idle = 0;
-        prices_ = best;
-        direction.resize(0);
-        static_cast<void>(bound(together_));
-      }
-      constexpr double kKept = 0.5;  // of the last direction: fewer turns back and forth
-      direction = direction.size() == 0 ? difference_ : Eigen::VectorXd(difference_ + kKept * direction);
-      const double aim = enough + 0.2 * std::max(0.0, enough - reached);
-      prices_ += length * std::max(0.0, aim - value) / direction.squaredNorm() * direction;
-    }
-    prices_ = best;
-    if (reached < enough && !isOver()) {
-      solver::Program whole = together_;
-      whole.step = step_;
-      reached = std::max(reached, bound(whole));
-    }
-    return reached + constant_;
+    addDaysOf(plan);
+    if (!isBegun_) begin();
+    for (bool mayRise = reached_ > -solver::kInfinity;
+         mayRise && std::max(reached_, whole_) < enough && !isOver();)
+      mayRise = !mix_->isFull() && move();
+    if (best_.squaredNorm() > 0.0 && std::max(reached_, whole_) < enough && !isOver())
+      whole_ = std::max(whole_, wholeValue());
+    return std::max(reached_, whole_) + constant_;
   }
   [[nodiscard]] std::int64_t nodes() const { return nodes_; }
 
  private:
   struct Kind {
     RotationProgram day;
-    double days = 0.0;
+    std::vector<Index> all;  ///< days of the kind
   };
   /// Grams of a food, or the days on which it is fed: together, and on a day of each kind (-1: not there).
   struct Link {
     Index together = 0;
     std::vector<Index> apart;
     double unit = 1.0;
+    Index food = 0;
+    bool isDays = false;
   };
 
   [[nodiscard]] bool isOver() const {
@@ -153,14 +141,15 @@ class PricedDays {
     const RotationModel one = oneDay(model, days.front());
     Kind kind{
         rotationProgram(one, eachAlone(one), RotationStage::Objective, {0.0, 0.0, 0.0}, WithDailyZones::Yes),
-        static_cast<double>(days.size())};
+        days};
     if (kind.day.program.variableCount() > 0) kinds_.push_back(std::move(kind));
   }
 
-  void link(const solver::RowMatrix& together, Index food, solver::RowMatrix RotationProgram::*columns) {
+  void link(const solver::RowMatrix& together, Index food, solver::RowMatrix RotationProgram::*columns,
+            bool isDays) {
     const auto column = static_cast<Index>(together(0, food));
     if (column < 0) return;
-    Link made{column, {}, std::max(1.0, together_.upper[column])};
+    Link made{column, {}, std::max(1.0, together_.upper[column]), food, isDays};
     for (const Kind& kind : kinds_) {
       const auto apart = static_cast<Index>((kind.day.*columns)(0, food));
       // Days that a kind does not count cannot be paid for.
@@ -170,25 +159,105 @@ class PricedDays {
     links_.push_back(std::move(made));
   }
 
-  /// What the days together and the days apart come to at the prices; the difference says where prices go.
-  double bound(const solver::Program& together) {
+  /// Without prices: the days together in whole steps, as cheap as any day can be fed.
+  void begin() {
+    isBegun_ = true;
+    reached_ = valueAt(best_, together_);
+    if (!isOver()) whole_ = wholeValue();
+  }
+
+  /// False where the known days say that no prices reach more.
+  bool move() {
+    const auto next = mix_->best(best_, width_);
+    if (!next) return false;
+    const double promised = next->value - reached_;
+    const bool promisesNothing = promised <= kClosed * std::max(1.0, std::abs(reached_));
+    if (promisesNothing) {
+      width_ *= 4.0;
+      return next->isAtBox;
+    }
+    // All the way only where part of it led no higher: the known days tell too little at first.
+    const Priced at = valueTowards(next->prices, wasHigher_ ? kPart : 1.0);
+    wasHigher_ = at.value > reached_;
+    if (!wasHigher_) return true;
+    if (at.value > reached_ + 0.5 * promised) width_ *= 2.0;
+    reached_ = at.value;
+    best_ = at.prices;
+    return true;
+  }
+
+  [[nodiscard]] Index linkCount() const { return static_cast<Index>(links_.size()); }
+  [[nodiscard]] DayMix emptyMix() const {
+    std::vector<DayMix::Link> links;
+    for (const Link& link : links_) links.push_back({link.together, link.unit});
+    std::vector<double> days;
+    double all = 0.0;
+    for (const Kind& kind : kinds_) {
+      days.push_back(static_cast<double>(kind.all.size()));
+      all += days.back();
+    }
+    const auto kinds = static_cast<Index>(kinds_.size());
+    return {together_, std::move(links), days, kMostMoves * kinds + static_cast<Index>(all)};
+  }
+  /// Prices are of the size of what their links cost.
+  [[nodiscard]] double firstWidth() const {
+    double most = 0.0;
+    for (const Link& link : links_) most = std::max(most, std::abs(ownCost_[link.together]) * link.unit);
+    return most > 0.0 ? kFirstWidth * most : 1.0;
+  }
+
+  void addDaysOf(const solver::RowMatrix& plan) {
+    for (std::size_t k = 0; k < kinds_.size(); ++k) {
+      for (const Index d : kinds_[k].all) {
+        Eigen::VectorXd amounts = Eigen::VectorXd::Zero(linkCount());
+        for (std::size_t i = 0; i < links_.size(); ++i) {
+          const Link& link = links_[i];
+          if (link.apart[k] < 0 || model_.cell(d, link.food).isFixed) continue;
+          const double grams = plan(d, link.food);
+          amounts[static_cast<Index>(i)] = (link.isDays ? (grams > 0.0 ? 1.0 : 0.0) : grams) / link.unit;
+        }
+        mix_->add(k, amounts);
+      }
+    }
+  }
+
+  struct Priced {
+    Eigen::VectorXd prices;
+    double value = -solver::kInfinity;
+  };
+  /// At a place between the best prices and those; nearer to the best ones where the solver has no answer.
+  Priced valueTowards(const Eigen::VectorXd& prices, double part) {
+    Priced at;
+    for (int halved = 0; halved < kShorter && !isOver() && !(at.value > -solver::kInfinity); ++halved) {
+      at.prices = best_ + part * (prices - best_);
+      at.value = valueAt(at.prices, together_);
+      part *= 0.5;
+    }
+    return at;
+  }
+  double wholeValue() {
+    solver::Program whole = together_;
+    whole.step = step_;
+    return valueAt(best_, whole);
+  }
+  /// What the days together and the days apart come to at the prices. The days become known.
+  double valueAt(const Eigen::VectorXd& prices, const solver::Program& together) {
     solver::Program asked = together;
     asked.cost = ownCost_;
     for (std::size_t i = 0; i < links_.size(); ++i)
-      asked.cost[links_[i].together] -= prices_[static_cast<Index>(i)] / links_[i].unit;
+      asked.cost[links_[i].together] -= prices[static_cast<Index>(i)] / links_[i].unit;
     const auto whole = answered(asked, kNodesTogether);
     if (!whole) return -solver::kInfinity;
     double value = whole->value;
-    difference_ = Eigen::VectorXd::Zero(prices_.size());
-    for (std::size_t i = 0; i < links_.size(); ++i)
-      difference_[static_cast<Index>(i)] = -whole->x[links_[i].together] / links_[i].unit;
     for (std::size_t k = 0; k < kinds_.size(); ++k) {
-      const auto day = answeredOn(k);
+      const auto day = answeredOn(k, prices);
       if (!day) return -solver::kInfinity;
-      value += kinds_[k].days * day->value;
+      value += static_cast<double>(kinds_[k].all.size()) * day->value;
+      Eigen::VectorXd amounts = Eigen::VectorXd::Zero(linkCount());
       for (std::size_t i = 0; i < links_.size(); ++i)
         if (links_[i].apart[k] >= 0)
-          difference_[static_cast<Index>(i)] += kinds_[k].days * day->x[links_[i].apart[k]] / links_[i].unit;
+          amounts[static_cast<Index>(i)] = day->x[links_[i].apart[k]] / links_[i].unit;
+      mix_->add(k, amounts);
     }
     return value;
   }
@@ -197,12 +266,12 @@ class PricedDays {
     double value = 0.0;  ///< no answer lies below it
     Eigen::VectorXd x;
   };
-  std::optional<Answer> answeredOn(std::size_t k) {
+  std::optional<Answer> answeredOn(std::size_t k, const Eigen::VectorXd& prices) {
     solver::Program& day = kinds_[k].day.program;
     day.cost.setZero();
     for (std::size_t i = 0; i < links_.size(); ++i)
       if (links_[i].apart[k] >= 0)
-        day.cost[links_[i].apart[k]] = prices_[static_cast<Index>(i)] / links_[i].unit;
+        day.cost[links_[i].apart[k]] = prices[static_cast<Index>(i)] / links_[i].unit;
     return answered(day, kNodesOfDay);
   }
   std::optional<Answer> answered(const solver::Program& program, std::int64_t most) {
@@ -215,27 +284,38 @@ class PricedDays {
     return Answer{solution.objective - solution.gap * std::abs(solution.objective), std::move(solution.x)};
   }
 
-  solver::Limits limits_;
-  Clock::time_point until_;
+  const RotationModel& model_;
   solver::Program together_;  ///< in any amounts
   Eigen::VectorXd step_;
   Eigen::VectorXd ownCost_;
   double constant_ = 0.0;
   std::vector<Kind> kinds_;
   std::vector<Link> links_;
-  Eigen::VectorXd prices_;  ///< of a link's unit
-  Eigen::VectorXd difference_;
+
+  std::optional<DayMix> mix_;
+  Eigen::VectorXd best_;                 ///< prices, of each link's unit
+  double reached_ = -solver::kInfinity;  ///< at these prices, the days together in any amounts
+  double whole_ = -solver::kInfinity;    ///< in whole steps
+  double width_ = 1.0;
+  bool isBegun_ = false;
+  bool wasHigher_ = true;
+
+  solver::Limits limits_;
+  Clock::time_point until_;
   std::int64_t nodes_ = 0;
 };
 
-}  // namespace
+DayByDayBound::DayByDayBound(const RotationModel& model, const RotationBudgets& budgets) : budgets_(budgets) {
+  if (budgets[1] <= kNothing) days_ = std::make_unique<PricedDays>(model, budgets);
+}
 
-double dayByDayBound(const RotationModel& model, const RotationBudgets& budgets, double enough,
-                     const solver::Limits& limits, std::int64_t& nodes) {
-  if (budgets[1] > kNothing) return -solver::kInfinity;
-  PricedDays days(model, budgets, limits);
-  const double value = days.raised(enough);
-  nodes += days.nodes();
+DayByDayBound::~DayByDayBound() = default;
+
+double DayByDayBound::raise(const solver::RowMatrix& plan, double enough, const solver::Limits& limits,
+                            std::int64_t& nodes) {
+  if (!days_) return -solver::kInfinity;
+  const double value = days_->raise(plan, enough, limits);
+  nodes += days_->nodes();
   return value;
 }
 

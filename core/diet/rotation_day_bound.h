@@ -6,15 +6,34 @@
 #include "core/solver/solve.h"
 
 #include <cstdint>
+#include <memory>
 
 namespace tarebowl::diet {
+
+class PricedDays;
 
 /// What no plan betters in its objective, closer than days taken together say: every day must be one that can
 /// be fed by itself, in whole steps, its own zones kept. The days together are paid for each gram and each
 /// day of a food what the days apart are asked for it; whatever the prices, what both come to is a bound
-/// (weak duality), and they are moved uphill until it reaches `enough` or the limits run out. Only where
-/// nothing may be missed on the days; -infinity where there is no such bound.
-[[nodiscard]] double dayByDayBound(const RotationModel& model, const RotationBudgets& budgets, double enough,
-                                   const solver::Limits& limits, std::int64_t& nodes);
+/// (weak duality). They move toward those that are best for the days known so far (rotation_day_mix.h).
+class DayByDayBound {
+ public:
+  /// Within these budgets. Only where nothing may be missed on the days: else there is no such bound.
+  DayByDayBound(const RotationModel& model, const RotationBudgets& budgets);
+  ~DayByDayBound();
+  DayByDayBound(const DayByDayBound&) = delete;
+  DayByDayBound& operator=(const DayByDayBound&) = delete;
+
+  [[nodiscard]] bool isWithin(const RotationBudgets& budgets) const { return budgets_ == budgets; }
+
+  /// Goes on from where it was, the days of the plan known, until the bound reaches `enough`, no prices
+  /// are better, or the limits run out. -infinity where there is no bound.
+  double raise(const solver::RowMatrix& plan, double enough, const solver::Limits& limits,
+               std::int64_t& nodes);
+
+ private:
+  RotationBudgets budgets_;
+  std::unique_ptr<PricedDays> days_;
+};
 
 }  // namespace tarebowl::diet

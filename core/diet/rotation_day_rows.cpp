@@ -80,12 +80,12 @@ void RotationProgramWriter::writeTotals() {
   }
 }
 
-/// Where each day stands alone: of r + 1 days running one is without the food.
+/// Of r + 1 days running one is without the food, as far as they stand alone.
 void RotationProgramWriter::writeRuns() {
-  const bool alone = std::ranges::all_of(written_.blocks, [](const auto& days) { return days.size() == 1; });
-  if (!alone) return;
   std::map<Index, Index> blockOf;
-  for (Index t = 0; t < blockCount(); ++t) blockOf[written_.blocks[at(t)].front()] = t;
+  for (Index t = 0; t < blockCount(); ++t)
+    if (written_.blocks[at(t)].size() == 1) blockOf[written_.blocks[at(t)].front()] = t;
+  if (blockOf.empty()) return;
   for (Index j = 0; j < model_.foods; ++j) {
     const Index run = model_.longestRun[at(j)];
     for (Index first = 0; first + run < model_.days; ++first) {

@@ -25,8 +25,16 @@ constexpr std::int64_t kPartForFewCells = 8;
 constexpr std::int64_t kPartToAdapt = 4;
 constexpr double kTimeToAdapt = 0.5;
 constexpr int kTriesToSpread = 200;
-constexpr int kIdleTries = 12;     // before bounds are raised
+constexpr int kIdleTries = 12;     // before bounds are raised …
+constexpr int kLongerStage = 2;    // … and so many times as many before days are looked at apart
 constexpr int kTriesTogether = 2;  // a machine has two processors
+
+std::vector<Index> openDays(const RotationModel& model) {
+  std::vector<Index> days;
+  for (Index d = 0; d < model.days; ++d)
+    if (model.isOpen[static_cast<std::size_t>(d)]) days.push_back(d);
+  return days;
+}
 
 class RotationSearch {
  public:
@@ -54,12 +62,13 @@ class RotationSearch {
  private:
   void search() {
     firstPlan();
-    best_.raiseBounds(effort_, false);
+    best_.raiseBounds(effort_, BoundBy::DaysTogether);
     if (!best_.isEnough()) solveAsItIs();
     if (best_.found().isImpossible) return;
+    if (!best_.nothingIsShort()) planAllInTurn();
     if (!best_.nothingIsShort()) reworkDays();
     tryOthers();
-    if (!best_.isEnough()) best_.raiseBounds(effort_, true);
+    if (!best_.isEnough()) best_.raiseBounds(effort_, BoundBy::DaysApart);
   }
 
   /// Nothing is to be decided.
@@ -103,23 +112,42 @@ class RotationSearch {
     }
   }
 
-  /// Until so many in a row have bettered nothing.
+  /// Until so many in a row have bettered nothing. Whenever some in a row have not, perhaps there is nothing
+  /// better: bounds are asked that take longer, and tries that take longer go beside the others.
   void tryOthers() {
     int idle = 0;
-    for (int round = 0; idle < options_.rounds && !best_.isEnough() && !effort_.isOver(); ++round) {
+    int inStage = 0;
+    while (idle < options_.rounds && !best_.isEnough() && !effort_.isOver()) {
       std::vector<RotationTry> tries;
       for (int i = 0; i < kTriesTogether; ++i)
-        if (auto another = next_.after(best_.found(), isThorough_)) tries.push_back(std::move(*another));
-      idle += kTriesTogether;
-      for (const Tried& each : triedTogether(model_, tries, best_.found(), effort_))
-        if (take(each)) idle = 0;
-      // Perhaps there is none that is better; else days are planned anew beside patterns.
-      if (best_.isThere() && !isThorough_ && (idle >= kIdleTries || round >= kIdleTries)) {
-        best_.raiseBounds(effort_, true);
-        isThorough_ = true;
-      }
+        if (auto another = next_.after(best_.found(), by_ != BoundBy::DaysTogether))
+          tries.push_back(std::move(*another));
+      bool isBetter = false;
+      for (const Tried& each : triedTogether(model_, tries, best_.found(), effort_)) isBetter |= take(each);
+      idle = isBetter ? 0 : idle + kTriesTogether;
+      inStage += kTriesTogether;
+      if (isBetter && by_ == BoundBy::DaysApart && !best_.isEnough()) best_.raiseBounds(effort_, by_);
+      const int patience = by_ == BoundBy::DaysTogether ? 1 : kLongerStage;
+      if (!best_.isThere() || by_ == BoundBy::DaysApart) continue;
+      if (idle < kIdleTries * patience && inStage < 2 * kIdleTries * patience) continue;
+      goFurther();
+      inStage = 0;
     }
   }
+
+  void goFurther() {
+    const bool wasTogether = by_ == BoundBy::DaysTogether;
+    by_ = wasTogether ? BoundBy::WholeSteps : BoundBy::DaysApart;
+    if (!wasTogether) planAllInTurn();
+    best_.raiseBounds(effort_, by_);
+  }
+
+  /// Once: it takes long, and from another plan comes the same.
+  void planAllInTurn() {
+    if (std::exchange(wereInTurn_, true)) return;
+    take(tried(model_, DaysInTurn{openDays(model_)}, best_.found(), effort_));
+  }
+
   bool take(const Tried& tried) {
     effort_.spend(tried.nodes);
     return tried.plan && best_.keep(*tried.plan, effort_);
@@ -130,7 +158,8 @@ class RotationSearch {
   RotationEffort effort_;
   NextTry next_;
   BestPlan best_;
-  bool isThorough_ = false;  ///< bounds were raised, and days are planned anew beside patterns
+  bool wereInTurn_ = false;
+  BoundBy by_ = BoundBy::DaysTogether;  ///< beyond it, days are planned anew beside patterns
 };
 
 solver::RowMatrix startPlan(const RotationModel& model, const std::vector<Diet>& start) {
@@ -149,7 +178,7 @@ SearchedPlan adapted(const RotationModel& model, const RotationOptions& options,
   if (const auto plan = adaptedPlan(model, startPlan(model, options.start), limits, nodes)) {
     effort.spend(nodes);
     near.keep({*plan, valueOf(model, *plan)}, effort);
-    near.raiseBounds(effort, false);
+    near.raiseBounds(effort, BoundBy::DaysTogether);
     if (near.zonesAreMet()) return std::move(near).taken(effort);
   } else {
     effort.spend(nodes);

@@ -27,6 +27,10 @@ struct SearchedPlan {
 ///   3. With who is fed when settled, the period's sums are solved in whole steps and laid out over the days.
 ///   4. Other patterns are tried where their sums, in any amounts, promise more than the best plan has.
 ///   5. Single days, and pairs of them, are planned anew by branch and bound while the others stay.
+///   6. Where days fall short, or all that has bettered nothing for long, all days are planned one after
+///   another,
+///      each beside all that are to come (rotation_day_after_day.h); then the bound is raised by days that
+///      can be fed by themselves (rotation_day_bound.h).
 /// Of 4 and 5 two are tried at a time, each on a thread of its own, from the same best plan; what they find
 /// is kept in the order in which it was asked. The answer thus depends on the seed alone, whichever thread
 /// was faster, unless time runs out or someone stops the search. A rotation of few cells is then solved as it

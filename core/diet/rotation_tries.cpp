@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_tries.h"
 
+#include "core/diet/rotation_day_after_day.h"
 #include "core/diet/rotation_moves.h"
 #include "core/diet/rotation_rework.h"
 #include "core/diet/rotation_totals.h"
 
+#include <algorithm>
 #include <exception>
 #include <thread>
 #include <utility>
@@ -17,6 +19,8 @@ constexpr double kClosed = 1e-9;
 constexpr std::int64_t kNodesOfSums = 3000;
 constexpr std::int64_t kNodesOfDay = 1000;
 constexpr std::int64_t kNodesOfDays = 400;  // more of them: each node takes longer
+constexpr double kTimeInTurn = 0.7;         // of what is left
+constexpr std::int64_t kNodesInTurn = 60;   // beside all days to come
 
 bool promises(const RotationModel& model, const FedPattern& pattern, const Totals& sums,
               const PlanValue& best) {
@@ -54,12 +58,27 @@ Tried triedDays(const RotationModel& model, const DaysAnew& anew, const Searched
   return tried;
 }
 
+Tried triedInTurn(const RotationModel& model, const DaysInTurn& turn, const SearchedPlan& best,
+                  const RotationEffort& effort) {
+  Tried tried;
+  if (!best.grams) return tried;
+  const auto daily = static_cast<std::size_t>(RotationStage::Daily);
+  const RotationBudgets budgets{best.value.period, std::max(0.0, best.bound[daily]), best.value.wishes};
+  const auto grams =
+      dayAfterDay(model, turn.order, budgets, effort.limits(kNodesInTurn, kTimeInTurn), tried.nodes);
+  if (!grams) return tried;
+  ValuedPlan plan{*grams, valueOf(model, *grams)};
+  if (plan.value.broken <= kClosed) tried.plan = std::move(plan);
+  return tried;
+}
+
 }  // namespace
 
 Tried tried(const RotationModel& model, const RotationTry& what, const SearchedPlan& best,
             const RotationEffort& effort) {
   if (const auto* pattern = std::get_if<FedPattern>(&what))
     return triedPattern(model, *pattern, best, effort);
+  if (const auto* turn = std::get_if<DaysInTurn>(&what)) return triedInTurn(model, *turn, best, effort);
   return triedDays(model, std::get<DaysAnew>(what), best, effort);
 }
 

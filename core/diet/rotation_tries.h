@@ -17,8 +17,14 @@ struct DaysAnew {
   std::vector<Eigen::Index> days;
 };
 
+/// All open days are planned anew, one after another in this order, each of them to reach what is proved that
+/// no plan betters on the days.
+struct DaysInTurn {
+  std::vector<Eigen::Index> order;
+};
+
 /// What may better a plan: foods of each day, whose grams follow, or days that are planned anew.
-using RotationTry = std::variant<FedPattern, DaysAnew>;
+using RotationTry = std::variant<FedPattern, DaysAnew, DaysInTurn>;
 
 struct Tried {
   std::optional<ValuedPlan> plan;  ///< keeps every hard rule; it may be worse than the best

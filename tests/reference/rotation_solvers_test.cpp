@@ -5,6 +5,8 @@
 // own, and no bound may lie above it; on large ones nothing that is said of what no plan betters may lie
 // above a plan, and Clp's relaxation of the days must agree with it.
 #include "core/diet/rotation_bounds.h"
+#include "core/diet/rotation_broken_rules.h"
+#include "core/diet/rotation_day_after_day.h"
 #include "core/diet/rotation_day_bound.h"
 #include "core/diet/rotation_model.h"
 #include "tests/reference/ifct_rotations.h"
@@ -13,6 +15,8 @@
 #include "tests/reference/rotation_reading.h"
 
 #include <gtest/gtest.h>
+
+#include <array>
 
 namespace tarebowl::reference {
 namespace {
@@ -55,9 +59,18 @@ struct Bounds {
   double relaxed = 0.0;
   double dayByDay = 0.0;
 };
+solver::RowMatrix gramsOf(const diet::RotationPlan& plan) {
+  const auto days = static_cast<Eigen::Index>(plan.days.size());
+  solver::RowMatrix grams(days, static_cast<Eigen::Index>(plan.days.front().size()));
+  for (Eigen::Index d = 0; d < grams.rows(); ++d)
+    for (Eigen::Index j = 0; j < grams.cols(); ++j)
+      grams(d, j) = plan.days[static_cast<std::size_t>(d)][static_cast<std::size_t>(j)].value();
+  return grams;
+}
+
 /// What is said to be the least cost: days taken together, and day by day. It is asked for more than there
 /// is.
-Bounds boundsOf(const diet::RotationProblem& problem, double optimum) {
+Bounds boundsOf(const diet::RotationProblem& problem, const diet::RotationPlan& plan, double optimum) {
   const diet::RotationModel model = diet::buildModel(problem).model;
   solver::Limits limits;
   limits.deadline = std::chrono::hours(1);
@@ -66,7 +79,26 @@ Bounds boundsOf(const diet::RotationProblem& problem, double optimum) {
   return {diet::relaxedBound(model, diet::allTogether(model), diet::RotationStage::Objective, {0.0, 0.0, 0.0},
                              diet::WithDailyZones::Yes)
               .value,
-          diet::dayByDayBound(model, {0.0, 0.0, 0.0}, 1.1 * optimum, limits, nodes)};
+          diet::DayByDayBound(model, {0.0, 0.0, 0.0}).raise(gramsOf(plan), 1.1 * optimum, limits, nodes)};
+}
+
+/// One food is in almost every day that can be fed, and may not come more than two days running: days that
+/// are planned each by itself, or foods spread evenly, leave days that miss their zones.
+TEST_F(RotationsOfTheIndianTables, AWeekOfDaysThatAreHardToFeedIsPlannedOneDayAfterAnother) {
+  const diet::RotationModel model = diet::buildModel(randomRotation(foods, {.seed = 6})).model;
+  constexpr std::array<Eigen::Index, 7> kOrder{0, 1, 2, 3, 4, 5, 6};
+  solver::Limits limits;
+  limits.deadline = std::chrono::hours(1);
+  limits.nodes = 60;
+  limits.threads = 1;
+  std::int64_t nodes = 0;
+  const auto week = diet::dayAfterDay(model, kOrder, {0.0, 0.0, 0.0}, limits, nodes);
+  ASSERT_TRUE(week.has_value());
+  EXPECT_TRUE(diet::keepsRules(model, week->array() > 0.0));
+  const diet::PlanValue value = diet::valueOf(model, *week);
+  EXPECT_LE(value.broken, 1e-9);
+  EXPECT_LE(value.period, 1e-9);
+  EXPECT_LE(value.daily, 1e-9);
 }
 
 TEST_F(RotationsOfTheIndianTables, TheCheapestSmallOnesAreThoseOfCbc) {
@@ -85,7 +117,7 @@ TEST_F(RotationsOfTheIndianTables, TheCheapestSmallOnesAreThoseOfCbc) {
     ASSERT_EQ(plan.status, diet::RotationStatus::Balanced) << plan.reason;
     EXPECT_NEAR(plan.objective.value, cbc->value, kAgreement * cbc->value);
     EXPECT_LE(plan.objective.bound, cbc->value * (1.0 + kAgreement));
-    const Bounds bounds = boundsOf(problem, cbc->value);
+    const Bounds bounds = boundsOf(problem, plan, cbc->value);
     EXPECT_LE(bounds.dayByDay, cbc->value * (1.0 + kAgreement));
     EXPECT_GE(bounds.dayByDay, bounds.relaxed - kAgreement * cbc->value);
     raised += bounds.dayByDay > bounds.relaxed + 1e-4 * cbc->value ? 1 : 0;
