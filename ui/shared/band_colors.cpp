@@ -8,6 +8,7 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr float kPale = 0.3F;
+constexpr float kFaint = 0.2F;
 
 QColor mixed(const QColor& a, const QColor& b, float part) {
   const auto mix = [part](float x, float y) { return x + (y - x) * part; };
@@ -32,7 +33,7 @@ QColor bandColor(const Theme& theme, int band) {
     case 5:
       return theme.marker;
     default:
-      return mixed(theme.unknown, theme.card, kPale);
+      return mixed(theme.unknown, theme.card, kFaint);
   }
 }
 
