@@ -43,6 +43,19 @@ SectionToday sectionOn(const store::Collection& collection, const std::string& s
   return today;
 }
 
+void nameFoods(const store::Collection& collection, DayOverview& overview) {
+  const intake::FoodLookup foodOf = kitchenFoods(collection);
+  const auto name = [&](const std::string& code) {
+    if (!code.empty()) overview.foodNames.try_emplace(code, foodOf(code).name);
+  };
+  for (const auto* swaps : {&overview.swapsMade, &overview.swapsWaiting})
+    for (const store::StoredSwap& swap : *swaps) {
+      name(swap.record.food);
+      for (const intake::GivenInstead& given : swap.record.given) name(given.food);
+    }
+  for (const store::StoredControlPan& pan : overview.pansThatStand) name(pan.record.food);
+}
+
 }  // namespace
 
 DayOverview readDayOverview(const store::Collection& collection, quantity::Date day) {
@@ -56,6 +69,7 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
   overview.pansThatStand = store::controlPansThatStand(collection);
   std::erase_if(overview.pansThatStand,
                 [day](const store::StoredControlPan& pan) { return pan.record.day > day; });
+  nameFoods(collection, overview);
   for (const store::VersionLine& version : store::listVersions(collection)) {
     if (version.state != diet::VersionState::Submitted) continue;
     const auto diet = store::findDiet(collection, version.diet);

@@ -44,6 +44,9 @@ struct DayOverview {
   std::vector<store::StoredSwap> swapsWaiting{};  ///< of any day
   std::vector<WaitingDiet> dietsWaiting{};
   std::vector<store::StoredControlPan> pansThatStand{};  ///< of any day to this one, the oldest first
+  /// What the foods of swaps and pans are called, by their codes; the code itself where it is in the
+  /// collection no more.
+  std::map<std::string, std::string> foodNames{};
 };
 
 [[nodiscard]] DayOverview readDayOverview(const store::Collection& collection, quantity::Date day);

@@ -3,6 +3,7 @@
 #include "core/transfer/health_period.h"
 
 #include "core/animal/condition_score.h"
+#include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
@@ -129,6 +130,13 @@ void countAnimals(const store::Collection& collection, HealthPeriod& period) {
       period.animals[Date(day)] = *count;
 }
 
+/// The later of a day and those of the readings that lie up to another.
+template <class Stored>
+void takeLater(const std::vector<Stored>& readings, Date until, Date& last) {
+  for (const Stored& reading : readings)
+    if (const Date on = reading.record.reading.on; on <= until) last = std::max(last, on);
+}
+
 bool isDust(const diet::DietFood& food) {
   const auto classes = classesWithoutPans();
   return std::ranges::find(classes, food.group) != classes.end();
@@ -157,6 +165,30 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
   addConditions(collection, period);
   countAnimals(collection, period);
   return period;
+}
+
+std::optional<Date> lastRecordOf(const store::Collection& collection, const HealthSubject& subject,
+                                 Date until) {
+  const Date first = intake::dayOfNumber(0);
+  Date last = first;
+  if (const auto fed = store::fedSpan(collection, subject.group, first, until)) last = fed->last;
+  const auto look = [&](const std::string& individual) {
+    const auto seen = store::observationsOfIndividual(collection, individual, last, until);
+    if (!seen.empty()) last = seen.back().record.on;
+    takeLater(store::massesOfIndividual(collection, individual), until, last);
+    takeLater(store::conditionsOfIndividual(collection, individual), until, last);
+  };
+  if (!subject.individual.empty()) {
+    look(subject.individual);
+  } else {
+    const auto seen = store::observationsOfGroup(collection, subject.group, last, until);
+    if (!seen.empty()) last = seen.back().record.on;
+    takeLater(store::massesOfGroup(collection, subject.group), until, last);
+    takeLater(store::conditionsOfGroup(collection, subject.group), until, last);
+    const auto stays = store::staysOf(store::membershipsOfGroup(collection, subject.group));
+    for (const std::string& member : animal::membersOn(stays, subject.group, until)) look(member);
+  }
+  return last == first ? std::nullopt : std::optional(last);
 }
 
 health::CalciumReview calciumOf(const store::Collection& collection, const HealthPeriod& period,

@@ -70,6 +70,11 @@ struct HealthPeriod {
                                                      const HealthSubject& subject, quantity::Date from,
                                                      quantity::Date to);
 
+/// The last day up to `until` on which anything was written down of a subject: a bowl of its group, what was
+/// seen of it or of a member of the group on that day, a mass, a condition score. Nothing where nothing was.
+[[nodiscard]] std::optional<quantity::Date> lastRecordOf(const store::Collection& collection,
+                                                         const HealthSubject& subject, quantity::Date until);
+
 /// What a review is asked beside the period.
 struct CalciumAsked {
   std::string supplement{};  ///< code of a food; empty: none

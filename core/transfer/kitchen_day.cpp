@@ -3,6 +3,7 @@
 #include "core/transfer/kitchen_day.h"
 
 #include "core/animal/caution.h"
+#include "core/animal/name_order.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/diet_reading.h"
 #include "core/store/feeding_reading.h"
@@ -15,6 +16,7 @@
 #include <map>
 #include <memory>
 #include <set>
+#include <string_view>
 
 namespace tarebowl::transfer {
 
@@ -133,6 +135,9 @@ std::vector<store::KnownGroup> groupsIn(const store::Collection& collection, con
     if (group.record.section == section)
       if (auto known = store::knowGroup(collection, group.record.code, day))
         groups.push_back(std::move(*known));
+  std::ranges::stable_sort(groups, animal::goesBefore, [](const store::KnownGroup& known) {
+    return std::string_view(known.group.record.name);
+  });
   return groups;
 }
 
@@ -177,7 +182,7 @@ intake::FoodLookup kitchenFoods(const store::Collection& collection) {
 }
 
 std::vector<std::string> sectionsOf(const store::Collection& collection) {
-  std::set<std::string> sections;
+  std::set<std::string, decltype(&animal::goesBefore)> sections(&animal::goesBefore);
   for (const store::StoredGroup& group : store::listGroups(collection)) sections.insert(group.record.section);
   return {sections.begin(), sections.end()};
 }

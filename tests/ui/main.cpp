@@ -13,6 +13,8 @@ int main(int argc, char** argv) {
   ::testing::InitGoogleTest(&argc, argv);
   QApplication application(argc, argv);
   QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-  tarebowl::ui::applyTheme(application, tarebowl::ui::ThemeChoice::Light);
+  const bool isDark = qEnvironmentVariable("TAREBOWL_THEME") == QLatin1String("dark");
+  tarebowl::ui::applyTheme(application,
+                           isDark ? tarebowl::ui::ThemeChoice::Dark : tarebowl::ui::ThemeChoice::Light);
   return RUN_ALL_TESTS();
 }

@@ -1,7 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Draws the window of the invented sample at two sizes, light and dark: the pictures of the README, made
-// again at any time and on any machine. tarebowl_screenshots OUTDIR [FILE]
+// again at any time and on any machine.
+//   tarebowl_screenshots OUTDIR [FILE] [--size 960x540] [--colour-vision]
+// Of one size only; beside each picture what three kinds of eyes see of it that do not see all colours.
+#include "tests/ui/shared/colour_vision.h"
 #include "ui/animals/animal_desk.h"
 #include "ui/animals/animals_room.h"
 #include "ui/animals/group_pane.h"
@@ -17,22 +20,36 @@
 #include "ui/shared/theme.h"
 
 #include <QApplication>
+#include <QCommandLineParser>
 #include <QDir>
-#include <QElapsedTimer>
 #include <QLocale>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTextStream>
 
+#include <algorithm>
 #include <chrono>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace {
 
 using namespace tarebowl;
 
-constexpr std::pair<const char*, QSize> kSizes[] = {{"", {1366, 768}}, {"-large", {1920, 1080}}};
+struct Picture {
+  QString suffix;
+  QSize size;
+  ui::ThemeChoice theme = ui::ThemeChoice::Light;
+};
+
+struct Wanted {
+  QString folder;
+  std::optional<std::filesystem::path> file{};
+  std::optional<QSize> size{};
+  bool colourVision = false;
+};
+
 constexpr int kPatienceMs = 30'000;
 
 /// The last day on which the sample was fed.
@@ -100,23 +117,32 @@ bool showDiet(const ui::MainWindow& window, const std::optional<std::filesystem:
   return QTest::qWaitFor(isShown, kPatienceMs) && waitUntilDrawn(window);
 }
 
+bool keep(const QPixmap& picture, const Wanted& wanted, const QString& name) {
+  const QString place = QStringLiteral("%1/%2").arg(wanted.folder, name);
+  if (!picture.save(place + QStringLiteral(".png"))) return false;
+  if (!wanted.colourVision) return true;
+  const QImage all = picture.toImage();
+  return std::ranges::all_of(ui::kColourVisions, [&](ui::ColourVision eye) {
+    return ui::seenBy(eye, all).save(QStringLiteral("%1-%2.png").arg(place, QLatin1String(ui::nameOf(eye))));
+  });
+}
+
 /// The pictures of all rooms, into OUTDIR/ROOM-SUFFIX.png.
-bool shoot(QApplication& application, const std::optional<std::filesystem::path>& file, ui::ThemeChoice theme,
-           QSize size, const QString& folder, const QString& suffix) {
+bool shoot(QApplication& application, const Wanted& wanted, const Picture& picture) {
   const QTemporaryDir place;  // the person's own copy of the sample is left alone
   const std::filesystem::path sample = ui::toPath(place.filePath(QStringLiteral("brackenmere.tarebowl")));
-  ui::applyTheme(application, theme);
+  ui::applyTheme(application, picture.theme);
   ui::MainWindow window(&diet::solve, ui::Dialogs{},
                         ui::Preferences(place.filePath(QStringLiteral("seat.ini"))), &dayOfSample);
-  window.resize(size);
+  window.resize(picture.size);
   window.files().open(sample, true);
   window.show();
   const auto grab = [&](const QString& room) {
     QTest::qWait(250);
-    return window.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, room, suffix));
+    return keep(window.grab(), wanted, QStringLiteral("%1-%2").arg(room, picture.suffix));
   };
   window.goToRoom(ui::kDietsNumber);
-  if (!showDiet(window, file) || !grab(QStringLiteral("diets"))) return false;
+  if (!showDiet(window, wanted.file) || !grab(QStringLiteral("diets"))) return false;
   window.goToRoom(ui::kFoodsNumber);
   if (!showFood(window) || !grab(QStringLiteral("foods"))) return false;
   window.goToRoom(ui::kAnimalsNumber);
@@ -133,27 +159,54 @@ bool shoot(QApplication& application, const std::optional<std::filesystem::path>
   return true;
 }
 
+std::vector<Picture> picturesOf(const Wanted& wanted) {
+  std::vector<Picture> pictures;
+  for (const auto& [name, theme] :
+       {std::pair{"light", ui::ThemeChoice::Light}, std::pair{"dark", ui::ThemeChoice::Dark}}) {
+    const QString suffix = QLatin1String(name);
+    if (wanted.size) {
+      pictures.push_back({suffix, *wanted.size, theme});
+      continue;
+    }
+    pictures.push_back({suffix, {1366, 768}, theme});
+    pictures.push_back({suffix + QStringLiteral("-large"), {1920, 1080}, theme});
+  }
+  return pictures;
+}
+
+std::optional<Wanted> wantedBy(const QApplication& application) {
+  QCommandLineParser parser;
+  const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("of the window"),
+                                QStringLiteral("WxH"));
+  const QCommandLineOption vision(QStringLiteral("colour-vision"));
+  parser.addOptions({size, vision});
+  if (!parser.parse(application.arguments())) return std::nullopt;
+  const QStringList places = parser.positionalArguments();
+  if (places.isEmpty() || places.size() > 2 || !QDir().mkpath(places[0])) return std::nullopt;
+  Wanted wanted{.folder = places[0], .colourVision = parser.isSet(vision)};
+  if (places.size() == 2) wanted.file = ui::toPath(places[1]);
+  if (!parser.isSet(size)) return wanted;
+  const QStringList sides = parser.value(size).split(QLatin1Char('x'));
+  wanted.size = QSize(sides.value(0).toInt(), sides.value(1).toInt());
+  return wanted.size->isEmpty() ? std::nullopt : std::optional(wanted);
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
   QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-  const QStringList arguments = QApplication::arguments();
   QTextStream err(stderr);
-  if (arguments.size() < 2 || !QDir().mkpath(arguments[1])) {
-    err << "usage: tarebowl_screenshots OUTDIR [FILE]\n";
+  const auto wanted = wantedBy(application);
+  if (!wanted) {
+    err << "usage: tarebowl_screenshots OUTDIR [FILE] [--size WxH] [--colour-vision]\n";
     return 2;
   }
-  const auto file = arguments.size() > 2 ? std::optional(ui::toPath(arguments[2])) : std::nullopt;
-  for (const auto& [name, theme] :
-       {std::pair{"light", ui::ThemeChoice::Light}, std::pair{"dark", ui::ThemeChoice::Dark}})
-    for (const auto& [suffix, size] : kSizes) {
-      const QString both = QLatin1String(name) + QLatin1String(suffix);
-      if (!shoot(application, file, theme, size, arguments[1], both)) {
-        err << "could not draw the window, " << both << '\n';
-        return 1;
-      }
+  for (const Picture& picture : picturesOf(*wanted))
+    if (!shoot(application, *wanted, picture)) {
+      err << "could not draw the window, " << picture.suffix << '\n';
+      return 1;
     }
   return 0;
 }

@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/animals/animal_page.h"
 
+#include "core/animal/name_order.h"
+
 #include <algorithm>
+#include <string_view>
 
 namespace tarebowl::ui {
 namespace {
@@ -105,10 +108,14 @@ const store::StoredIndividual* Herd::individualOf(const std::string& code) const
 }
 
 Herd readHerd(const store::Collection& collection) {
-  return {.species = store::listSpecies(collection),
-          .groups = store::listGroups(collection),
-          .individuals = store::listIndividuals(collection),
-          .stays = store::listMemberships(collection)};
+  Herd herd{.species = store::listSpecies(collection),
+            .groups = store::listGroups(collection),
+            .individuals = store::listIndividuals(collection),
+            .stays = store::listMemberships(collection)};
+  std::ranges::stable_sort(herd.groups, animal::goesBefore, [](const store::StoredGroup& group) {
+    return std::string_view(group.record.name);
+  });
+  return herd;
 }
 
 std::optional<AnimalPage> readAnimalPage(const store::Collection& collection, const AnimalPlace& place,

@@ -68,7 +68,7 @@ void IndividualForm::build() {
   left_ = addField(*form, tr("Left"), tr("the first day on which it is not there"));
   form->addRow(QString(), died_);
   stages_->setWordWrap(true);
-  stages_->setAccessibleName(tr("Life stages so far"));
+  stages_->setAccessibleDescription(tr("Life stages so far"));
   form->addRow(tr("Life stages"), stages_);
   stage_->setAccessibleName(tr("Life stage from today on"));
   for (const animal::LifeStage stage : kStages) stage_->addItem(wordFor(stage));
@@ -81,7 +81,7 @@ void IndividualForm::build() {
   stageRow->addStretch(1);
   form->addRow(QString(), stageRow);
   stays_->setWordWrap(true);
-  stays_->setAccessibleName(tr("Groups it was in"));
+  stays_->setAccessibleDescription(tr("Groups it was in"));
   form->addRow(tr("In groups"), stays_);
   note_ = addField(*form, tr("Note"), QString());
   layout->addLayout(form);

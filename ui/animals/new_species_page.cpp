@@ -193,7 +193,7 @@ QWidget* NewSpeciesPage::makeFoot() {
   make_->setObjectName(QStringLiteral("primary"));
   makeAndDesign_->setToolTip(tr("Take it into the collection and go on to a diet for its group"));
   missing_->setWordWrap(true);
-  missing_->setAccessibleName(tr("What is still missing"));
+  missing_->setAccessibleDescription(tr("What is still missing"));
   connect(cancel, &QPushButton::clicked, this, &NewSpeciesPage::cancelled);
   auto* layout = new QHBoxLayout(foot);
   layout->setContentsMargins(0, 0, 0, 0);

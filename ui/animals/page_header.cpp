@@ -3,6 +3,7 @@
 #include "ui/animals/page_header.h"
 
 #include "ui/animals/animal_text.h"
+#include "ui/shared/elided_label.h"
 #include "ui/shared/room_actions.h"
 
 #include <QAction>
@@ -14,12 +15,16 @@
 namespace tarebowl::ui {
 
 PageHeader::PageHeader(AnimalDesk& desk, QWidget* parent)
-    : QWidget(parent), desk_(desk), title_(new QLabel), subtitle_(new QLabel), row_(new QHBoxLayout(this)) {
+    : QWidget(parent),
+      desk_(desk),
+      title_(new ElidedLabel),
+      subtitle_(new ElidedLabel),
+      row_(new QHBoxLayout(this)) {
   QFont large = title_->font();
   large.setPointSizeF(large.pointSizeF() * 1.4);
   large.setBold(true);
   title_->setFont(large);
-  title_->setAccessibleName(tr("What is shown"));
+  title_->setAccessibleDescription(tr("What is shown"));
   title_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   subtitle_->setProperty("soft", true);
   subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

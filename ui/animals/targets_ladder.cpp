@@ -38,7 +38,7 @@ void TargetsLadder::build() {
   about_->setWordWrap(true);
   about_->setTextFormat(Qt::PlainText);
   about_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  about_->setAccessibleName(tr("About the chosen target"));
+  about_->setAccessibleDescription(tr("About the chosen target"));
   about_->setMinimumHeight(2 * fontMetrics().lineSpacing());
   about_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   auto* buttons = new QHBoxLayout;

@@ -4,22 +4,15 @@
 
 #include "ui/animals/targets_model.h"
 #include "ui/shared/cell_painting.h"
-#include "ui/shared/ladder_track.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/track_painting.h"
 
 #include <QPainter>
-
-#include <algorithm>
 
 namespace tarebowl::ui {
 namespace {
 
 constexpr int kWidth = 120;
-
-QRectF stretch(const QRectF& track, Span span, qreal height) {
-  const qreal left = track.left() + span.from * track.width();
-  const qreal right = track.left() + span.to * track.width();
-  return {left, track.center().y() - height / 2, std::max(right - left, 2.0), height};
-}
 
 }  // namespace
 
@@ -34,11 +27,7 @@ void ZoneDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
   const QRectF track = QRectF(option.rect).adjusted(7, 0, -7, 0);
   painter->save();
   painter->setRenderHint(QPainter::Antialiasing);
-  painter->setPen(Qt::NoPen);
-  painter->setBrush(theme.line);
-  painter->drawRoundedRect(stretch(track, {0.0, 1.0}, 4.0), 2, 2);
-  painter->setBrush(theme.zone);
-  painter->drawRoundedRect(stretch(track, scale.zone(), 11.0), 2.5, 2.5);
+  paintTrackWithZone(*painter, track, scale.zone(), theme);
   if (row->preferred) {
     const qreal x = track.left() + scale.position(*row->preferred) * track.width();
     painter->fillRect(QRectF(x - 1, track.center().y() - 8, 2, 16), theme.marker);

@@ -4,10 +4,10 @@
 
 #include "core/store/backup.h"
 #include "ui/collection/change_command.h"
+#include "ui/collection/file_watch.h"
 
 #include <QDateTime>
 #include <QPointer>
-#include <QTimer>
 #include <QUndoStack>
 
 #include <iterator>
@@ -15,8 +15,6 @@
 
 namespace tarebowl::ui {
 namespace {
-
-constexpr int kLookAroundMs = 1500;
 
 /// What verbs wrote, or why the rules do not allow it.
 struct Tried {
@@ -37,9 +35,17 @@ Tried triedBy(const std::vector<CollectionVerb>& verbs, store::Collection& colle
 }  // namespace
 
 OpenCollection::OpenCollection(QObject* parent) : QObject(parent) {
-  auto* timer = new QTimer(this);
-  connect(timer, &QTimer::timeout, this, &OpenCollection::lookAround);
-  timer->start(kLookAroundMs);
+  auto* watch = new FileWatch(this);
+  connect(this, &OpenCollection::opened, watch, [this, watch] {
+    if (file_)
+      watch->watch(file_->file);
+    else
+      watch->stop();
+  });
+  connect(watch, &FileWatch::stirred, this, [this, watch] {
+    if (!isIdle()) return watch->tellAgain();
+    lookAround();
+  });
 }
 
 OpenCollection::~OpenCollection() {
@@ -47,7 +53,7 @@ OpenCollection::~OpenCollection() {
 }
 
 void OpenCollection::lookAround() {
-  if (!file_ || !clerk_ || !clerk_->isIdle()) return;
+  if (!file_ || !clerk_) return;
   clerk_->askWhenIdle([](store::Collection& collection) { return collection.changedElsewhere(); },
                       [this](bool changed) {
                         if (changed) emit outdated();

@@ -62,7 +62,7 @@ BalancePane::BalancePane(DietDesk& desk, QWidget* parent)
   layout->addWidget(ladder_, 100);
   notJudged_->setProperty("soft", true);
   notJudged_->setWordWrap(true);
-  notJudged_->setAccessibleName(tr("Rules that cannot be judged"));
+  notJudged_->setAccessibleDescription(tr("Rules that cannot be judged"));
   layout->addWidget(notJudged_);
   layout->addWidget(detail_);
   layout->addStretch(1);

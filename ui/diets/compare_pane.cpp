@@ -12,7 +12,7 @@ namespace tarebowl::ui {
 ComparePane::ComparePane(QWidget* parent)
     : QWidget(parent), comparison_(new VersionComparison(this)), words_(new QLabel) {
   words_->setWordWrap(true);
-  words_->setAccessibleName(tr("What differs between the versions"));
+  words_->setAccessibleDescription(tr("What differs between the versions"));
   auto* table = new PlainTable(tr("Two versions side by side"));
   table->setModel(comparison_);
   table->setWideColumn(VersionComparison::What);

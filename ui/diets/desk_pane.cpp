@@ -10,6 +10,7 @@
 #include "ui/diets/problem_files.h"
 #include "ui/diets/sought_button.h"
 #include "ui/diets/why_card.h"
+#include "ui/shared/elided_label.h"
 #include "ui/shared/format.h"
 #include "ui/shared/room_actions.h"
 #include "ui/shared/segmented_switch.h"
@@ -85,7 +86,7 @@ DeskPane::DeskPane(DietDesk& desk, QWidget* parent)
       desk_(desk),
       model_(new IngredientModel(desk, this)),
       table_(new IngredientTable(*model_, desk)),
-      title_(new QLabel),
+      title_(new ElidedLabel),
       subtitle_(new QLabel),
       header_(new QWidget),
       switches_(new QWidget),
@@ -120,7 +121,7 @@ void DeskPane::build() {
   QFont small = caution_->font();
   small.setPointSizeF(small.pointSizeF() * 0.9);
   caution_->setFont(small);
-  caution_->setAccessibleName(tr("Cautions"));
+  caution_->setAccessibleDescription(tr("Cautions"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(13, 10, 13, 10);
   layout->setSpacing(10);
@@ -142,7 +143,7 @@ void DeskPane::buildHeader() {
   large.setPointSizeF(large.pointSizeF() * 1.4);
   large.setBold(true);
   title_->setFont(large);
-  title_->setAccessibleName(tr("Diet"));
+  title_->setAccessibleDescription(tr("Diet"));
   title_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   subtitle_->setProperty("soft", true);
   subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

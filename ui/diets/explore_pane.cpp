@@ -150,7 +150,7 @@ void ExplorePane::build() {
   sentence_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   reading_->setWordWrap(true);
   reading_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  reading_->setAccessibleName(tr("What the chart reads"));
+  reading_->setAccessibleDescription(tr("What the chart reads"));
   chart_->setToolTip(
       tr("Arrow keys read it, Ctrl with an arrow goes from breakpoint to breakpoint, Enter or a "
          "click tries what is read"));

@@ -6,6 +6,7 @@
 #include "ui/diets/allowance_bar.h"
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/version_text.h"
+#include "ui/shared/elided_label.h"
 #include "ui/shared/format.h"
 
 #include <QComboBox>
@@ -27,7 +28,7 @@ constexpr diet::Purpose kPurposes[] = {diet::Purpose::Bowl, diet::Purpose::Treat
 LinePane::LinePane(DietDesk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),
-      name_(new QLabel),
+      name_(new ElidedLabel),
       preparation_(new QLineEdit),
       purpose_(new QComboBox),
       remove_(new QToolButton),
@@ -71,7 +72,7 @@ void LinePane::build() {
   explore_->setProperty("plain", true);
   explore_->setToolTip(tr("Moves the food's maximum over a range and shows what has to give (Ctrl+E)"));
   cautions_->setWordWrap(true);
-  cautions_->setAccessibleName(tr("Cautions on the food"));
+  cautions_->setAccessibleDescription(tr("Cautions on the food"));
   auto* row = new QHBoxLayout;
   row->setSpacing(7);
   row->addWidget(name_, 2);

@@ -62,12 +62,14 @@ void RotationCellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& 
     paintState(*painter, option, index, static_cast<Mark>(mark.toInt()), theme);
   } else {
     const QString text = index.data().toString();
-    const bool isSoft = index.data(RotationCalendarModel::OverRole).toBool() || text == QStringLiteral("·");
+    const bool isLocked = index.data(RotationCalendarModel::LockedRole).toBool();
+    const bool isSoft =
+        !isLocked && (index.data(RotationCalendarModel::OverRole).toBool() || text == QStringLiteral("·"));
     painter->setFont(option.font);
     painter->setPen(isSoft ? theme.soft : theme.ink);
     painter->drawText(option.rect.adjusted(kPadding, 0, -kPadding, 0), Qt::AlignVCenter | Qt::AlignRight,
                       text);
-    if (index.data(RotationCalendarModel::LockedRole).toBool()) paintLock(*painter, option.rect, theme);
+    if (isLocked) paintLock(*painter, option.rect, theme);
   }
   painter->restore();
 }

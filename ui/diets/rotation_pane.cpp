@@ -12,6 +12,7 @@
 #include "ui/diets/rotation_side.h"
 #include "ui/diets/rotation_text.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/elided_label.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/room_actions.h"
@@ -30,7 +31,7 @@ namespace tarebowl::ui {
 namespace {
 
 QLabel* softLabel() {
-  auto* label = new QLabel;
+  auto* label = new ElidedLabel;
   label->setProperty("soft", true);
   return label;
 }
@@ -55,7 +56,7 @@ RotationPane::RotationPane(RotationPlanner& planner, Dialogs dialogs, QWidget* p
       side_(new RotationSide),
       purchase_(
           new RowsModel({tr("week of"), tr("group"), tr("food"), tr("offered"), tr("to buy")}, {3, 4}, this)),
-      title_(new QLabel),
+      title_(new ElidedLabel),
       made_(softLabel()),
       banner_(makeBanner()),
       nothing_(softLabel()),
@@ -125,7 +126,7 @@ void RotationPane::buildHead(QHBoxLayout& row) {
   large.setPointSizeF(large.pointSizeF() * 1.4);
   large.setBold(true);
   title_->setFont(large);
-  title_->setAccessibleName(tr("Diet"));
+  title_->setAccessibleDescription(tr("Diet"));
   for (QLabel* label : {title_, made_}) label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   auto* words = new QVBoxLayout;
   words->setSpacing(1);

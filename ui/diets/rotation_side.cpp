@@ -32,7 +32,7 @@ RotationSide::RotationSide(QWidget* parent)
   auto* ladder = new BalanceLadder;
   ladder->setModel(model_);
   words_->setWordWrap(true);
-  words_->setAccessibleName(tr("How the days stand"));
+  words_->setAccessibleDescription(tr("How the days stand"));
   words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(13, 12, 12, 8);

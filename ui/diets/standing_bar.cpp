@@ -66,7 +66,7 @@ StandingBar::StandingBar(VersionDocument& document, QWidget* parent)
       mine_(new QPushButton(tr("Keep mine as a draft of its own"))) {
   setProperty("card", true);
   words_->setWordWrap(true);
-  words_->setAccessibleName(tr("What changed since this version was written"));
+  words_->setAccessibleDescription(tr("What changed since this version was written"));
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(11, 6, 8, 6);
   layout->setSpacing(7);

@@ -11,6 +11,7 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 namespace tarebowl::ui {
 
@@ -37,22 +38,24 @@ void VersionBar::build() {
   versions_->setPopupMode(QToolButton::InstantPopup);
   for (QToolButton* button : {versions_, further_}) button->setProperty("plain", true);
   versions_->setMenu(new QMenu(versions_));
-  versions_->setAccessibleName(tr("Version on the desk"));
   life_->setProperty("soft", true);
-  life_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  life_->setAccessibleName(tr("What became of this version"));
+  life_->setWordWrap(true);
+  life_->setAccessibleDescription(tr("What became of this version"));
   next_->setToolTip(tr("Begins a draft from what is on the desk (Ctrl+N)"));
   further_->setText(tr("More ▾"));
   further_->setPopupMode(QToolButton::InstantPopup);
   further_->setMenu(new QMenu(further_));
   further_->setAccessibleName(tr("More about this version"));
-  auto* layout = new QHBoxLayout(this);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(7);
+  row->addWidget(versions_);
+  row->addStretch(1);
+  for (QWidget* widget : std::initializer_list<QWidget*>{on_, back_, next_, further_}) row->addWidget(widget);
+  auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(7);
-  layout->addWidget(versions_);
-  layout->addWidget(life_, 1);
-  for (QWidget* widget : std::initializer_list<QWidget*>{on_, back_, next_, further_})
-    layout->addWidget(widget);
+  layout->setSpacing(3);
+  layout->addLayout(row);
+  layout->addWidget(life_);
   connect(on_, &QPushButton::clicked, this, &VersionBar::stepOn);
   connect(back_, &QPushButton::clicked, this, &VersionBar::stepBack);
   connect(next_, &QPushButton::clicked, &document_, &VersionDocument::beginNewVersion);
@@ -68,12 +71,14 @@ void VersionBar::show() {
   approval_.hide();
   if (!document_.isOpen()) return;
   const diet::DietVersion& version = document_.shown()->version.record.version;
-  versions_->setText(tr("version %1, %2 ▾").arg(version.number).arg(stateText(version.state)));
+  const QString shown = tr("version %1, %2").arg(version.number).arg(stateText(version.state));
+  versions_->setText(shown + QStringLiteral(" ▾"));
+  versions_->setAccessibleName(tr("On the desk: %1").arg(shown));
   QString life = lifeText(version);
   if (document_.shown()->counted == transfer::CountedAs::Eaten)
     life += tr(" · counted as eaten, as learned of %1 of its foods").arg(document_.shown()->eaten.size());
   life_->setText(life);
-  life_->setToolTip(life);
+  life_->setVisible(!life.isEmpty());
   on_->setVisible(version.state != VersionState::Retired);
   on_->setText(version.state == VersionState::Draft       ? tr("Submit…")
                : version.state == VersionState::Submitted ? tr("Approve…")

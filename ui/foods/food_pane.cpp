@@ -7,6 +7,7 @@
 #include "ui/foods/composition_view.h"
 #include "ui/foods/food_text.h"
 #include "ui/foods/group_strip_state.h"
+#include "ui/shared/elided_label.h"
 #include "ui/shared/format.h"
 #include "ui/shared/room_actions.h"
 #include "ui/shared/segmented_switch.h"
@@ -40,8 +41,8 @@ FoodPane::FoodPane(FoodDesk& desk, const CollectionDoubts& doubts, QWidget* pare
       doubts_(doubts),
       model_(new CompositionModel(desk, this)),
       view_(new CompositionView(*model_)),
-      title_(new QLabel),
-      subtitle_(new QLabel),
+      title_(new ElidedLabel),
+      subtitle_(new ElidedLabel),
       basis_(new SegmentedSwitch(tr("Basis"), {tr("as fed, 100 g"), tr("kg DM"), tr("1000 kcal")})),
       editSample_(new QPushButton(tr("Edit sample…"))),
       setAside_(new QPushButton(tr("Set aside…"))),
@@ -80,7 +81,7 @@ QWidget* FoodPane::makeHeader() {
   large.setPointSizeF(large.pointSizeF() * 1.4);
   large.setBold(true);
   title_->setFont(large);
-  title_->setAccessibleName(tr("Food"));
+  title_->setAccessibleDescription(tr("Food"));
   title_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   subtitle_->setProperty("soft", true);
   subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);

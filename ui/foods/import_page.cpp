@@ -7,6 +7,7 @@
 #include "ui/foods/import_settings.h"
 #include "ui/foods/mapping_delegate.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/elided_label.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/table_copy.h"
 
@@ -45,7 +46,7 @@ ImportPage::ImportPage(ImportDesk& desk, Dialogs& dialogs, QWidget* parent)
       mapping_(new QTableView),
       settings_(new ImportSettings(desk)),
       preview_(new ImportPreview(desk)),
-      title_(new QLabel),
+      title_(new ElidedLabel),
       complaint_(makeBanner()),
       summary_(new QLabel),
       progress_(new QProgressBar),
@@ -136,7 +137,7 @@ QWidget* ImportPage::makeMapping() {
 QWidget* ImportPage::makeFoot() {
   summary_->setWordWrap(true);
   summary_->setTextFormat(Qt::PlainText);
-  summary_->setAccessibleName(tr("What the import will do"));
+  summary_->setAccessibleDescription(tr("What the import will do"));
   progress_->setRange(0, kProgressSteps);
   progress_->setTextVisible(false);
   progress_->setFixedWidth(fontMetrics().averageCharWidth() * 26);

@@ -5,6 +5,7 @@
 #include "ui/foods/food_text.h"
 #include "ui/foods/sample_values_delegate.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/elided_label.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -35,7 +36,7 @@ SampleForm::SampleForm(FoodDesk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),
       values_(new SampleValuesModel(this)),
-      heading_(new QLabel),
+      heading_(new ElidedLabel),
       complaint_(makeBanner()),
       origin_(new QComboBox),
       table_(new QTableView),

@@ -10,6 +10,7 @@
 #include <QKeySequence>
 #include <QLabel>
 #include <QShortcut>
+#include <QStyle>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -17,24 +18,26 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr int kWidth = 76;
+constexpr QMargins kMargins{0, 10, 0, 12};
 constexpr int kIconSide = 24;
+constexpr int kWidePadding = 21;  // above, between and below a button's icon and text
+constexpr int kTightPadding = 8;
 
 }  // namespace
 
 Rail::Rail(QWidget* parent)
-    : QWidget(parent), layout_(new QVBoxLayout(this)), rooms_(new QButtonGroup(this)) {
+    : QWidget(parent), layout_(new QVBoxLayout(this)), mark_(new QLabel), rooms_(new QButtonGroup(this)) {
   setObjectName(QStringLiteral("rail"));
   setAttribute(Qt::WA_StyledBackground);
   setAccessibleName(tr("Rooms"));
   setFixedWidth(kWidth);
-  layout_->setContentsMargins(0, 10, 0, 12);
+  layout_->setContentsMargins(kMargins);
   layout_->setSpacing(0);
   layout_->addStretch(1);
-  auto* mark = new QLabel;
-  mark->setPixmap(programIcon().pixmap(32, 32));
-  mark->setAlignment(Qt::AlignCenter);
-  mark->setToolTip(tr("Tarebowl"));
-  layout_->addWidget(mark);
+  mark_->setPixmap(programIcon().pixmap(32, 32));
+  mark_->setAlignment(Qt::AlignCenter);
+  mark_->setToolTip(tr("Tarebowl"));
+  layout_->addWidget(mark_);
   connect(rooms_, &QButtonGroup::idClicked, this, &Rail::chosen);
 }
 
@@ -71,6 +74,36 @@ void Rail::inkIcons() {
   const Theme& theme = currentTheme();
   for (QAbstractButton* button : rooms_->buttons())
     button->setIcon(icon(button->property("iconName").toString(), theme.onRail, theme.ink, kIconSide));
+}
+
+QSize Rail::minimumSizeHint() const {
+  const int button = kIconSide + fontMetrics().height() + kTightPadding;
+  return {kWidth, static_cast<int>(findChildren<QToolButton*>(Qt::FindDirectChildrenOnly).size()) * button};
+}
+
+/// Comfortable where all fits so, tight and without the mark where it does not.
+void Rail::fit() {
+  int needed = kMargins.top() + kMargins.bottom() + mark_->sizeHint().height();
+  const auto buttons = findChildren<QToolButton*>(Qt::FindDirectChildrenOnly);
+  for (const QToolButton* button : buttons)
+    needed += button->iconSize().height() + button->fontMetrics().height() + kWidePadding;
+  const bool isTight = height() < needed;
+  if (isTight == isTight_) return;
+  isTight_ = isTight;
+  mark_->setVisible(!isTight);
+  layout_->setContentsMargins(kMargins.left(), isTight ? 0 : kMargins.top(), 0,
+                              isTight ? 0 : kMargins.bottom());
+  setProperty("tight", isTight);
+  for (QToolButton* button : buttons) {
+    button->style()->unpolish(button);
+    button->style()->polish(button);
+    button->updateGeometry();
+  }
+}
+
+void Rail::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit();
 }
 
 void Rail::changeEvent(QEvent* event) {

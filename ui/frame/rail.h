@@ -5,11 +5,13 @@
 #include <QWidget>
 
 class QButtonGroup;
+class QLabel;
 class QVBoxLayout;
 
 namespace tarebowl::ui {
 
-/// The narrow rail of rooms at the left of the window. Rooms that are not built yet are absent.
+/// The narrow rail of rooms at the left of the window. Where it is not high enough for all of them they draw
+/// closer together.
 class Rail : public QWidget {
   Q_OBJECT
  public:
@@ -20,18 +22,23 @@ class Rail : public QWidget {
   void setCurrent(int number);
   /// At the foot of the rail.
   void addFoot(QWidget* foot);
+  [[nodiscard]] QSize minimumSizeHint() const override;
 
  signals:
   void chosen(int number);
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void inkIcons();
+  void fit();
 
   QVBoxLayout* layout_;
+  QLabel* mark_;
   int places_ = 0;
+  bool isTight_ = false;
   QButtonGroup* rooms_;
 };
 

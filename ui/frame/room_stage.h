@@ -14,17 +14,18 @@ class RoomHint;
 class StartPage;
 
 /// What stands in the place of a room: the room itself, the ways in while nothing is open, or what an empty
-/// room is for.
+/// room is for. What needs more room than there is (a small screen, everything at twice its size) is scrolled
+/// to, never cut.
 class RoomStage : public QStackedWidget {
   Q_OBJECT
  public:
   RoomStage();
 
   [[nodiscard]] StartPage& start() const { return *start_; }
-  void addRoom(QWidget& room) { addWidget(&room); }
+  void addRoom(QWidget& room);
 
   /// Each takes the focus over where it was on what stood here before.
-  void showRoom(QWidget& room) { bring(&room); }
+  void showRoom(QWidget& room);
   void showStart();
   void showHint(const EmptyRoom& empty);
 
@@ -32,7 +33,10 @@ class RoomStage : public QStackedWidget {
   void roomWanted(int number);
 
  private:
-  void bring(QWidget* shown);
+  void bring(QWidget& shown);
+  /// A place of its own on the stage, in which it is scrolled where it is larger.
+  void addPage(QWidget& page);
+  [[nodiscard]] QWidget* placeOf(const QWidget& page) const;
 
   StartPage* start_;
   RoomHint* hint_ = nullptr;

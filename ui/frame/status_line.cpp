@@ -3,6 +3,7 @@
 #include "ui/frame/status_line.h"
 
 #include "ui/shared/cell_painting.h"
+#include "ui/shared/elided_label.h"
 #include "ui/shared/segmented_switch.h"
 
 #include <QHBoxLayout>
@@ -49,10 +50,10 @@ StatusLine::StatusLine(QWidget* parent)
   });
 }
 
-QLabel* StatusLine::add(const QString& accessibleName) {
-  auto* label = new QLabel;
+QLabel* StatusLine::add(const QString& what) {
+  auto* label = new ElidedLabel;
   label->setFont(smaller(font()));
-  label->setAccessibleName(accessibleName);
+  label->setAccessibleDescription(what);
   label->setContentsMargins(0, 0, 16, 0);
   layout()->addWidget(label);
   return label;

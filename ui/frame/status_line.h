@@ -30,7 +30,8 @@ class StatusLine : public QWidget {
   void personChanged(const QString& name);
 
  private:
-  QLabel* add(const QString& accessibleName);
+  /// what: what the label is about, for a screen reader; its text is its name.
+  QLabel* add(const QString& what);
 
   MarkWidget* savedMark_;
   MarkWidget* unsavedMark_;

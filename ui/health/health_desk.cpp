@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/health/health_desk.h"
 
+#include "core/animal/name_order.h"
 #include "core/store/animal_reading.h"
 #include "core/store/food_reading.h"
 #include "core/store/health_verbs.h"
 
+#include <algorithm>
 #include <chrono>
+#include <string_view>
 #include <utility>
 
 namespace tarebowl::ui {
@@ -21,7 +24,11 @@ struct Patients {
 Patients readAll(const store::Collection& collection, quantity::Date today) {
   Patients found;
   const auto stays = store::staysOf(store::listMemberships(collection));
-  for (const store::StoredGroup& group : store::listGroups(collection)) {
+  std::vector<store::StoredGroup> groups = store::listGroups(collection);
+  std::ranges::stable_sort(groups, animal::goesBefore, [](const store::StoredGroup& group) {
+    return std::string_view(group.record.name);
+  });
+  for (const store::StoredGroup& group : groups) {
     const std::string& code = group.record.code;
     found.list.push_back({{code, ""}, QString::fromStdString(group.record.name)});
     for (const std::string& member : animal::membersOn(stays, code, today))
@@ -33,10 +40,28 @@ Patients readAll(const store::Collection& collection, quantity::Date today) {
   return found;
 }
 
+/// Records that are older lie behind; younger ones are followed up to today.
+constexpr std::chrono::days kStillFollowed{7};
+
+/// The last of the days that are shown: a subject of which nobody has written anything for long is shown as
+/// it was when somebody did.
+quantity::Date lastDayOf(const store::Collection& collection, const transfer::HealthSubject& subject,
+                         quantity::Date today) {
+  const auto last = transfer::lastRecordOf(collection, subject, today);
+  if (!last || std::chrono::sys_days(today) - std::chrono::sys_days(*last) <= kStillFollowed) return today;
+  return *last;
+}
+
 std::optional<HealthView> readView(const store::Collection& collection,
-                                   const transfer::HealthSubject& subject, quantity::Date from,
-                                   quantity::Date to, const transfer::CalciumAsked& asked) {
-  auto period = transfer::readHealth(collection, subject, from, to);
+                                   const transfer::HealthSubject& subject, quantity::Date today, int days,
+                                   const transfer::CalciumAsked& asked) {
+  const auto upTo = [&](quantity::Date to) {
+    const quantity::Date from = std::chrono::sys_days(to) - std::chrono::days(days - 1);
+    return transfer::readHealth(collection, subject, from, to);
+  };
+  const quantity::Date last = lastDayOf(collection, subject, today);
+  auto period = upTo(last);
+  if (!period && last != today) period = upTo(today);  // it came to its group later
   if (!period) return std::nullopt;
   HealthView view;
   view.page = transfer::calciumPage(*period, transfer::calciumOf(collection, *period, asked));
@@ -49,12 +74,9 @@ std::optional<HealthView> readView(const store::Collection& collection,
 HealthDesk::HealthDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)) {
   connect(&collection_, &OpenCollection::opened, this, &HealthDesk::startAnew);
-  connect(&collection_, &OpenCollection::outdated, this, [this] {
-    readPatients();
-    read();
-  });
+  connect(&collection_, &OpenCollection::outdated, this, &HealthDesk::refresh);
   connect(&collection_, &OpenCollection::written, this, [this](const QObject* by) {
-    if (by != this) read();
+    if (by != this) refresh();
   });
   connect(&collection_, &OpenCollection::refused, this, [this] { undoStack_.clear(); });
 }
@@ -72,7 +94,23 @@ void HealthDesk::startAnew() {
   emit patientsChanged();
   emit viewChanged();
   emit lookBackChanged();
-  if (collection_.file()) readPatients();
+  refresh();
+}
+
+void HealthDesk::refresh() {
+  old_ = collection_.file().has_value();
+  if (old_ && inSight_) readAnew();
+}
+
+void HealthDesk::setInSight(bool inSight) {
+  inSight_ = inSight;
+  if (inSight_ && old_) readAnew();
+}
+
+void HealthDesk::readAnew() {
+  old_ = false;
+  readPatients();
+  read();
 }
 
 void HealthDesk::readPatients() {
@@ -107,11 +145,9 @@ void HealthDesk::ask(const transfer::CalciumAsked& asked) {
 void HealthDesk::read() {
   if (!shown_ || !collection_.file()) return;
   const transfer::HealthSubject subject = patients_[static_cast<std::size_t>(*shown_)].subject;
-  const quantity::Date to = today_();
-  const quantity::Date from = std::chrono::sys_days(to) - std::chrono::days(days_ - 1);
   collection_.ask(
-      [subject, from, to, asked = asked_](store::Collection& collection) {
-        return readView(collection, subject, from, to, asked);
+      [subject, today = today_(), days = days_, asked = asked_](store::Collection& collection) {
+        return readView(collection, subject, today, days, asked);
       },
       [this, patient = *shown_](std::optional<HealthView> view) {
         if (shown_ != patient) return;

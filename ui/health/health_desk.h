@@ -46,8 +46,10 @@ class HealthDesk : public QObject {
   [[nodiscard]] quantity::Date today() const { return today_(); }
   [[nodiscard]] QUndoStack& undoStack() { return undoStack_; }
 
+  /// Reads what is shown, now and whenever something changes; what is out of sight is read later.
+  void setInSight(bool inSight);
   void show(int patient);
-  /// How many days up to today.
+  /// How many days up to today; where nothing was written down for more than a week, up to the last record.
   void setDays(int days);
   void ask(const transfer::CalciumAsked& asked);
   [[nodiscard]] const transfer::CalciumAsked& asked() const { return asked_; }
@@ -65,6 +67,8 @@ class HealthDesk : public QObject {
 
  private:
   void startAnew();
+  void refresh();
+  void readAnew();
   void readPatients();
   void read();
 
@@ -78,6 +82,8 @@ class HealthDesk : public QObject {
   std::optional<exchange::LookBackPage> lookBack_;
   transfer::CalciumAsked asked_{};
   int days_ = 28;
+  bool inSight_ = false;
+  bool old_ = false;
 };
 
 }  // namespace tarebowl::ui

@@ -10,6 +10,7 @@
 #include "ui/health/observation_form.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/card.h"
+#include "ui/shared/days.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/room_actions.h"
 
@@ -86,6 +87,7 @@ HealthRoom::HealthRoom(OpenCollection& collection, Dialogs dialogs, HealthDesk::
       page_(new QPushButton(tr("Review for the file…"))),
       heading_(new QLabel),
       invented_(new QLabel(tr("Invented sample"))),
+      upTo_(makeWords()),
       review_(makeWords()),
       lookBack_(makeWords()),
       banner_(makeBanner()) {
@@ -114,6 +116,7 @@ void HealthRoom::build() {
   layout->setContentsMargins(16, 10, 16, 10);
   layout->addWidget(makeHead());
   layout->addWidget(banner_);
+  layout->addWidget(upTo_);
   auto* halves = new QSplitter(Qt::Vertical);
   halves->setChildrenCollapsible(false);
   halves->addWidget(timeline_);
@@ -148,7 +151,9 @@ void HealthRoom::explainParts() {
   seen_->setWhatsThis(
       tr("What was written down of it, the newest first; ▲ is a sign, from which Enter looks back to the "
          "bowls before it. Each line keeps who wrote it."));
-  days_->setWhatsThis(tr("How many days up to today are shown and reviewed."));
+  days_->setWhatsThis(tr(
+      "How many days are shown and reviewed: those up to today, or, where nothing was written down for more "
+      "than a week, those up to the last record."));
   page_->setWhatsThis(
       tr("Writes what the tab in sight says as one page, to print or to keep: PDF, HTML or JSON."));
   tabs_->setWhatsThis(tr("The calcium review, or the look-back from a sign."));
@@ -285,6 +290,11 @@ void HealthRoom::showView() {
   for (QWidget* part : std::initializer_list<QWidget*>{form_, invented_, timeline_})
     part->setEnabled(view.has_value());
   invented_->setVisible(view && view->page.subject.invented);
+  const bool isOver = view && view->period.to != desk_->today();
+  upTo_->setVisible(isOver);
+  if (isOver)
+    upTo_->setText(
+        tr("The last record is of %1: the days up to then are shown.").arg(dateText(view->period.to)));
   heading_->setText(view                 ? QString::fromStdString(view->period.name)
                     : collection_.file() ? tr("Nobody is shown")
                                          : tr("No collection is open"));
@@ -362,6 +372,16 @@ void HealthRoom::writePage() {
 void HealthRoom::complain(const QString& text) {
   banner_->setText(text);
   banner_->show();
+}
+
+void HealthRoom::showEvent(QShowEvent* event) {
+  Room::showEvent(event);
+  desk_->setInSight(true);
+}
+
+void HealthRoom::hideEvent(QHideEvent* event) {
+  Room::hideEvent(event);
+  desk_->setInSight(false);
 }
 
 RoomState HealthRoom::state() const {

@@ -43,6 +43,10 @@ class HealthRoom : public Room {
   /// The form of what was seen, ready to be typed into.
   void writeDown();
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+
  private:
   void build();
   [[nodiscard]] QWidget* makeLeft();
@@ -81,6 +85,7 @@ class HealthRoom : public Room {
   QPushButton* page_;
   QLabel* heading_;
   QLabel* invented_;
+  QLabel* upTo_;
   QLabel* review_;
   QLabel* lookBack_;
   QLabel* banner_;

@@ -37,7 +37,7 @@ void ChoiceChart::rebuild() {
   std::vector<LegendEntry> legend;
   for (std::size_t f = 0; f < lines_.foods.size(); ++f) {
     const ChoiceLine& food = lines_.foods[f];
-    const QPen pen(bandColor(theme, static_cast<int>(f)), 2.0);
+    const QPen pen(bandColor(theme, static_cast<int>(f)), 2.0, bandStyle(static_cast<int>(f)));
     legend.push_back({food.name, pen, false});
     QLineSeries* run = nullptr;
     for (std::size_t i = 0; i < food.alpha.size(); ++i) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/intake/intake_desk.h"
 
+#include "core/animal/name_order.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
@@ -28,7 +29,10 @@ std::vector<IntakeGroup> readAll(const store::Collection& collection, quantity::
     if (const auto fed = store::fedSpan(collection, made.code, intake::dayOfNumber(0), today))
       made.fed = daysOf(fed->first, fed->last);
   }
-  std::ranges::stable_sort(groups, {}, &IntakeGroup::section);
+  std::ranges::stable_sort(groups, [](const IntakeGroup& a, const IntakeGroup& b) {
+    if (a.section != b.section) return animal::goesBefore(a.section.toStdString(), b.section.toStdString());
+    return animal::goesBefore(a.name.toStdString(), b.name.toStdString());
+  });
   return groups;
 }
 

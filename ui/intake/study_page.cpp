@@ -122,12 +122,12 @@ QFrame* StudyPage::makePlan() {
   QVBoxLayout* layout = layOutCard(
       *card, tr("Plan a study: how many days, by how the group's own days differ from each other"));
   enlarge(*days_, 1.6);
-  days_->setAccessibleName(tr("Days of the study"));
+  days_->setAccessibleDescription(tr("Days of the study"));
   words_->setWordWrap(true);
   words_->setTextFormat(Qt::RichText);
   words_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  words_->setAccessibleName(tr("Why so many days, and what is done on each"));
+  words_->setAccessibleDescription(tr("Why so many days, and what is done on each"));
   auto* scroll = new QScrollArea;
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);

@@ -94,6 +94,10 @@ void ValueChart::paintZone(QPainter& painter) const {
   const double high = yOf(std::min(line_.max.value_or(top()), top()));
   const double low = yOf(std::clamp(line_.min.value_or(0.0), bottom(), top()));
   painter.fillRect(QRectF(plot.left(), high, plot.width(), low - high), currentTheme().zone);
+  painter.setPen(QPen(currentTheme().met, 1.0));
+  if (line_.min) painter.drawLine(QPointF(plot.left(), low), QPointF(plot.right(), low));
+  if (line_.max && *line_.max <= top())
+    painter.drawLine(QPointF(plot.left(), high), QPointF(plot.right(), high));
 }
 
 void ValueChart::paintDoubt(QPainter& painter) const {

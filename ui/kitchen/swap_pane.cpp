@@ -97,12 +97,12 @@ void SwapPane::build() {
   list_->setResizeMode(QListView::Adjust);  // rows wrap their words
   list_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   list_->installEventFilter(this);
-  missing_->setAccessibleName(tr("What is missing"));
+  missing_->setAccessibleDescription(tr("What is missing"));
   counted_->setToolTips({tr("Amounts as they go into the bowl (O)"),
                          tr("By what this group ate of each food in eight weeks (O)")});
   counted_->setCurrent(0);
   counted_->hide();
-  state_->setAccessibleName(tr("How far the search is"));
+  state_->setAccessibleDescription(tr("How far the search is"));
   auto* card = new QFrame;
   card->setProperty("card", true);
   auto* inCard = new QVBoxLayout(card);

@@ -56,8 +56,10 @@ void ToleranceBar::paintTrack(QPainter& painter, const QRectF& track) const {
   painter.drawRoundedRect(track, 6, 6);
   const double half = track.width() / 2.0;
   const double zone = half / kTolerancesInSight;
+  painter.setPen(QPen(theme.met, 1.0));
   painter.setBrush(theme.zone);
   painter.drawRect(QRectF(track.center().x() - zone, track.top(), 2 * zone, track.height()));
+  painter.setPen(Qt::NoPen);
   if (!actual_ || !(tolerance_ > quantity::Grams(0))) return;
   const double away = std::clamp((*actual_ - planned_) / tolerance_, -kTolerancesInSight, kTolerancesInSight);
   painter.setBrush(theme.marker);

@@ -114,6 +114,7 @@ void WeighPane::showPlace() {
     food_->setText(desk_.isReading() ? tr("Reading the sheet…") : tr("Nothing to weigh on this sheet."));
     planned_->clear();
     entries_->clear();
+    field_->setAccessibleDescription(food_->text());
     return;
   }
   const intake::KitchenFood food = desk_.sheet()->foodOf(item->food);
@@ -127,6 +128,9 @@ void WeighPane::showPlace() {
                              item->preparation.empty()
                                  ? QString()
                                  : QStringLiteral(" · ") + QString::fromStdString(item->preparation)));
+  field_->setAccessibleDescription(
+      tr("%1, %2, of %3")
+          .arg(food_->text(), planned_->text(), QString::fromStdString(desk_.bowl()->bowl.label)));
   entries_->setText(entriesText(*item, food));
   entries_->setVisible(!item->weighings.empty());
   bar_->setPlan(item->planned, tolerance);

@@ -4,24 +4,16 @@
 
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/icons.h"
-#include "ui/shared/ladder_track.h"
+#include "ui/shared/track_painting.h"
 
 #include <QPainter>
 #include <QPainterPath>
-
-#include <algorithm>
 
 namespace tarebowl::ui {
 namespace {
 
 /// Half width of the whisker in standard deviations: about 19 times of 20 under normal scatter.
 constexpr double kWhiskerSd = 1.96;
-
-QRectF stretch(const QRectF& track, Span span, qreal height) {
-  const qreal left = track.left() + span.from * track.width();
-  const qreal right = track.left() + span.to * track.width();
-  return {left, track.center().y() - height / 2, std::max(right - left, 2.0), height};
-}
 
 void paintHatch(QPainter& painter, const QRectF& box, const QColor& color) {
   painter.save();
@@ -49,7 +41,7 @@ void paintMarker(QPainter& painter, const QRectF& track, const Rung& rung, const
                  const QColor& color) {
   if (!rung.value || rung.mark == Mark::Unknown) return;
   const Span whisker = scale.whisker(*rung.value, kWhiskerSd * rung.sd);
-  if (whisker.to > whisker.from) painter.fillRect(stretch(track, whisker, 2.0), color);
+  if (whisker.to > whisker.from) painter.fillRect(partOfTrack(track, whisker, 2.0), color);
   if (scale.isBelow(*rung.value) || scale.isAbove(*rung.value)) {
     paintBeyond(painter, track, scale.isAbove(*rung.value), color);
     return;
@@ -70,13 +62,10 @@ void paintTrack(QPainter& painter, const QRect& cell, const Rung& rung, const Th
   const TrackScale scale(rung.min, rung.max);
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(theme.line);
-  painter.drawRoundedRect(stretch(track, {0.0, 1.0}, 4.0), 2, 2);
-  painter.setBrush(theme.zone);
-  painter.drawRoundedRect(stretch(track, scale.zone(), 11.0), 2.5, 2.5);
+  paintTrackWithZone(painter, track, scale.zone(), theme);
   const auto unknown = scale.unknown(rung.value, rung.coverage);
-  if (unknown && unknown->to > unknown->from) paintHatch(painter, stretch(track, *unknown, 11.0), theme.soft);
+  if (unknown && unknown->to > unknown->from)
+    paintHatch(painter, partOfTrack(track, *unknown, 11.0), theme.soft);
   paintMarker(painter, track, rung, scale, theme.marker);
   painter.restore();
 }

@@ -12,5 +12,7 @@ inline constexpr int kBands = 6;
 /// The colour of one of several foods in a chart, mixed from the theme; neighbours differ in lightness too,
 /// so that they read in greyscale. kBands is the colour of all others together.
 [[nodiscard]] QColor bandColor(const Theme& theme, int band);
+/// How it is drawn where it is a line, so that lines are told apart without their colour.
+[[nodiscard]] Qt::PenStyle bandStyle(int band);
 
 }  // namespace tarebowl::ui

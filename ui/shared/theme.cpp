@@ -5,24 +5,12 @@
 #include <QApplication>
 #include <QStyleFactory>
 
-#include <algorithm>
-#include <cmath>
-
 namespace tarebowl::ui {
 namespace {
 
 constexpr QColor rgb(unsigned value) {
   return {static_cast<int>((value >> 16U) & 0xFFU), static_cast<int>((value >> 8U) & 0xFFU),
           static_cast<int>(value & 0xFFU)};
-}
-
-double linearChannel(double channel) {
-  return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
-}
-
-double luminance(const QColor& color) {
-  return 0.2126 * linearChannel(color.redF()) + 0.7152 * linearChannel(color.greenF()) +
-         0.0722 * linearChannel(color.blueF());
 }
 
 }  // namespace
@@ -35,6 +23,7 @@ const Theme& lightTheme() {
       .ink = rgb(0x1D2B2E),
       .soft = rgb(0x566567),
       .line = rgb(0xDDD9CE),
+      .edge = rgb(0x7C8079),
       .rail = rgb(0x20403F),
       .onRail = rgb(0xD5DEDA),
       .selected = rgb(0xE6EEF2),
@@ -42,11 +31,11 @@ const Theme& lightTheme() {
       .marker = rgb(0x17324D),
       .bar = rgb(0x4F7E9C),
       .secondBar = rgb(0x96783D),
-      .met = rgb(0x1C6B50),
-      .atLimit = rgb(0x7A5C00),
-      .lacking = rgb(0xA8400C),
+      .met = rgb(0x0E5B42),
+      .atLimit = rgb(0x826300),
+      .lacking = rgb(0x872C00),
       .over = rgb(0x6E3592),
-      .unknown = rgb(0x646464),
+      .unknown = rgb(0x686868),
       .accent = rgb(0x1F5F8B),
       .onAccent = rgb(0xFFFFFF),
   };
@@ -61,6 +50,7 @@ const Theme& darkTheme() {
       .ink = rgb(0xE8ECEA),
       .soft = rgb(0xA4B0B0),
       .line = rgb(0x364043),
+      .edge = rgb(0x7A888A),
       .rail = rgb(0x14201F),
       .onRail = rgb(0xC6D0CC),
       .selected = rgb(0x2C383D),
@@ -68,11 +58,11 @@ const Theme& darkTheme() {
       .marker = rgb(0xF3F0E6),
       .bar = rgb(0x6C9DBD),
       .secondBar = rgb(0xC2A76C),
-      .met = rgb(0x7FD1AE),
-      .atLimit = rgb(0xE3C15A),
-      .lacking = rgb(0xFF9E66),
+      .met = rgb(0x86DDB8),
+      .atLimit = rgb(0xEBD07A),
+      .lacking = rgb(0xFF9455),
       .over = rgb(0xD3A4F0),
-      .unknown = rgb(0xB0B0B0),
+      .unknown = rgb(0xA3A3A3),
       .accent = rgb(0x7FBCE6),
       .onAccent = rgb(0x14201F),
   };
@@ -118,29 +108,6 @@ QPalette paletteOf(const Theme& theme) {
   for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
     palette.setColor(QPalette::Disabled, role, theme.soft);
   return palette;
-}
-
-std::vector<TextPair> textPairs(const Theme& theme) {
-  std::vector<TextPair> pairs;
-  const std::pair<const char*, QColor> grounds[] = {
-      {"paper", theme.paper}, {"card", theme.card}, {"selected", theme.selected}};
-  const std::pair<const char*, QColor> texts[] = {
-      {"ink", theme.ink},       {"soft", theme.soft}, {"met", theme.met},         {"at limit", theme.atLimit},
-      {"short", theme.lacking}, {"over", theme.over}, {"unknown", theme.unknown}, {"accent", theme.accent}};
-  for (const auto& [groundName, ground] : grounds)
-    for (const auto& [textName, text] : texts)
-      pairs.push_back(
-          {QString::fromLatin1("%1 on %2").arg(QLatin1String(textName), QLatin1String(groundName)), text,
-           ground});
-  pairs.push_back({QStringLiteral("rail text on rail"), theme.onRail, theme.rail});
-  pairs.push_back({QStringLiteral("text on accent"), theme.onAccent, theme.accent});
-  return pairs;
-}
-
-double contrastRatio(const QColor& a, const QColor& b) {
-  const double la = luminance(a);
-  const double lb = luminance(b);
-  return (std::max(la, lb) + 0.05) / (std::min(la, lb) + 0.05);
 }
 
 }  // namespace tarebowl::ui

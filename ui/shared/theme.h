@@ -6,11 +6,9 @@
 #include <QPalette>
 #include <QString>
 
-#include <vector>
-
 class QApplication;
 
-/// The only file that knows a colour.
+/// The only file that knows a colour; theme_pairs.h says which stands on which.
 namespace tarebowl::ui {
 
 struct Theme {
@@ -19,7 +17,8 @@ struct Theme {
   QColor card;       ///< ground of tables, fields and cards
   QColor ink;        ///< text
   QColor soft;       ///< text that steps back: units, headers
-  QColor line;       ///< rules, borders, the empty part of a track
+  QColor line;       ///< rules, borders of cards, the empty part of a track
+  QColor edge;       ///< around what one can type into or press
   QColor rail;       ///< ground of the rail of rooms
   QColor onRail;     ///< text on it
   QColor selected;   ///< ground of the row or switch that is chosen
@@ -47,16 +46,7 @@ void applyTheme(QApplication& application, ThemeChoice choice);
 
 [[nodiscard]] QPalette paletteOf(const Theme& theme);
 [[nodiscard]] QString styleSheetOf(const Theme& theme);
-
-/// Text and the ground it is printed on somewhere in the window.
-struct TextPair {
-  QString where;
-  QColor text;
-  QColor ground;
-};
-[[nodiscard]] std::vector<TextPair> textPairs(const Theme& theme);
-
-/// WCAG 2.1 contrast ratio, 1 … 21; AA asks for 4.5 for text of this size.
-[[nodiscard]] double contrastRatio(const QColor& a, const QColor& b);
+/// The same before colours took the place of their names: "@ink", "@paper".
+[[nodiscard]] QString styleSheetTemplate();
 
 }  // namespace tarebowl::ui

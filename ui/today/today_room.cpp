@@ -9,6 +9,7 @@
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
 #include "ui/shared/reason_bar.h"
+#include "ui/today/row_button.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -121,11 +122,10 @@ void TodayRoom::addCard(const TodayCard& card) {
   auto* frame = new QFrame;
   QVBoxLayout* layout = layOutCard(*frame, card.heading);
   for (const TodayRow& row : card.rows) {
-    auto* button = new QPushButton(row.text);
+    auto* button = new RowButton(row.text);
     QFont font = button->font();
     font.setPointSize(kRowPoints);
     button->setFont(font);
-    button->setStyleSheet(QStringLiteral("text-align: left; padding: 7px 10px;"));
     button->setAccessibleName(QStringLiteral("%1: %2, %3").arg(card.heading, row.text, wordOf(row.mark)));
     button->setEnabled(row.place != TodayPlace::Nowhere);
     connect(button, &QPushButton::clicked, this, [this, row] { follow(row); });

@@ -63,14 +63,19 @@ QString nameOf(const transfer::DayOverview& overview, const std::string& group) 
   return QString::fromStdString(found == overview.groups.end() ? group : found->second.name);
 }
 
+QString foodOf(const transfer::DayOverview& overview, const std::string& code) {
+  const auto found = overview.foodNames.find(code);
+  return QString::fromStdString(found == overview.foodNames.end() ? code : found->second);
+}
+
 QString swapText(const transfer::DayOverview& overview, const intake::SwapMade& swap) {
   QStringList given;
   for (const intake::GivenInstead& one : swap.given)
-    given << Today::tr("%1 g %2").arg(stated(one.amount.value()), QString::fromStdString(one.food));
+    given << Today::tr("%1 g %2").arg(stated(one.amount.value()), foodOf(overview, one.food));
   return Today::tr("%1, bowl %2 on %3: %4 in place of %5 (%6, %7)")
       .arg(nameOf(overview, swap.instead.bowl.group))
       .arg(swap.instead.bowl.bowl)
-      .arg(dateText(swap.instead.bowl.day), given.join(Today::tr(" and ")), QString::fromStdString(swap.food),
+      .arg(dateText(swap.instead.bowl.day), given.join(Today::tr(" and ")), foodOf(overview, swap.food),
            QString::fromStdString(swap.why), QString::fromStdString(swap.by.who));
 }
 
@@ -82,7 +87,7 @@ TodayRow panRow(const transfer::DayOverview& overview, std::size_t index) {
       overview.sections, [&](const transfer::SectionToday& section) { return section.section == pan.place; });
   const QString place = QString::fromStdString(pan.place);
   const QString what = pan.food.empty() ? Today::tr("any %1").arg(QString::fromStdString(pan.foodClass))
-                                        : QString::fromStdString(pan.food);
+                                        : foodOf(overview, pan.food);
   QString text = Today::tr("%1: %2, %3 g put out on %4, %5")
                      .arg(place.isEmpty() ? Today::tr("No section") : place, what, stated(pan.start.value()),
                           dateText(pan.day),

@@ -111,6 +111,20 @@ TEST(HealthOfTheSample, WithItsSignsShuffledAlarmsStayAtTheStatedRate) {
   EXPECT_LE(alarms, 31);
 }
 
+// The sample's last bowl is of 24 November, its last observation of a lemur of 25 November.
+TEST(HealthOfTheSample, EndsWithItsLastRecordHoweverLateItIsLookedAt) {
+  const auto last = [](const HealthSubject& subject, const char* until) {
+    return lastRecordOf(brackenmere(), subject, on(until));
+  };
+  const auto lemurs = last({.group = "lemurs"}, "2031-01-01");
+  ASSERT_TRUE(lemurs);
+  const HealthPeriod whole = period({.group = "lemurs"}, "2026-07-29", "2026-12-31");
+  EXPECT_EQ(*lemurs,
+            std::max({whole.bowls.back().day, whole.observations.back().record.on, whole.masses.back().day}));
+  EXPECT_EQ(last({.group = "lemurs"}, "2026-09-01"), on("2026-09-01"));  // fed on that day, as on each
+  EXPECT_FALSE(last({.group = "nobody"}, "2031-01-01"));
+}
+
 // Second planted story, as a vet sees it.
 TEST(HealthOfTheSample, TheDragonsCalciumIsShortAsEatenInAugustAndALittleLimestoneMendsIt) {
   const HealthPeriod dragons = period({.group = "dragons"}, "2026-08-07", "2026-08-16");

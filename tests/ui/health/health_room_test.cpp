@@ -29,6 +29,7 @@ namespace tarebowl::ui {
 namespace {
 
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 class HealthRoomTest : public SampleInRoom<HealthRoom> {
  protected:
@@ -164,6 +165,24 @@ TEST_F(HealthRoomTest, theTimelineBearsBloodTreatmentsAndConditionBesideTheSigns
   EXPECT_TRUE(names.contains(QStringLiteral("treatments")));
   EXPECT_EQ(names.contains(QStringLiteral("condition score, within its scale")),
             !room->desk().view()->period.conditions.empty());
+}
+
+TEST_F(HealthRoomTest, yearsLaterItShowsTheDaysUpToTheLastRecordAndSaysSo) {
+  room = std::make_unique<HealthRoom>(collection, sample.dialogs(),
+                                      [] { return quantity::parseDate("2031-03-01").value(); });
+  room->show();
+  sample.openIn(collection);
+  settle();
+  show("lemurs");
+  ASSERT_TRUE(room->desk().view());
+  EXPECT_LE(room->desk().view()->period.to, sampleDay());
+  EXPECT_GT(room->observations().model()->rowCount(), 20);  // a day each of the 28
+  EXPECT_THAT(said(), HasSubstr("The last record is of"));
+}
+
+TEST_F(HealthRoomTest, ofTodayItSaysNothingOfALastRecord) {
+  show("lemurs");
+  EXPECT_THAT(said(), Not(HasSubstr("The last record is of")));
 }
 
 TEST_F(HealthRoomTest, everyControlHasAName) {

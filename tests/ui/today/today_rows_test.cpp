@@ -73,10 +73,11 @@ TEST(TodayRows, NameSwapsAndWhatWaitsForADecision) {
   overview.swapsWaiting = {swap};
   overview.dietsWaiting = {{.version = {.number = 2}, .name = "evening bowl", .group = "foxes"}};
   overview.groups.emplace("foxes", transfer::DayOverview::Group{"Fennec foxes (three)", "Small Mammals"});
+  overview.foodNames = {{"carrot", "Carrot, raw"}};
   const auto cards = todayCards(overview);
   ASSERT_EQ(cards.size(), 3U);
   EXPECT_THAT(cards[1].rows.at(0).text.toStdString(),
-              HasSubstr("24 g beetroot in place of carrot (not delivered, Keeper A)"));
+              HasSubstr("24 g beetroot in place of Carrot, raw (not delivered, Keeper A)"));
   ASSERT_EQ(cards[2].rows.size(), 2U);
   EXPECT_EQ(cards[2].rows[0].place, TodayPlace::SwapDecision);
   EXPECT_EQ(cards[2].rows[1].text, QStringLiteral("diet: evening bowl, version 2, for Fennec foxes (three)"));
