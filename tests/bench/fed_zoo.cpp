@@ -14,6 +14,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace tarebowl::bench {
 
 namespace {
@@ -134,13 +136,17 @@ int days() {
   return numberFrom("TAREBOWL_FEEDING_DAYS", kTenYears);
 }
 
+int fedDays() {
+  return numberFrom("TAREBOWL_FED_DAYS", days());
+}
+
 int groups() {
   constexpr int kZoo = 300;
   return numberFrom("TAREBOWL_FEEDING_GROUPS", kZoo);
 }
 
 double lines() {
-  return static_cast<double>(groups()) * kItems * days();
+  return static_cast<double>(groups()) * kItems * std::min(days(), fedDays());
 }
 
 std::string groupCode(int group) {
@@ -201,7 +207,7 @@ store::Collection unfedZoo(const fs::path& file) {
 
 const fs::path& fedZoo() {
   static const fs::path file = [] {
-    const fs::path name = workFile(fmt::format("fed-{}-{}.tarebowl", groups(), days()));
+    const fs::path name = workFile(fmt::format("fed-{}-{}-{}.tarebowl", groups(), days(), fedDays()));
     if (fs::exists(name)) return name;
     const fs::path growing = workFile("feeding.tarebowl");
     {
@@ -209,7 +215,7 @@ const fs::path& fedZoo() {
       addHerd(collection);
       addDiets(collection);
       std::mt19937 random(20260101);
-      for (int day = 0; day < days(); ++day)
+      for (int day = std::max(0, days() - fedDays()); day < days(); ++day)
         store::together(collection, [&] { writeDay(collection, storedDay(day), random); });
     }
     fs::rename(growing, name);

@@ -19,6 +19,9 @@ inline constexpr int kItems = 10;
 
 /// TAREBOWL_FEEDING_DAYS and TAREBOWL_FEEDING_GROUPS, or ten years of 300 groups.
 [[nodiscard]] int days();
+/// Of these, the last ones, on which bowls were written down: TAREBOWL_FED_DAYS, or all. Few are enough to
+/// see what herd and diets alone cost.
+[[nodiscard]] int fedDays();
 [[nodiscard]] int groups();
 [[nodiscard]] double lines();
 
