@@ -46,6 +46,10 @@ nlohmann::ordered_json numberOrNull(const std::optional<Number>& number) {
   return number ? nlohmann::ordered_json(*number) : nlohmann::ordered_json(nullptr);
 }
 
+nlohmann::ordered_json hourOrNull(const std::string& at) {
+  return at.empty() ? nlohmann::ordered_json(nullptr) : nlohmann::ordered_json(at);
+}
+
 int showPans(const PansWords& words, const Streams& streams) {
   const store::Collection collection = openForReading(words.collection);
   const quantity::Date to = dayOf(words.day);
@@ -68,6 +72,8 @@ int showPans(const PansWords& words, const Streams& streams) {
                             {"start_g", pan.start.value()},
                             {"end_g", numberOrNull(end)},
                             {"water_loss", numberOrNull(loss)},
+                            {"start_at", hourOrNull(pan.startAt)},
+                            {"end_at", hourOrNull(pan.endAt)},
                             {"by", pan.who}});
     table.addRow({quantity::isoDate(pan.day), pan.place, pan.food.empty() ? "any " + pan.foodClass : pan.food,
                   exchange::shortNumber(pan.start.value()),
@@ -78,12 +84,16 @@ int showPans(const PansWords& words, const Streams& streams) {
   return kDone;
 }
 
+/// A pan that still stands is written down as it is put out, one that closes it as it came back: then the hour
+/// is now. Of a pan whose both weights a table brings, nobody said the hours.
 void write(store::Collection& collection, PanEntry& entry, const store::Author& author) {
   intake::ControlPan& pan = entry.pan;
   if (pan.who.empty()) pan.who = author.who;
+  if (!pan.end && author.at.starts_with(quantity::isoDate(pan.day))) pan.startAt = author.at;
   if (!entry.closes) return (void)store::addControlPan(collection, pan, author);
   intake::ControlPan closed = entry.closes->record;
   closed.end = pan.end;
+  closed.endAt = author.at;
   closed.who = pan.who;
   (void)store::editControlPan(collection, entry.closes->id, entry.closes->revision, closed, author);
 }

@@ -9,7 +9,9 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace tarebowl::store {
 
@@ -47,21 +49,21 @@ constexpr std::array kSwitches{
     Switch{SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0}, Switch{SQLITE_DBCONFIG_ENABLE_FTS3_TOKENIZER, 0},
     Switch{SQLITE_DBCONFIG_ENABLE_VIEW, 0}};  // we have none
 
-/// Everything that a file's schema names, with the text that made it.
+/// One line of a file's schema, with the text that made it. The engine holds names of triggers apart from
+/// those of tables and indexes, and lines of any name and case may have been written in by hand.
 struct Made {
   std::string kind;  ///< "table", "index", "trigger", "view"
-  std::string text;
+  std::string name;
+  std::string text;  ///< empty for the indexes that the engine makes by itself
 };
-using Schema = std::map<std::string, Made>;
+using Schema = std::vector<Made>;
 
 Schema schemaIn(soci::session& sql) {
   Schema schema;
   const soci::rowset<soci::row> rows =
-      (sql.prepare
-       << "SELECT name, type, COALESCE(sql, '') FROM sqlite_master WHERE name NOT LIKE 'sqlite\\_%' "
-          "ESCAPE '\\'");
+      (sql.prepare << "SELECT COALESCE(type, ''), COALESCE(name, ''), COALESCE(sql, '') FROM sqlite_master");
   for (const soci::row& row : rows)
-    schema[row.get<std::string>(0)] = {row.get<std::string>(1), row.get<std::string>(2)};
+    schema.push_back({row.get<std::string>(0), row.get<std::string>(1), row.get<std::string>(2)});
   return schema;
 }
 
@@ -77,17 +79,28 @@ Schema schemaOf(std::span<const Migration> steps) {
   return schemaIn(made.sql());
 }
 
-/// What runs something that its maker wrote, when a file is read or written.
+/// Tables and indexes as the engine writes them down run nothing. Everything else may, when a file is read or
+/// written.
 bool runs(const Made& made) {
-  return made.kind == "trigger" || made.kind == "view" || made.text.starts_with("CREATE VIRTUAL");
+  const std::string_view text = made.text;
+  if (made.kind == "table") return !text.starts_with("CREATE TABLE ");
+  const bool isIndex =
+      text.empty() || text.starts_with("CREATE INDEX ") || text.starts_with("CREATE UNIQUE INDEX ");
+  return made.kind != "index" || !isIndex;
 }
 
-[[noreturn]] void refuseMade(const fs::path& file, const std::string& kind, const std::string& name) {
+const Made* named(const Schema& schema, const Made& made) {
+  const auto found = std::ranges::find_if(
+      schema, [&](const Made& other) { return other.kind == made.kind && other.name == made.name; });
+  return found == schema.end() ? nullptr : &*found;
+}
+
+[[noreturn]] void refuseMade(const fs::path& file, const Made& made) {
   throw StoreError(
       StoreErrorCode::Untrusted, file,
       fmt::format("holds the {} {}, which Tarebowl did not make; it was not opened, because it could run "
                   "what its maker wrote. What it holds can be copied out: tarebowl salvage",
-                  kind, name));
+                  made.kind, made.name));
 }
 
 }  // namespace
@@ -103,15 +116,15 @@ void harden(soci::session& session) {
 void refuseForeignSchema(SqliteConnection& connection, std::span<const Migration> steps) {
   const Schema ours = schemaOf(upTo(connection.schemaVersion(), steps));
   const Schema found = schemaIn(connection.sql());
-  for (const auto& [name, made] : found) {
-    const auto own = ours.find(name);
-    const bool isOurs = own != ours.end() && own->second.text == made.text;
-    if (!isOurs && (own != ours.end() || runs(made))) refuseMade(connection.file(), made.kind, name);
+  for (const Made& made : found) {
+    const Made* own = named(ours, made);
+    const bool isOurs = own != nullptr && own->text == made.text;
+    if (!isOurs && (own != nullptr || runs(made))) refuseMade(connection.file(), made);
   }
-  for (const auto& [name, made] : ours)
-    if (made.kind != "index" && !found.contains(name))
+  for (const Made& made : ours)
+    if (made.kind != "index" && named(found, made) == nullptr)
       throw StoreError(StoreErrorCode::Damaged, connection.file(),
-                       fmt::format("is damaged (the {} {} is missing)", made.kind, name));
+                       fmt::format("is damaged (the {} {} is missing)", made.kind, made.name));
 }
 
 }  // namespace tarebowl::store

@@ -16,6 +16,7 @@ namespace {
 
 using nlohmann::json;
 using testing::HasSubstr;
+using testing::MatchesRegex;
 
 constexpr const char* kTitles = "date,place,food,food_class,start_g,end_g,by\n";
 
@@ -93,6 +94,26 @@ TEST(Pans, APanStandsUntilATableSaysWhatCameBack) {
   ASSERT_EQ(pans.size(), 1U) << "the same pan, weighed again";
   EXPECT_EQ(pans[0].at("end_g"), 88);
   EXPECT_EQ(pans[0].at("by"), "Keeper A");
+}
+
+TEST(Pans, TheHourIsKeptWhereAPanIsWrittenDownAsItIsWeighed) {
+  const std::string file = collection();
+  ASSERT_EQ(take(file, "2026-11-24,Mammals,kale,,100,,Keeper B\n").status, 0);
+  const auto pan = [&] {
+    return json::parse(tarebowl({"pans", file, "--day", "2026-11-24"}).out).at("pans").at(0);
+  };
+  EXPECT_TRUE(pan().at("start_at").is_null()) << "a table of a day that is over";
+  EXPECT_TRUE(pan().at("end_at").is_null());
+  ASSERT_EQ(take(file, "2026-11-24,Mammals,kale,,100,88,Keeper A\n").status, 0);
+  EXPECT_THAT(pan().at("end_at").get<std::string>(), MatchesRegex("....-..-..T..:..:..Z"));
+}
+
+TEST(Pans, OfAPanWhoseTwoWeightsATableBringsNobodySaidTheHours) {
+  const std::string file = collection();
+  ASSERT_EQ(take(file, "2026-11-24,Mammals,kale,,100,88,Keeper B\n").status, 0);
+  const json pan = json::parse(tarebowl({"pans", file, "--day", "2026-11-24"}).out).at("pans").at(0);
+  EXPECT_TRUE(pan.at("start_at").is_null());
+  EXPECT_TRUE(pan.at("end_at").is_null());
 }
 
 TEST(Pans, WhatCameBackOfAPanThatBeganOtherwiseIsAskedAbout) {

@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the rooms bear a large collection: opens a file in the window, goes to each room, twice, and says of
 // each step how long until it was shown, until all that it asked for was there, the longest time in which the
-// window did not answer a hand, and the memory that is held. tarebowl_room_load COLLECTION
+// window did not answer a hand, and the memory that is held.
+// tarebowl_room_load COLLECTION [DAY]: DAY is today to the window, such as the one after the last that was
+// fed.
 #include "core/diet/solve.h"
 #include "ui/frame/main_window.h"
 #include "ui/intake/intake_desk.h"
 #include "ui/intake/intake_room.h"
+#include "ui/shared/days.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/theme.h"
 
@@ -128,8 +131,10 @@ int main(int argc, char** argv) {
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
   QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
-  if (QApplication::arguments().size() != 2) {
-    QTextStream(stderr) << "usage: tarebowl_room_load COLLECTION\n";
+  const QStringList words = QApplication::arguments();
+  const auto day = words.size() == 3 ? quantity::parseDate(words[2].toStdString()) : ui::today();
+  if (words.size() < 2 || words.size() > 3 || !day) {
+    QTextStream(stderr) << "usage: tarebowl_room_load COLLECTION [YYYY-MM-DD]\n";
     return 2;
   }
   QTextStream out(stdout);
@@ -142,11 +147,10 @@ int main(int argc, char** argv) {
   const QTemporaryDir place;  // the person's own settings are left alone
   ui::applyTheme(application, ui::ThemeChoice::Light);
   ui::MainWindow window(&diet::solve, ui::Dialogs{},
-                        ui::Preferences(place.filePath(QStringLiteral("seat.ini"))));
+                        ui::Preferences(place.filePath(QStringLiteral("seat.ini"))), [day] { return *day; });
   window.show();
   tell(out, QStringLiteral("window"), timed(window, [] {}));
-  tell(out, QStringLiteral("opened"),
-       timed(window, [&] { window.open(ui::toPath(QApplication::arguments()[1])); }));
+  tell(out, QStringLiteral("opened"), timed(window, [&] { window.open(ui::toPath(words[1])); }));
   for (const char* time : {"", ", again"})
     for (const Place& room : kRooms)
       tell(out, QLatin1String(room.name) + QLatin1String(time),

@@ -63,6 +63,18 @@ INSTANTIATE_TEST_SUITE_P(
         "CREATE VIEW every_food AS SELECT * FROM food", "CREATE VIRTUAL TABLE search USING fts5(name)",
         "DROP TRIGGER change_log_keeps_on_DELETE; CREATE TRIGGER change_log_keeps_on_DELETE BEFORE "
         "DELETE ON change_log BEGIN SELECT 1; END",
+        // Written into the schema by hand: a name that looks like the engine's own, another case, the name of
+        // an index of ours.
+        "PRAGMA writable_schema = ON; INSERT INTO sqlite_master (type, name, tbl_name, rootpage, sql) VALUES "
+        "('trigger', 'sqlite_spy', 'food', 0, 'CREATE TRIGGER sqlite_spy AFTER INSERT ON food BEGIN UPDATE "
+        "food SET note = ''seen''; END')",
+        "PRAGMA writable_schema = ON; INSERT INTO sqlite_master (type, name, tbl_name, rootpage, sql) VALUES "
+        "('TRIGGER', 'spy', 'food', 0, 'CREATE TRIGGER spy AFTER INSERT ON food BEGIN UPDATE food SET note = "
+        "''seen''; END')",
+        "PRAGMA writable_schema = ON; UPDATE sqlite_master SET rowid = 2000 WHERE name = 'sample_of_food'; "
+        "INSERT INTO sqlite_master (rowid, type, name, tbl_name, rootpage, sql) VALUES (1000, 'trigger', "
+        "'sample_of_food', 'food', 0, 'CREATE TRIGGER sample_of_food AFTER INSERT ON food BEGIN UPDATE food "
+        "SET note = ''seen''; END')",
         "PRAGMA writable_schema = ON; UPDATE sqlite_master SET sql = replace(sql, 'edible_fraction > "
         "0', 'edible_fraction > abs(0)') WHERE name = 'food'"));
 
