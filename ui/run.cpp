@@ -4,6 +4,7 @@
 
 #include "core/diet/solve.h"
 #include "ui/frame/main_window.h"
+#include "ui/shared/language.h"
 #include "ui/shared/theme.h"
 
 #include <QApplication>
@@ -45,6 +46,7 @@ void showOnScreen(MainWindow& window) {
 int run(int argc, char** argv, const WhatToOpen& what) {
   QApplication application(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Tarebowl"));
+  const SpokenLanguage language(Preferences().language());
   ThemeChoice theme = themeChoice(QApplication::arguments());
   if (theme == ThemeChoice::System) theme = Preferences().theme();
   applyTheme(application, theme);

@@ -22,6 +22,8 @@ BareChart::BareChart(QWidget* parent) : QChartView(new QChart, parent) {
   chart()->setMargins({});
   chart()->layout()->setContentsMargins(0, 0, 0, 0);
   chart()->legend()->hide();
+  chart()->setLocale(QLocale());
+  chart()->setLocalizeNumbers(true);
 }
 
 }  // namespace tarebowl::ui
