@@ -11,6 +11,8 @@
 #include <QScreen>
 #include <QStringList>
 
+#include <clocale>
+
 namespace tarebowl::ui {
 namespace {
 
@@ -45,6 +47,8 @@ void showOnScreen(MainWindow& window) {
 
 int run(int argc, char** argv, const WhatToOpen& what) {
   QApplication application(argc, argv);
+  // Qt has taken the person's locale for C as well; what writes and reads files there counts on a point.
+  std::setlocale(LC_NUMERIC, "C");
   QApplication::setApplicationName(QStringLiteral("Tarebowl"));
   const SpokenLanguage language(Preferences().language());
   ThemeChoice theme = themeChoice(QApplication::arguments());
