@@ -4,6 +4,7 @@
 
 #include <QChart>
 #include <QGraphicsLayout>
+#include <QLocale>
 #include <QLegend>
 
 namespace tarebowl::ui {

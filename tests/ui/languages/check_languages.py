@@ -81,6 +81,26 @@ def check_file(language, strings, fresh):
     return faults
 
 
+def is_called(text, name):
+    """As the guide finds a control: whole, or its first words."""
+    return text.startswith(name) and (len(text) == len(name) or not text[len(name)].isalnum())
+
+
+def check_guide(language, strings):
+    """What the guide names between asterisks is what the controls are called in this language."""
+    faults = []
+    names = re.compile(r"\*(\S(?:[^*]*\S)?)\*")
+    controls = [(key[1], forms[0]) for key, (_, forms, _) in strings.items() if key[0] not in ("Guide", "PartTexts")]
+    for key, (_, forms, _) in strings.items():
+        if key[0] != "Guide":
+            continue
+        english = names.findall(key[1])
+        for name in names.findall(forms[0]):
+            if not any(is_called(text, name) and any(is_called(source, said) for said in english) for source, text in controls):
+                faults.append(f"{language}: the guide says *{name}*, and no control of {english} is called so")
+    return faults
+
+
 def fresh_strings(lupdate, house, plural_only):
     with tempfile.TemporaryDirectory() as folder:
         path = pathlib.Path(folder) / "fresh.ts"
@@ -109,7 +129,8 @@ def main():
         fresh = fresh_strings(lupdate, house, plural_only=language == "en")
         if len(fresh) < 10:
             faults.append(f"{language}: lupdate finds hardly any string")
-        faults += check_file(language, read(folder / f"tarebowl_{language}.ts"), fresh)
+        strings = read(folder / f"tarebowl_{language}.ts")
+        faults += check_file(language, strings, fresh) + check_guide(language, strings)
     print("\n".join(faults) if faults else "All strings of the window are translated.")
     return 1 if faults else 0
 
