@@ -4,8 +4,8 @@
 
 #include <QChart>
 #include <QGraphicsLayout>
-#include <QLocale>
 #include <QLegend>
+#include <QLocale>
 
 namespace tarebowl::ui {
 
