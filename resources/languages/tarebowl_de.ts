@@ -7868,7 +7868,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     </message>
     <message>
         <source>Grams a day of each food, all animals together: full what was eaten, hatched what was left</source>
-        <translation>Gramm am Tag von jedem Futtermittel, alle Tiere zusammen: voll, was gefressen wurde, schraffiert, was übrig blieb</translation>
+        <translation>Gramm am Tag je Futtermittel, alle Tiere: voll gefressen, schraffiert übrig</translation>
     </message>
     <message>
         <source>Bowl</source>
@@ -8143,7 +8143,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     </message>
     <message>
         <source>E  of all together, by eye</source>
-        <translation>E  vom Gemisch, nach Auge</translation>
+        <translation>E  davon, nach Auge</translation>
     </message>
     <message>
         <source>A  all eaten</source>
@@ -8155,7 +8155,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     </message>
     <message>
         <source>M  all together</source>
-        <translation>M  alles zusammen</translation>
+        <translation>M  zusammen</translation>
     </message>
     <message>
         <source>P  control pans</source>

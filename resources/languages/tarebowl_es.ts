@@ -7868,7 +7868,7 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
     </message>
     <message>
         <source>Grams a day of each food, all animals together: full what was eaten, hatched what was left</source>
-        <translation>Gramos al día de cada alimento, todos los animales juntos: lleno lo que se comió, rayado lo que quedó</translation>
+        <translation>Gramos al día de cada alimento, todos los animales: lleno comido, rayado sobrado</translation>
     </message>
     <message>
         <source>Bowl</source>

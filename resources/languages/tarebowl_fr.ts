@@ -7868,7 +7868,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Grams a day of each food, all animals together: full what was eaten, hatched what was left</source>
-        <translation>Grammes par jour de chaque aliment, tous animaux ensemble : plein, ce qui a été mangé, hachuré, ce qui est resté</translation>
+        <translation>Grammes par jour de chaque aliment, tous animaux : plein mangé, hachuré resté</translation>
     </message>
     <message>
         <source>Bowl</source>

@@ -11,12 +11,13 @@ QString nutrientName(food::NutrientId nutrient) {
 }
 
 QString nutrientWithin(food::NutrientId nutrient) {
-  // German writes nouns with a capital wherever they stand.
-  static constexpr const char* kSmall = QT_TRANSLATE_NOOP3(
-      "Nutrients", "small", "Translate as “small” where a noun begins with a small letter within a sentence");
   QString name = nutrientName(nutrient);
   const bool word = name.size() > 1 && name[1].isLower();
-  const bool small = QCoreApplication::translate("Nutrients", kSmall) == QLatin1String(kSmall);
+  // German writes nouns with a capital wherever they stand.
+  const bool small = QCoreApplication::translate(
+                         "Nutrients", "small",
+                         "Translate as “small” where a noun begins with a small letter within a sentence") ==
+                     QLatin1String("small");
   if (word && small) name[0] = name[0].toLower();
   return name;
 }
