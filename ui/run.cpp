@@ -4,11 +4,14 @@
 
 #include "core/diet/solve.h"
 #include "ui/frame/main_window.h"
+#include "ui/shared/language.h"
 #include "ui/shared/theme.h"
 
 #include <QApplication>
 #include <QScreen>
 #include <QStringList>
+
+#include <clocale>
 
 namespace tarebowl::ui {
 namespace {
@@ -44,7 +47,10 @@ void showOnScreen(MainWindow& window) {
 
 int run(int argc, char** argv, const WhatToOpen& what) {
   QApplication application(argc, argv);
+  // Qt has taken the person's locale for C as well; what writes and reads files there counts on a point.
+  std::setlocale(LC_NUMERIC, "C");
   QApplication::setApplicationName(QStringLiteral("Tarebowl"));
+  const SpokenLanguage language(Preferences().language());
   ThemeChoice theme = themeChoice(QApplication::arguments());
   if (theme == ThemeChoice::System) theme = Preferences().theme();
   applyTheme(application, theme);

@@ -37,109 +37,117 @@ constexpr const char* kLabelStyle =
     "td { border: 1px dashed #999999; padding: 6mm; width: 50%; vertical-align: top }\n"
     ".name { font-size: 18pt; font-weight: bold }\n";
 
-std::string bowlFacts(const PrepBowl& bowl) {
-  std::string text = bowl.bowl.animals == 1 ? "1 animal" : fmt::format("{} animals", bowl.bowl.animals);
-  text += fmt::format(", {} g in all", shortNumber(bowl.total().value()));
+void heading(std::string& html, const std::string& text) {
+  html += "<h2>" + escaped(text) + "</h2>\n";
+}
+
+std::string bowlFacts(const PrepBowl& bowl, const PageTongue& tongue) {
+  std::string text = tongue.say(bowl.bowl.animals == 1 ? "{} animal" : "{} animals", bowl.bowl.animals);
+  text += tongue.say(", {} g in all", tongue.number(shortNumber(bowl.total().value())));
   if (bowl.phaseDay > 0)
-    text += fmt::format(", a new diet is phased in: day {} of {}", bowl.phaseDay, bowl.phaseDays);
+    text += tongue.say(", a new diet is phased in: day {} of {}", bowl.phaseDay, bowl.phaseDays);
   return text;
 }
 
-void addBowl(std::string& html, const PrepBowl& bowl, const FoodLookup& foodOf) {
+void addBowl(std::string& html, const PrepBowl& bowl, const FoodLookup& foodOf, const PageTongue& tongue) {
   html += "<h2>" + escaped(bowl.bowl.label) + "</h2>\n";
-  paragraph(html, bowlFacts(bowl));
+  paragraph(html, bowlFacts(bowl, tongue));
   HtmlTable table(html);
   table.begin();
-  table.numberTitle("To weigh");
-  for (const char* title : {"Food", "Preparation"}) table.title(title);
-  table.numberTitle("Weighed, g");
+  table.numberTitle(tongue.say("To weigh"));
+  for (const char* title : {"Food", "Preparation"}) table.title(tongue.say(title));
+  table.numberTitle(tongue.say("Weighed, g"));
   table.end();
   for (const intake::BowlItem& item : bowl.bowl.items) {
     if (item.swappedOut) continue;
     const intake::KitchenFood food = foodOf(item.food);
     const auto weighed = intake::entryThatCounts(item.weighings);
     table.begin();
-    table.number(portionText(item.planned, food));
-    table.text(foodTitle(food) + (item.swap ? " (swapped in)" : "") +
-               (food.inStock ? "" : " (not in stock)"));
+    table.number(portionText(item.planned, food, tongue));
+    table.text(foodTitle(food, tongue) + (item.swap ? tongue.say(" (swapped in)") : "") +
+               (food.inStock ? "" : tongue.say(" (not in stock)")));
     table.text(item.preparation);
-    table.number(weighed ? gramsText(weighed->actual, food.step) : "______");
+    table.number(weighed ? tongue.number(gramsText(weighed->actual, food.step)) : "______");
     table.end();
   }
 }
 
-void addAllowances(std::string& html, const PrepBowl& bowl, const FoodLookup& foodOf) {
+void addAllowances(std::string& html, const PrepBowl& bowl, const FoodLookup& foodOf,
+                   const PageTongue& tongue) {
   for (const diet::Allowance& allowance : bowl.allowances)
-    paragraph(html, fmt::format("Without weighing, for each animal: {} … {} g {} ({}){}",
-                                shortNumber(allowance.low.value()), shortNumber(allowance.high.value()),
-                                foodTitle(foodOf(allowance.food)), symbolOf(allowance.purpose),
-                                allowance.note.empty() ? "" : ": " + allowance.note));
+    paragraph(html,
+              tongue.say("Without weighing, for each animal: {} … {} g {} ({}){}",
+                         tongue.number(shortNumber(allowance.low.value())),
+                         tongue.number(shortNumber(allowance.high.value())),
+                         foodTitle(foodOf(allowance.food), tongue), tongue.say(symbolOf(allowance.purpose)),
+                         allowance.note.empty() ? std::string() : ": " + allowance.note));
 }
 
-void addTotals(std::string& html, const PrepSheet& sheet) {
+void addTotals(std::string& html, const PrepSheet& sheet, const PageTongue& tongue) {
   if (sheet.totals.empty()) return;
-  html += "<h2>The kitchen needs</h2>\n";
+  heading(html, tongue.say("The kitchen needs"));
   HtmlTable table(html);
   table.begin();
-  table.numberTitle("In the bowls");
-  for (const char* title : {"Food", "Raw, bought", "Preparation"}) table.title(title);
-  table.numberTitle("Bowls");
+  table.numberTitle(tongue.say("In the bowls"));
+  for (const char* title : {"Food", "Raw, bought", "Preparation"}) table.title(tongue.say(title));
+  table.numberTitle(tongue.say("Bowls"));
   table.end();
   for (const KitchenTotal& total : sheet.totals) {
     table.begin();
-    table.number(portionText(total.amount, total.food));
-    table.text(foodTitle(total.food));
-    table.text(rawText(total));
+    table.number(portionText(total.amount, total.food, tongue));
+    table.text(foodTitle(total.food, tongue));
+    table.text(rawText(total, tongue));
     table.text(total.preparations);
     table.number(std::to_string(total.bowls));
     table.end();
   }
 }
 
-void addAhead(std::string& html, const char* title, const std::vector<KitchenTotal>& totals) {
+void addAhead(std::string& html, const char* title, const std::vector<KitchenTotal>& totals,
+              const PageTongue& tongue) {
   if (totals.empty()) return;
-  html += fmt::format("<h2>{}</h2>\n", title);
-  for (const KitchenTotal& total : totals) paragraph(html, "☐ " + aheadText(total));
+  heading(html, tongue.say(title));
+  for (const KitchenTotal& total : totals) paragraph(html, "☐ " + aheadText(total, tongue));
 }
 
-void addFoot(std::string& html, const PrepSheet& sheet) {
+void addFoot(std::string& html, const PrepSheet& sheet, const PageTongue& tongue) {
   for (const intake::GroupWithoutBowl& group : sheet.withoutBowl)
-    paragraph(html, fmt::format("No bowl for {}: {}.", group.name, reasonText(group.why)));
-  if (!sheet.cautions.empty()) html += "<h2>Cautions</h2>\n";
+    paragraph(html, tongue.say("No bowl for {}: {}.", group.name, tongue.say(reasonText(group.why))));
+  if (!sheet.cautions.empty()) heading(html, tongue.say("Cautions"));
   for (const std::string& caution : sheet.cautions) paragraph(html, caution);
-  html += "<h2>Always</h2>\n";
-  for (const std::string_view rule : hygieneRules()) paragraph(html, rule);
-  paragraph(html, kCaution, "small");
+  heading(html, tongue.say("Always"));
+  for (const std::string_view rule : hygieneRules()) paragraph(html, tongue.say(rule));
+  paragraph(html, tongue.say(kCaution), "small");
 }
 
 }  // namespace
 
-std::string prepSheetAsHtml(const PrepSheet& sheet, const FoodLookup& foodOf) {
-  const std::string title = fmt::format("{}, {}", sheet.section, quantity::isoDate(sheet.day));
+std::string prepSheetAsHtml(const PrepSheet& sheet, const FoodLookup& foodOf, const PageTongue& tongue) {
+  const std::string title = fmt::format("{}, {}", sheet.section, tongue.day(sheet.day));
   std::string html = htmlHead(title, kStyle);
   html += "<h1>" + escaped(title) + "</h1>\n";
-  if (sheet.invented) paragraph(html, kInventedMark, "invented");
+  if (sheet.invented) paragraph(html, tongue.say(kInventedMark), "invented");
   for (const PrepBowl& bowl : sheet.bowls) {
-    addBowl(html, bowl, foodOf);
-    addAllowances(html, bowl, foodOf);
+    addBowl(html, bowl, foodOf, tongue);
+    addAllowances(html, bowl, foodOf, tongue);
   }
-  addTotals(html, sheet);
-  addAhead(html, "Out of the freezer today, for tomorrow", sheet.thawForTomorrow);
-  addAhead(html, "Feed well today: live food of tomorrow", sheet.gutLoadForTomorrow);
-  addFoot(html, sheet);
+  addTotals(html, sheet, tongue);
+  addAhead(html, "Out of the freezer today, for tomorrow", sheet.thawForTomorrow, tongue);
+  addAhead(html, "Feed well today: live food of tomorrow", sheet.gutLoadForTomorrow, tongue);
+  addFoot(html, sheet, tongue);
   return html + std::string(kHtmlEnd);
 }
 
-std::string bowlLabelsAsHtml(const PrepSheet& sheet) {
-  std::string html = htmlHead("Bowl labels", kLabelStyle) + "<table>\n";
+std::string bowlLabelsAsHtml(const PrepSheet& sheet, const PageTongue& tongue) {
+  std::string html = htmlHead(tongue.say("Bowl labels"), kLabelStyle) + "<table>\n";
   std::size_t place = 0;
   for (const PrepBowl& bowl : sheet.bowls) {
     if (place % 2 == 0) html += "<tr>";
     html += "<td>";
     paragraph(html, bowl.bowl.label, "name");
-    paragraph(html, fmt::format("{}, {}", sheet.section, quantity::isoDate(sheet.day)));
-    paragraph(html, bowlFacts(bowl));
-    if (sheet.invented) paragraph(html, "Invented sample: not for feeding.");
+    paragraph(html, fmt::format("{}, {}", sheet.section, tongue.day(sheet.day)));
+    paragraph(html, bowlFacts(bowl, tongue));
+    if (sheet.invented) paragraph(html, tongue.say("Invented sample: not for feeding."));
     html += ++place % 2 == 0 ? "</td></tr>\n" : "</td>";
   }
   if (place % 2 == 1) html += "<td></td></tr>\n";

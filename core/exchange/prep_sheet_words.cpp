@@ -18,8 +18,8 @@ constexpr std::array<std::string_view, 5> kHygiene{
     "Leftovers never come back into the prep room: they are weighed where dirty bowls go.",
     "Tare the empty bowl before each food."};
 
-std::string inGrams(quantity::Grams amount, quantity::Grams step) {
-  return gramsText(amount, step) + " g";
+std::string inGrams(quantity::Grams amount, quantity::Grams step, const PageTongue& tongue) {
+  return tongue.number(gramsText(amount, step)) + " g";
 }
 
 }  // namespace
@@ -28,19 +28,19 @@ std::span<const std::string_view> hygieneRules() {
   return kHygiene;
 }
 
-std::string portionText(quantity::Grams amount, const intake::KitchenFood& food) {
+std::string portionText(quantity::Grams amount, const intake::KitchenFood& food, const PageTongue& tongue) {
   constexpr double kWhole = 1e-6;
   if (food.unitMass) {
     const double pieces = amount / *food.unitMass;
     if (pieces > 0.5 && std::abs(pieces - std::round(pieces)) < kWhole)
-      return fmt::format("{} ({})", counted(static_cast<std::size_t>(std::lround(pieces)), "piece", "pieces"),
-                         inGrams(amount, food.step));
+      return tongue.say(pieces < 1.5 ? "{} piece ({})" : "{} pieces ({})", std::lround(pieces),
+                        inGrams(amount, food.step, tongue));
   }
-  return inGrams(amount, food.step);
+  return inGrams(amount, food.step, tongue);
 }
 
-std::string foodTitle(const intake::KitchenFood& food) {
-  if (!food.known) return food.code + " (not in the collection)";
+std::string foodTitle(const intake::KitchenFood& food, const PageTongue& tongue) {
+  if (!food.known) return tongue.say("{} (not in the collection)", food.code);
   const bool saysForm = food.form.empty() || food.name.find(food.form) != std::string::npos;
   return saysForm ? food.name : food.name + ", " + food.form;
 }
@@ -59,20 +59,20 @@ std::string_view reasonText(intake::NoBowl why) {
   return "";
 }
 
-std::string rawText(const intake::KitchenTotal& total) {
+std::string rawText(const intake::KitchenTotal& total, const PageTongue& tongue) {
   const std::string& name = total.food.rawName.empty() ? total.food.raw : total.food.rawName;
   std::string text;
   if (intake::isCooked(total.food))
-    text = total.raw ? fmt::format("raw: {} {}", inGrams(*total.raw, quantity::Grams(1)), name)
-                     : "? raw amount unknown: no cooking yield";
+    text = total.raw ? tongue.say("raw: {} {}", inGrams(*total.raw, quantity::Grams(1), tongue), name)
+                     : tongue.say("? raw amount unknown: no cooking yield");
   if (total.bought)
-    text +=
-        fmt::format("{}{} as bought", text.empty() ? "" : ", ", inGrams(*total.bought, quantity::Grams(1)));
+    text += (text.empty() ? "" : ", ") +
+            tongue.say("{} as bought", inGrams(*total.bought, quantity::Grams(1), tongue));
   return text;
 }
 
-std::string aheadText(const intake::KitchenTotal& total) {
-  return foodTitle(total.food) + ": " + portionText(total.amount, total.food);
+std::string aheadText(const intake::KitchenTotal& total, const PageTongue& tongue) {
+  return foodTitle(total.food, tongue) + ": " + portionText(total.amount, total.food, tongue);
 }
 
 }  // namespace tarebowl::exchange

@@ -5,6 +5,7 @@
 #include "ui/animals/animal_text.h"
 #include "ui/animals/energy_text.h"
 #include "ui/animals/provenance_text.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 #include "ui/shared/number_reading.h"
 
@@ -120,7 +121,7 @@ QString EnergyModel::givesText(const animal::EnergyStep& step) const {
     case Kind::BodyMass:
       return tr("%1 kg").arg(stated(step.low));
     case Kind::MetabolicMass:
-      return QLocale().toString(step.low, 'f', 4);
+      return decimal(step.low, 4);
     case Kind::Headcount:
       return {};
     default:

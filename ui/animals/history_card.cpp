@@ -4,6 +4,7 @@
 
 #include "ui/animals/change_story.h"
 #include "ui/shared/card.h"
+#include "ui/shared/date_text.h"
 
 #include <QDateTime>
 #include <QListWidget>
@@ -15,7 +16,7 @@ namespace {
 
 QString whenText(const std::string& at) {
   const QDateTime when = QDateTime::fromString(QString::fromStdString(at), Qt::ISODate).toLocalTime();
-  return QLocale().toString(when, QStringLiteral("d MMM yyyy HH:mm"));
+  return QLocale().toString(when, momentFormat());
 }
 
 }  // namespace

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/collection/backup_time.h"
 
+#include "ui/shared/date_text.h"
+
 #include <QDateTime>
 #include <QLocale>
 #include <QTimeZone>
@@ -12,7 +14,7 @@ QString backupTimeText(const std::string& at) {
   QDateTime when = QDateTime::fromString(QString::fromStdString(at), QStringLiteral("yyyyMMdd'T'HHmmss'Z'"));
   when.setTimeZone(QTimeZone::utc());
   if (!when.isValid()) return QString::fromStdString(at);
-  return QLocale().toString(when.toLocalTime(), QStringLiteral("d MMM yyyy, HH:mm"));
+  return QLocale().toString(when.toLocalTime(), momentFormat());
 }
 
 }  // namespace tarebowl::ui

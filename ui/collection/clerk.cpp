@@ -3,6 +3,7 @@
 #include "ui/collection/clerk.h"
 
 #include "core/store/backup.h"
+#include "ui/collection/store_error_text.h"
 
 #include <QMetaObject>
 
@@ -93,6 +94,7 @@ Refusal refusalOf(const std::exception& error) {
             .theirs = QString::fromStdString(conflict->theirs())};
   Refusal refusal{.why = QString::fromUtf8(error.what())};
   if (const auto* told = dynamic_cast<const store::StoreError*>(&error)) {
+    refusal.why = storeErrorText(*told);
     refusal.isDamaged = isUnsound(*told);
     refusal.backup = told->backup();
   }

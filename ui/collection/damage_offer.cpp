@@ -4,6 +4,7 @@
 
 #include "core/store/backup.h"
 #include "ui/collection/backup_time.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/paths.h"
 
 #include <QLocale>
@@ -104,7 +105,7 @@ QString salvageText(const store::SalvageReport& report) {
                               static_cast<int>(report.pagesWithoutTable));
   const QString first =
       DamageOffer::tr("%1 rows were copied into the new collection; the damaged file is as it was.")
-          .arg(QLocale().toString(static_cast<qlonglong>(saved)));
+          .arg(countText(static_cast<std::int64_t>(saved)));
   if (losses.isEmpty())
     return first + QLatin1Char('\n') + DamageOffer::tr("Nothing is missing, as far as can be told.");
   return first + QLatin1Char('\n') + losses.join(QLatin1Char('\n'));

@@ -64,8 +64,9 @@ AllowanceBar::AllowanceBar(const FoodNames& names, QWidget* parent)
 void AllowanceBar::take(const QString& code) {
   const auto range = rangeIn(*low_, *high_);
   if (!range)
-    return emit refused(
-        tr("What is given unweighed needs a range: so many grams a day at least and at most."));
+    return emit refused(thousandsAdviceOr(
+        readNumber(low_->text()) ? high_->text() : low_->text(),
+        tr("What is given unweighed needs a range: so many grams a day at least and at most.")));
   diet::Allowance allowance;
   allowance.food = code.toStdString();
   allowance.low = range->low;

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/approval_form.h"
 
+#include "ui/shared/date_field.h"
 #include "ui/shared/days.h"
 
-#include <QDateEdit>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -19,14 +19,13 @@ namespace tarebowl::ui {
 
 ApprovalForm::ApprovalForm(QWidget* parent)
     : QFrame(parent),
-      from_(new QDateEdit(QDate::currentDate())),
+      from_(new DateField),
       days_(new QSpinBox),
       reason_(new QLineEdit),
       approve_(new QPushButton(tr("Approve"))) {
   setProperty("card", true);
   setAccessibleName(tr("Approval of this version"));
-  from_->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
-  from_->setCalendarPopup(true);
+  from_->setDate(QDate::currentDate());
   from_->setAccessibleName(tr("Fed from this day"));
   days_->setRange(0, 60);
   days_->setSpecialValueText(tr("at once"));

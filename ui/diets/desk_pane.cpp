@@ -10,6 +10,7 @@
 #include "ui/diets/problem_files.h"
 #include "ui/diets/sought_button.h"
 #include "ui/diets/why_card.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/elided_label.h"
 #include "ui/shared/format.h"
 #include "ui/shared/room_actions.h"
@@ -45,7 +46,7 @@ QString subtitleOf(const DietDraft& draft) {
     parts << DeskPane::tr("%1 kcal ME a day").arg(amount);
   }
   if (const auto cost = costPerDay(problem, draft.grams)) {
-    const QString amount = QLocale().toString(cost->amount, 'f', 2);
+    const QString amount = decimal(cost->amount, 2);
     parts << DeskPane::tr("costs %1 a day").arg(cost->atLeast ? QStringLiteral("≥ ") + amount : amount);
   }
   return parts.join(QStringLiteral(" · "));

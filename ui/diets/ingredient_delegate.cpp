@@ -6,8 +6,8 @@
 #include "ui/diets/ingredient_model.h"
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/icons.h"
+#include "ui/shared/number_field.h"
 
-#include <QDoubleSpinBox>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -42,17 +42,15 @@ void paintLock(QPainter& painter, const QStyleOptionViewItem& option, bool locke
 }
 
 /// A maximum may be left empty: no limit. It shows as the least value, one step below zero.
-class LimitSpinBox : public QDoubleSpinBox {
+class LimitSpinBox : public NumberField {
  public:
-  using QDoubleSpinBox::QDoubleSpinBox;
+  using NumberField::NumberField;
 
- protected:
   [[nodiscard]] double valueFromText(const QString& text) const override {
-    return text.trimmed().isEmpty() || text == specialValueText() ? minimum()
-                                                                  : QDoubleSpinBox::valueFromText(text);
+    return text.trimmed().isEmpty() ? minimum() : NumberField::valueFromText(text);
   }
   QValidator::State validate(QString& text, int& pos) const override {
-    return text.trimmed().isEmpty() ? QValidator::Acceptable : QDoubleSpinBox::validate(text, pos);
+    return text.trimmed().isEmpty() ? QValidator::Acceptable : NumberField::validate(text, pos);
   }
 };
 
@@ -152,6 +150,7 @@ QWidget* IngredientDelegate::createEditor(QWidget* parent, const QStyleOptionVie
   spin->setAlignment(Qt::AlignRight);
   spin->setAccessibleName(index.data(Qt::AccessibleTextRole).toString());
   spin->setAutoFillBackground(true);  // the unit painted below must not show through
+  connect(spin, &NumberField::refused, &modelOf(index).desk(), &DietDesk::refused);
   modelOf(index).desk().beginGesture();
   if (index.column() == IngredientModel::GramsADay) {
     // Grams count while they are typed; limits only when finished, for half a number is no limit.
@@ -179,6 +178,7 @@ void IngredientDelegate::setEditorData(QWidget* editor, const QModelIndex& index
 void IngredientDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
                                       const QModelIndex& index) const {
   auto* spin = qobject_cast<QDoubleSpinBox*>(editor);
+  if (!spin->hasAcceptableInput()) spin->interpretText();  // goes back to what it was, and says why
   const bool none = index.column() == IngredientModel::Max && spin->value() < 0.0;
   const QVariant before = index.data(Qt::EditRole);
   const QVariant after = none ? QVariant() : QVariant(spin->value());

@@ -6,6 +6,7 @@
 #include "ui/diets/diet_facts.h"
 #include "ui/diets/food_label.h"
 #include "ui/diets/version_text.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 
 #include <QFont>
@@ -130,7 +131,7 @@ QString IngredientModel::text(std::size_t food, int column) const {
     case Max:
       return grams(quantity::Grams(*value), row.scaleStep);
     case Cost:
-      return *value == 0.0 ? QStringLiteral("0") : QLocale().toString(*value, 'f', *value < 0.095 ? 3 : 2);
+      return *value == 0.0 ? QStringLiteral("0") : decimal(*value, *value < 0.095 ? 3 : 2);
     case ShareBar:
       return {};
     default:

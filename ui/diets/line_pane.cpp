@@ -6,6 +6,7 @@
 #include "ui/diets/allowance_bar.h"
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/version_text.h"
+#include "ui/shared/caution_text.h"
 #include "ui/shared/elided_label.h"
 #include "ui/shared/format.h"
 
@@ -132,8 +133,8 @@ QString LinePane::cautions() const {
   QStringList parts;
   for (const diet::FoodFinding& finding : diet::findingsOn(desk_.problem())) {
     if (finding.food != *food_) continue;
-    const QString words = QString::fromStdString(
-        finding.advice.empty() ? finding.reason : finding.reason + " " + finding.advice);
+    QString words = cautionWords(finding.reason);
+    if (!finding.advice.empty()) words += QLatin1Char(' ') + cautionWords(finding.advice);
     parts << (finding.forbids() ? tr("▲ Not given to this animal: %1").arg(words)
                                 : tr("◐ Caution: %1").arg(words));
   }

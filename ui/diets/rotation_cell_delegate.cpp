@@ -6,10 +6,10 @@
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/format.h"
 #include "ui/shared/icons.h"
+#include "ui/shared/number_field.h"
 #include "ui/shared/state_mark.h"
 #include "ui/shared/theme.h"
 
-#include <QDoubleSpinBox>
 #include <QPainter>
 
 #include <algorithm>
@@ -83,7 +83,7 @@ QSize RotationCellDelegate::sizeHint(const QStyleOptionViewItem& option, const Q
 QWidget* RotationCellDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem& /*option*/,
                                             const QModelIndex& index) const {
   const quantity::Grams step(index.data(RotationCalendarModel::StepRole).toDouble());
-  auto* spin = new QDoubleSpinBox(parent);
+  auto* spin = new NumberField(parent);
   spin->setDecimals(scaleDecimals(step));
   spin->setSingleStep(std::max(step.value(), 0.001));
   spin->setRange(0.0, kMostGrams);
@@ -95,12 +95,12 @@ QWidget* RotationCellDelegate::createEditor(QWidget* parent, const QStyleOptionV
 }
 
 void RotationCellDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
-  static_cast<QDoubleSpinBox*>(editor)->setValue(index.data(Qt::EditRole).toDouble());
+  static_cast<NumberField*>(editor)->setValue(index.data(Qt::EditRole).toDouble());
 }
 
 void RotationCellDelegate::setModelData(QWidget* editor, QAbstractItemModel* model,
                                         const QModelIndex& index) const {
-  auto* spin = static_cast<QDoubleSpinBox*>(editor);
+  auto* spin = static_cast<NumberField*>(editor);
   spin->interpretText();
   model->setData(index, spin->value(), Qt::EditRole);
 }

@@ -7,6 +7,7 @@
 #include "core/exchange/rotation_page.h"
 #include "ui/diets/food_label.h"
 #include "ui/diets/rotation_text.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/one_page.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/whole_file.h"
@@ -39,7 +40,7 @@ QString htmlOf(const RotationView& view) {
 
 /// To the gram: what a supplier weighs.
 QString orderText(quantity::Kilograms mass) {
-  return RotationExport::tr("%1 kg").arg(QLocale().toString(mass.value(), 'f', 3));
+  return RotationExport::tr("%1 kg").arg(decimal(mass.value(), 3));
 }
 
 QString boughtText(quantity::Kilograms mass, bool lossIsKnown) {

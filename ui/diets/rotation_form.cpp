@@ -3,12 +3,12 @@
 #include "ui/diets/rotation_form.h"
 
 #include "ui/shared/card.h"
+#include "ui/shared/date_field.h"
 #include "ui/shared/days.h"
+#include "ui/shared/number_field.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
-#include <QDoubleSpinBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -45,12 +45,12 @@ std::optional<int> countIn(const QSpinBox& spin) {
 
 RotationForm::RotationForm(QWidget* parent)
     : QFrame(parent),
-      from_(new QDateEdit),
+      from_(new DateField),
       days_(new QComboBox),
       run_(countField(tr("No food more days running than"), 0, kMostDays, tr("no limit"))),
       wanted_(countField(tr("Different foods wanted"), 0, kMostFoods, tr("no wish"))),
       most_(countField(tr("Different foods a day, at most"), 0, kMostFoods, tr("no limit"))),
-      widen_(new QDoubleSpinBox),
+      widen_(new NumberField),
       plan_(new QPushButton(tr("Plan"))) {
   build();
   connect(plan_, &QPushButton::clicked, this, &RotationForm::planWanted);
@@ -59,7 +59,6 @@ RotationForm::RotationForm(QWidget* parent)
 void RotationForm::build() {
   for (const int days : {7, 14, 28}) days_->addItem(tr("%1 days").arg(days), days);
   days_->setAccessibleName(tr("How many days"));
-  from_->setCalendarPopup(true);
   from_->setAccessibleName(tr("First day"));
   widen_->setRange(0.0, 500.0);
   widen_->setDecimals(0);

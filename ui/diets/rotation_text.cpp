@@ -3,6 +3,7 @@
 #include "ui/diets/rotation_text.h"
 
 #include "ui/diets/target_names.h"
+#include "ui/shared/date_text.h"
 #include "ui/shared/days.h"
 #include "ui/shared/format.h"
 #include "ui/shared/state_mark.h"
@@ -19,10 +20,6 @@ namespace {
 struct RotationText {
   Q_DECLARE_TR_FUNCTIONS(RotationText)
 };
-
-QString dated(quantity::Date day, const char* format) {
-  return QLocale().toString(toQDate(day), QString::fromLatin1(format));
-}
 
 QStringList namesOfMissed(const diet::BalanceProblem& problem, const diet::Balance& balance) {
   QStringList names;
@@ -74,16 +71,19 @@ QString madeUpText(const RotationView& view, const std::string& id) {
 }  // namespace
 
 QString shortDay(quantity::Date day) {
-  return dated(day, "ddd d MMM");
+  return dateIn(RotationText::tr("ddd d MMM", "a day and its weekday, as Qt writes formats"), day);
 }
 
 QString longDay(quantity::Date day) {
-  return dated(day, "dddd d MMMM");
+  return dateIn(RotationText::tr("dddd d MMMM", "a day and its weekday in full, as Qt writes formats"), day);
 }
 
 QString periodText(quantity::Date from, quantity::Date until) {
   const bool sameYear = from.year() == until.year();
-  return RotationText::tr("%1 to %2").arg(sameYear ? dated(from, "d MMM") : dateText(from), dateText(until));
+  const QString first =
+      sameYear ? dateIn(RotationText::tr("d MMM", "a day without its year, as Qt writes formats"), from)
+               : dateText(from);
+  return RotationText::tr("%1 to %2").arg(first, dateText(until));
 }
 
 QStringList rotationSentences(const RotationView& view) {
@@ -99,7 +99,7 @@ QStringList rotationSentences(const RotationView& view) {
 QString madeText(const RotationView& view) {
   const QDateTime at =
       QDateTime::fromString(QString::fromStdString(view.kept().at), Qt::ISODate).toLocalTime();
-  const QString when = QLocale().toString(at, QStringLiteral("d MMM yyyy, hh:mm"));
+  const QString when = QLocale().toString(at, momentFormat());
   const QString who = QString::fromStdString(view.kept().who);
   QString text = who.isEmpty() ? RotationText::tr("planned on %1").arg(when)
                                : RotationText::tr("planned by %1, %2").arg(who, when);

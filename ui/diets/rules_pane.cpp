@@ -50,11 +50,11 @@ std::vector<std::string> groupsOf(const diet::BalanceProblem& problem) {
   return {groups.begin(), groups.end()};
 }
 
-/// Nothing where the field is empty; false in `reads` where it holds no number.
-std::optional<double> numberIn(const QLineEdit& field, bool& reads) {
+/// Nothing where the field is empty; `unread` takes the text that is no number.
+std::optional<double> numberIn(const QLineEdit& field, QString& unread) {
   if (field.text().trimmed().isEmpty()) return std::nullopt;
   const auto number = readNumber(field.text());
-  reads = reads && number.has_value();
+  if (!number) unread = field.text();
   return number;
 }
 
@@ -203,15 +203,15 @@ void RulesPane::refresh() {
 }
 
 void RulesPane::addChoice() {
-  bool reads = true;
-  const auto least = numberIn(*atLeast_, reads);
-  const auto most = numberIn(*atMost_, reads);
-  const auto each = numberIn(*gramsEach_, reads);
-  const bool isSound = reads && (least || most) && isWhole(least) && isWhole(most) &&
+  QString unread;
+  const auto least = numberIn(*atLeast_, unread);
+  const auto most = numberIn(*atMost_, unread);
+  const auto each = numberIn(*gramsEach_, unread);
+  const bool isSound = unread.isEmpty() && (least || most) && isWhole(least) && isWhole(most) &&
                        (!least || !most || *least <= *most) && !choiceGroup_->currentText().isEmpty();
   if (!isSound)
-    return emit refused(
-        tr("A structure rule needs a group, and a whole number of foods at least or at most."));
+    return emit refused(thousandsAdviceOr(
+        unread, tr("A structure rule needs a group, and a whole number of foods at least or at most.")));
   auto own = ownChoices(desk_.draft());
   animal::ChoiceRule rule{.group = choiceGroup_->currentText().toStdString(),
                           .atLeast = static_cast<int>(least.value_or(0)),
@@ -224,13 +224,14 @@ void RulesPane::addChoice() {
 }
 
 void RulesPane::addShare() {
-  bool reads = true;
-  const auto min = numberIn(*shareMin_, reads);
-  const auto max = numberIn(*shareMax_, reads);
-  const bool isSound = reads && (min || max) && min.value_or(0) <= max.value_or(100) &&
+  QString unread;
+  const auto min = numberIn(*shareMin_, unread);
+  const auto max = numberIn(*shareMax_, unread);
+  const bool isSound = unread.isEmpty() && (min || max) && min.value_or(0) <= max.value_or(100) &&
                        max.value_or(0) <= 100 && !shareGroup_->currentText().isEmpty();
   if (!isSound)
-    return emit refused(tr("A share needs a group, and a percentage at least or at most, up to 100."));
+    return emit refused(thousandsAdviceOr(
+        unread, tr("A share needs a group, and a percentage at least or at most, up to 100.")));
   const std::string group = shareGroup_->currentText().toStdString();
   animal::ShareRule rule;
   rule.id = "own share of " + group;

@@ -8,8 +8,8 @@
 #include "ui/diets/target_names.h"
 #include "ui/shared/contribution_chart.h"
 #include "ui/shared/format.h"
+#include "ui/shared/number_reading.h"
 
-#include <QDoubleValidator>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -21,9 +21,6 @@ namespace {
 
 QLineEdit* boundField(const QString& accessibleName, QWidget* parent) {
   auto* field = new QLineEdit(parent);
-  auto* number = new QDoubleValidator(0.0, 1e12, 9, field);
-  number->setNotation(QDoubleValidator::StandardNotation);
-  field->setValidator(number);
   field->setAlignment(Qt::AlignRight);
   field->setPlaceholderText(QStringLiteral("–"));
   field->setAccessibleName(accessibleName);
@@ -105,7 +102,7 @@ void RungDetail::refresh() {
   const Bounds bounds = boundsOf(problem, *rung_);
   const auto fill = [&](QLineEdit& field, const std::optional<double>& bound) {
     if (!field.hasFocus() || !field.isModified())
-      field.setText(bound ? QLocale().toString(shownValue(*rung_, *bound), 'g', 6) : QString());
+      field.setText(bound ? stated(shownValue(*rung_, *bound)) : QString());
   };
   fill(*min_, bounds.min);
   fill(*max_, bounds.max);
@@ -118,21 +115,27 @@ void RungDetail::refresh() {
   about_->setVisible(!about.isEmpty());
 }
 
-std::optional<double> RungDetail::typed(const QLineEdit& field) const {
-  bool isNumber = false;
-  const double value = QLocale().toDouble(field.text(), &isNumber);
-  if (!isNumber) return std::nullopt;
-  return value / shownValue(*rung_, 1.0);
+/// Takes the bound of a field that was typed in; an empty one is no bound. False where it holds no number.
+bool RungDetail::take(QLineEdit& field, std::optional<double>& bound) {
+  if (!field.isModified()) return true;
+  field.setModified(false);
+  const QString text = field.text().trimmed();
+  const auto number = readNumber(text);
+  if (!number && !text.isEmpty()) {
+    emit desk_.refused(
+        thousandsAdviceOr(text, tr("“%1” is no number of at least zero: the bound stays.").arg(text)));
+    return false;
+  }
+  bound = number ? std::optional(*number / shownValue(*rung_, 1.0)) : std::nullopt;
+  return true;
 }
 
 void RungDetail::takeBounds() {
   if (!rung_ || (!min_->isModified() && !max_->isModified())) return;
   Bounds bounds = boundsOf(desk_.problem(), *rung_);
-  if (min_->isModified()) bounds.min = typed(*min_);
-  if (max_->isModified()) bounds.max = typed(*max_);
-  min_->setModified(false);
-  max_->setModified(false);
-  if (!desk_.setBounds(*rung_, bounds)) refresh();
+  const bool readsMin = take(*min_, bounds.min);
+  const bool readsMax = take(*max_, bounds.max);
+  if (!readsMin || !readsMax || !desk_.setBounds(*rung_, bounds)) refresh();
 }
 
 }  // namespace tarebowl::ui

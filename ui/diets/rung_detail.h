@@ -31,7 +31,7 @@ class RungDetail : public QWidget {
   void build();
   void refresh();
   void takeBounds();
-  [[nodiscard]] std::optional<double> typed(const QLineEdit& field) const;
+  bool take(QLineEdit& field, std::optional<double>& bound);
 
   DietDesk& desk_;
   std::optional<RungRef> rung_;

@@ -8,6 +8,7 @@
 #include "ui/diets/diet_facts.h"
 #include "ui/diets/difference_text.h"
 #include "ui/diets/target_names.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 
 #include <algorithm>
@@ -64,8 +65,7 @@ const diet::TargetBalance* ruleOf(const diet::Balance& balance, const std::strin
 
 QString text(const std::optional<KnownSum>& sum, int decimals) {
   if (!sum) return QStringLiteral("?");
-  const QString amount =
-      decimals > 0 ? QLocale().toString(sum->amount, 'f', decimals) : measured(sum->amount);
+  const QString amount = decimals > 0 ? decimal(sum->amount, decimals) : measured(sum->amount);
   return sum->atLeast ? QStringLiteral("≥ ") + amount : amount;
 }
 

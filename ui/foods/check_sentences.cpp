@@ -4,6 +4,7 @@
 
 #include "core/food/check_words.h"
 #include "ui/foods/food_text.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 
 #include <QCoreApplication>
@@ -68,10 +69,9 @@ void addRatio(std::vector<CheckSentence>& sentences, const food::Composition& co
   const auto calcium = composition.amountPer100g(food::nutrients::calcium());
   const auto phosphorus = composition.amountPer100g(food::nutrients::phosphorus());
   if (!calcium || !phosphorus || *phosphorus <= 0.0 || *calcium >= *phosphorus) return;
-  sentences.push_back(
-      {Mark::AtLimit,
-       Checks::tr("Ca:P %1 is below 1.").arg(QLocale().toString(*calcium / *phosphorus, 'f', 2)),
-       Checks::tr("Calcium must come from elsewhere; insects can be dusted or gut-loaded.")});
+  sentences.push_back({Mark::AtLimit,
+                       Checks::tr("Ca:P %1 is below 1.").arg(decimal(*calcium / *phosphorus, 2)),
+                       Checks::tr("Calcium must come from elsewhere; insects can be dusted or gut-loaded.")});
 }
 
 void addGuarantees(std::vector<CheckSentence>& sentences, const food::Derivation& derivation) {

@@ -4,6 +4,7 @@
 
 #include "ui/foods/food_list_delegate.h"
 #include "ui/shared/cell_painting.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/state_mark.h"
 #include "ui/shared/table_copy.h"
 
@@ -106,7 +107,7 @@ void FoodList::wire() {
 
 void FoodList::showDoubts(std::optional<std::size_t> doubts) {
   doubts_ = doubts;
-  checks_->setText(doubts ? tr("Checks %1").arg(QLocale().toString(static_cast<qulonglong>(*doubts)))
+  checks_->setText(doubts ? tr("Checks %1").arg(countText(static_cast<std::int64_t>(*doubts)))
                           : tr("Checks"));
   checks_->setToolTip(tr("What a careful analyst would doubt in this collection"));
   inkMark();

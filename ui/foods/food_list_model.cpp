@@ -3,6 +3,7 @@
 #include "ui/foods/food_list_model.h"
 
 #include "ui/foods/food_text.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 
 #include <algorithm>
@@ -15,7 +16,7 @@ namespace nutrients = food::nutrients;
 
 QString figureText(double figure, int column) {
   const int decimals = column == FoodListModel::CalciumToPhosphorus ? 2 : 1;
-  return QLocale().toString(figure, 'f', decimals);
+  return decimal(figure, decimals);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include "ui/foods/composition_view.h"
 #include "ui/foods/food_text.h"
 #include "ui/foods/group_strip_state.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/elided_label.h"
 #include "ui/shared/format.h"
 #include "ui/shared/room_actions.h"
@@ -27,7 +28,7 @@ QString subtitleOf(const food::Food& food) {
   if (food.unitMass) parts << FoodPane::tr("one weighs %1 g").arg(stated(food.unitMass->value()));
   parts << FoodPane::tr("scale step %1 g").arg(stated(food.scaleStep.value()));
   if (food.edibleFraction < 1.0) parts << FoodPane::tr("%1 edible").arg(percent(food.edibleFraction));
-  if (food.pricePerKg) parts << FoodPane::tr("%1 a kg").arg(QLocale().toString(*food.pricePerKg, 'f', 2));
+  if (food.pricePerKg) parts << FoodPane::tr("%1 a kg").arg(decimal(*food.pricePerKg, 2));
   if (!food.inStock) parts << FoodPane::tr("none in stock");
   parts.removeAll(QString());
   return parts.join(QStringLiteral(" · "));

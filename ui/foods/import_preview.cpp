@@ -3,6 +3,7 @@
 #include "ui/foods/import_preview.h"
 
 #include "ui/shared/cell_painting.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/segmented_switch.h"
 #include "ui/shared/table_copy.h"
 
@@ -27,7 +28,7 @@ constexpr std::array<std::optional<PlanLineKind>, 7> kKinds{
 
 QString lineCount(std::size_t lines) {
   return lines == 1 ? ImportPreview::tr("1 line")
-                    : ImportPreview::tr("%1 lines").arg(QLocale().toString(static_cast<qulonglong>(lines)));
+                    : ImportPreview::tr("%1 lines").arg(countText(static_cast<std::int64_t>(lines)));
 }
 
 class PlanDelegate : public QStyledItemDelegate {

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/import_sentences.h"
 
+#include "ui/shared/decimal_text.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
@@ -18,7 +20,7 @@ struct Import {
 };
 
 QString count(std::size_t number) {
-  return QLocale().toString(static_cast<qulonglong>(number));
+  return countText(static_cast<std::int64_t>(number));
 }
 
 /// many: "%1 values".

@@ -4,6 +4,7 @@
 
 #include "ui/foods/column_words.h"
 #include "ui/foods/sample_values_model.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 #include "ui/shared/nutrient_text.h"
 
@@ -188,10 +189,9 @@ QVariant MappingModel::codedData(const CodedName& coded, int column, int role) c
     case Title:
       return tr("“%1”").arg(QString::fromStdString(coded.name));
     case Examples:
-      return coded.lines == 0 ? tr("a nutrient's name in the table")
-             : coded.lines == 1
-                 ? tr("in 1 line")
-                 : tr("in %1 lines").arg(QLocale().toString(static_cast<qulonglong>(coded.lines)));
+      return coded.lines == 0   ? tr("a nutrient's name in the table")
+             : coded.lines == 1 ? tr("in 1 line")
+                                : tr("in %1 lines").arg(countText(static_cast<std::int64_t>(coded.lines)));
     case Becomes:
       if (!isKnown) return coded.kept ? tr("its own name") : becomesText({}, false);
       return leftOut ? becomesText({}, false) : nutrientWithTag(*known->second.nutrient);

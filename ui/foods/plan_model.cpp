@@ -3,6 +3,7 @@
 #include "ui/foods/plan_model.h"
 
 #include "ui/foods/import_sentences.h"
+#include "ui/shared/decimal_text.h"
 
 #include <QLocale>
 
@@ -71,11 +72,11 @@ QVariant PlanModel::data(const QModelIndex& index, int role) const {
   if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
   const auto line = lines_->at(place);
   if (const auto* food = std::get_if<exchange::PlannedFood>(&line)) {
-    if (index.column() == Line) return QLocale().toString(static_cast<qulonglong>(food->line));
+    if (index.column() == Line) return countText(static_cast<std::int64_t>(food->line));
     return index.column() == Subject ? QString::fromStdString(food->name) : outcomeText(*food);
   }
   const auto& remark = std::get<exchange::PlannedRemark>(line);
-  if (index.column() == Line) return QLocale().toString(static_cast<qulonglong>(remark.remark.line));
+  if (index.column() == Line) return countText(static_cast<std::int64_t>(remark.remark.line));
   return index.column() == Subject ? placeText(remark.remark) : reasonText(remark);
 }
 

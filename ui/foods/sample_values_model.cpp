@@ -34,6 +34,10 @@ QString basisWord(quantity::Basis basis) {
 std::optional<food::NutrientId> nutrientCalled(const QString& text) {
   const std::string word = text.trimmed().toStdString();
   if (const auto id = food::findByTagname(text.trimmed().toUpper().toStdString())) return id;
+  for (const food::Nutrient& nutrient : food::allNutrients())
+    if (const auto id = food::findByTagname(nutrient.tagname);
+        id && text.trimmed().compare(nutrientName(*id), Qt::CaseInsensitive) == 0)
+      return id;
   return food::findBySynonym(word);
 }
 

@@ -4,8 +4,11 @@
 
 #include "core/store/backup.h"
 #include "ui/collection/backup_time.h"
+#include "ui/shared/language.h"
 #include "ui/shared/paths.h"
 
+#include <QActionGroup>
+#include <QCoreApplication>
 #include <QDir>
 #include <QMenu>
 
@@ -14,8 +17,8 @@
 namespace tarebowl::ui {
 
 CollectionMenu::CollectionMenu(QWidget* parent) : RailMenu(tr("File"), QStringLiteral("open"), parent) {
-  setAccessibleName(tr("Collection file and theme"));
-  setToolTip(tr("New, open, restore a collection; theme"));
+  setAccessibleName(tr("Collection file, theme and language"));
+  setToolTip(tr("New, open, restore a collection; theme; language"));
   entries().addAction(tr("New collection…"), this, &CollectionMenu::newWanted);
   entries().addAction(tr("Open a collection…"), this, &CollectionMenu::openWanted);
   openAgain_ = entries().addMenu(tr("Open again"));
@@ -29,6 +32,21 @@ CollectionMenu::CollectionMenu(QWidget* parent) : RailMenu(tr("File"), QStringLi
        {std::pair{tr("As the desktop"), ThemeChoice::System}, std::pair{tr("Light"), ThemeChoice::Light},
         std::pair{tr("Dark"), ThemeChoice::Dark}})
     themes->addAction(name, this, [this, choice = choice] { emit themeWanted(choice); });
+  languages_ = entries().addMenu(tr("Language, from the next start on"));
+  auto* one = new QActionGroup(languages_);
+  const auto addLanguage = [this, one](const QString& name, const QString& code) {
+    QAction* action = languages_->addAction(name, this, [this, code] { emit languageWanted(code); });
+    action->setCheckable(true);
+    action->setData(code);
+    one->addAction(action);
+  };
+  addLanguage(tr("As the system"), {});
+  for (const Language& language : languages())
+    addLanguage(QString::fromUtf8(language.name), QLatin1String(language.code));
+}
+
+void CollectionMenu::setLanguage(const QString& code) {
+  for (QAction* action : languages_->actions()) action->setChecked(action->data().toString() == code);
 }
 
 void CollectionMenu::fillRecent() {
@@ -50,7 +68,8 @@ void CollectionMenu::fillBackups() {
   backups_->clear();
   const auto backups = file_.empty() ? std::vector<store::Backup>() : store::listBackups(file_);
   for (const store::Backup& backup : backups)
-    backups_->addAction(tr("%1 (%2)").arg(backupTimeText(backup.at), QString::fromStdString(backup.reason)),
+    backups_->addAction(tr("%1 (%2)").arg(backupTimeText(backup.at),
+                                          QCoreApplication::translate("Store", backup.reason.c_str())),
                         this, [this, file = toText(backup.file)] { emit restoreWanted(file); });
   if (!backups.empty()) return;
   backups_->addAction(tr("There is none yet: one is made every day"))->setEnabled(false);

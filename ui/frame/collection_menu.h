@@ -25,6 +25,8 @@ class CollectionMenu : public RailMenu {
   /// Those that were open, the last one first; asked for each time the menu opens.
   using Recent = std::function<std::vector<std::filesystem::path>()>;
   void setRecent(Recent recent) { recent_ = std::move(recent); }
+  /// The language that was chosen; empty where none was.
+  void setLanguage(const QString& code);
 
  signals:
   void newWanted();
@@ -33,6 +35,8 @@ class CollectionMenu : public RailMenu {
   void sampleWanted();
   void restoreWanted(const QString& backup);
   void themeWanted(tarebowl::ui::ThemeChoice choice);
+  /// From the next start on; empty: as the system.
+  void languageWanted(const QString& code);
 
  private:
   void fillRecent();
@@ -40,6 +44,7 @@ class CollectionMenu : public RailMenu {
 
   QMenu* openAgain_;
   QMenu* backups_;
+  QMenu* languages_;
   Recent recent_;
   std::filesystem::path file_;
 };

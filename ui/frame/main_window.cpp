@@ -139,6 +139,9 @@ void MainWindow::wireCollection() {
     preferences_.setTheme(choice);
     applyTheme(*qApp, choice);
   });
+  menu_->setLanguage(preferences_.language());
+  connect(menu_, &CollectionMenu::languageWanted, this,
+          [this](const QString& code) { preferences_.setLanguage(code); });
   connect(collection_, &OpenCollection::opened, this, [this] {
     menu_->setCollection(collection_->file() ? collection_->file()->file : std::filesystem::path());
     if (collection_->file()) stage_->start().say({});

@@ -11,12 +11,12 @@
 #include "ui/shared/banner.h"
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
+#include "ui/shared/number_field.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/room_actions.h"
 
 #include <QAction>
 #include <QComboBox>
-#include <QDoubleSpinBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -82,7 +82,7 @@ HealthRoom::HealthRoom(OpenCollection& collection, Dialogs dialogs, HealthDesk::
       tabs_(new QTabWidget),
       days_(new QComboBox),
       supplement_(new QComboBox),
-      retained_(new QDoubleSpinBox),
+      retained_(new NumberField),
       hours_(new QSpinBox),
       page_(new QPushButton(tr("Review for the file…"))),
       heading_(new QLabel),

@@ -4,11 +4,11 @@
 
 #include "core/health/health_words.h"
 #include "ui/health/health_text.h"
+#include "ui/shared/date_field.h"
 #include "ui/shared/days.h"
 #include "ui/shared/number_reading.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -41,7 +41,7 @@ QComboBox* makeChoice(const QString& name) {
 ObservationForm::ObservationForm(QWidget* parent)
     : QFrame(parent),
       kind_(makeChoice(tr("What was seen"))),
-      day_(new QDateEdit),
+      day_(new DateField),
       time_(makeField(tr("Time"), tr("hh:mm"), 70)),
       scale_(makeChoice(tr("Scale of the score"))),
       score_(makeField(tr("Score"), tr("score"), 64)),
@@ -66,8 +66,6 @@ ObservationForm::ObservationForm(QWidget* parent)
     unit_->addItem(QString::fromLatin1(unit));
   day_->setAccessibleName(tr("Day"));
   day_->findChild<QLineEdit*>()->setAccessibleName(tr("Day"));
-  day_->setCalendarPopup(true);
-  day_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
   words_->setWordWrap(true);
   keepAnyway_->hide();
   words_->hide();

@@ -5,10 +5,10 @@
 #include "ui/intake/study_text.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/card.h"
+#include "ui/shared/date_field.h"
 #include "ui/shared/days.h"
 #include "ui/shared/number_reading.h"
 
-#include <QDateEdit>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -21,11 +21,9 @@ namespace tarebowl::ui {
 namespace {
 
 QDateEdit* dayField(const QString& name) {
-  auto* field = new QDateEdit;
+  auto* field = new DateField;
   field->setAccessibleName(name);
   field->findChild<QLineEdit*>()->setAccessibleName(name);
-  field->setCalendarPopup(true);
-  field->setDisplayFormat(QStringLiteral("d MMM yyyy"));
   return field;
 }
 

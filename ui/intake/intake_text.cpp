@@ -4,6 +4,7 @@
 
 #include "core/intake/head_shares.h"
 #include "ui/shared/days.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 
 #include <QCoreApplication>
@@ -139,7 +140,7 @@ QString rangeText(const std::vector<double>& shares, double all) {
 
 QString gramsADay(double grams) {
   const double size = std::abs(grams);
-  return QLocale().toString(grams, 'f', size >= 100.0 ? 0 : size >= 10.0 ? 1 : 2);
+  return decimal(grams, size >= 100.0 ? 0 : size >= 10.0 ? 1 : 2);
 }
 
 QString bowlsText(std::size_t bowls) {
@@ -164,7 +165,7 @@ QString daysText(const ChartDays& point) {
 }
 
 QString alphaText(const std::optional<double>& alpha, const std::optional<intake::Interval>& interval) {
-  const auto two = [](double value) { return QLocale().toString(value, 'f', 2); };
+  const auto two = [](double value) { return decimal(value, 2); };
   if (!alpha) return QStringLiteral("?");
   return interval ? Intake::tr("%1 (%2–%3)").arg(two(*alpha), two(interval->low), two(interval->high))
                   : two(*alpha);

@@ -9,12 +9,12 @@
 #include "ui/intake/subject_box.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/card.h"
+#include "ui/shared/date_field.h"
 #include "ui/shared/days.h"
+#include "ui/shared/number_field.h"
 #include "ui/shared/nutrient_text.h"
 
 #include <QComboBox>
-#include <QDateEdit>
-#include <QDoubleSpinBox>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -53,9 +53,9 @@ StudyPage::StudyPage(IntakeDesk& intake, OpenCollection& collection, IntakeDesk:
       desk_(new StudyDesk(intake, collection, std::move(today), this)),
       heading_(new QLabel),
       subject_(new QComboBox),
-      precision_(new QDoubleSpinBox),
+      precision_(new NumberField),
       confidence_(new QComboBox),
-      first_(new QDateEdit),
+      first_(new DateField),
       days_(new QLabel),
       words_(new QLabel),
       write_(new QPushButton(tr("Plan…"))),
@@ -98,8 +98,6 @@ QWidget* StudyPage::makeForm() {
   confidence_->setCurrentIndex(kUsualConfidence);
   first_->setAccessibleName(tr("First day of the study"));
   first_->findChild<QLineEdit*>()->setAccessibleName(tr("First day of the study"));
-  first_->setCalendarPopup(true);
-  first_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
   first_->setDate(desk_->tomorrow());
   write_->setToolTip(tr("The plan as a page for the kitchen: PDF or HTML"));
   report_->setToolTip(tr("The report of these days, once they are over: PDF, XLSX or HTML"));

@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/kitchen/big_type.h"
 
+#include "ui/shared/number_reading.h"
+
 #include <QCoreApplication>
 #include <QFont>
 #include <QLineEdit>
-#include <QLocale>
 
 namespace tarebowl::ui {
 
@@ -27,10 +28,8 @@ QLineEdit* makeWeightField() {
 }
 
 std::optional<quantity::Grams> typedGrams(const QString& text) {
-  bool isNumber = false;
-  double value = QLocale().toDouble(text.trimmed(), &isNumber);
-  if (!isNumber) value = QLocale::c().toDouble(text.trimmed(), &isNumber);
-  return isNumber ? std::optional(quantity::Grams(value)) : std::nullopt;
+  const auto number = readSigned(text);
+  return number ? std::optional(quantity::Grams(*number)) : std::nullopt;
 }
 
 std::optional<LeftAndLost> typedLeftAndLost(const QString& text) {

@@ -3,11 +3,11 @@
 #include "ui/kitchen/bowl_list.h"
 
 #include "ui/kitchen/kitchen_text.h"
+#include "ui/shared/date_field.h"
 #include "ui/shared/days.h"
 #include "ui/shared/theme.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPainter>
@@ -35,7 +35,7 @@ BowlList::BowlList(KitchenDesk& desk, QWidget* parent)
       desk_(desk),
       layout_(new QVBoxLayout(this)),
       sections_(new QComboBox),
-      days_(new QDateEdit),
+      days_(new DateField),
       bowls_(new QListWidget) {
   build();
   connect(sections_, &QComboBox::textActivated, &desk_, &KitchenDesk::showSection);
@@ -58,8 +58,7 @@ void BowlList::build() {
   sections_->setAccessibleName(tr("Section"));
   days_->setAccessibleName(tr("Day of the sheet"));
   days_->findChild<QLineEdit*>()->setAccessibleName(days_->accessibleName());
-  days_->setCalendarPopup(true);
-  days_->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
+  days_->setDisplayFormat(tr("ddd d MMM yyyy", "a day and its weekday, as Qt writes formats"));
   bowls_->setAccessibleName(tr("Bowls of the sheet"));
   bowls_->setWordWrap(true);
   bowls_->setIconSize({kMarkSide, kMarkSide});

@@ -3,9 +3,13 @@
 #include "ui/kitchen/kitchen_export.h"
 
 #include "core/exchange/prep_sheet_page.h"
+#include "ui/shared/caution_text.h"
+#include "ui/shared/days.h"
 #include "ui/shared/whole_file.h"
 
 #include <QAbstractTextDocumentLayout>
+#include <QCoreApplication>
+#include <QLocale>
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QTextDocument>
@@ -19,9 +23,22 @@ struct KitchenExport {
 
 constexpr int kDotsPerInch = 96;
 
+/// The pages speak as the window does.
+exchange::PageTongue tongue() {
+  return {.words =
+              [](std::string_view english) {
+                return QCoreApplication::translate("Pages", std::string(english).c_str()).toStdString();
+              },
+          .days = [](quantity::Date day) { return dateText(day).toStdString(); },
+          .decimalMark = QLocale().decimalPoint().toStdString()};
+}
+
 std::string htmlOf(const KitchenSheet& sheet, KitchenPage page) {
-  if (page == KitchenPage::Labels) return exchange::bowlLabelsAsHtml(sheet.sheet);
-  return exchange::prepSheetAsHtml(sheet.sheet, [&](const std::string& code) { return sheet.foodOf(code); });
+  if (page == KitchenPage::Labels) return exchange::bowlLabelsAsHtml(sheet.sheet, tongue());
+  intake::PrepSheet spoken = sheet.sheet;
+  for (std::string& caution : spoken.cautions) caution = cautionSentence(caution).toStdString();
+  return exchange::prepSheetAsHtml(
+      spoken, [&](const std::string& code) { return sheet.foodOf(code); }, tongue());
 }
 
 void layOut(const KitchenSheet& sheet, KitchenPage page, QIODevice& out) {

@@ -6,6 +6,7 @@
 #include "ui/kitchen/kitchen_text.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/format.h"
+#include "ui/shared/number_reading.h"
 #include "ui/shared/reason_bar.h"
 
 #include <QHBoxLayout>
@@ -137,9 +138,10 @@ void LeftoverPane::finish() {
   if (field_->text().trimmed().isEmpty()) return desk_.goOn();
   const auto left = typed();
   if (!left)
-    return say(
+    return say(thousandsAdviceOr(
+        field_->text(),
         tr("“%1” is no weight: type grams, such as 20.5; tare the empty bowl where it is below nothing.")
-            .arg(field_->text()));
+            .arg(field_->text())));
   note({LeftoverKind::Weighed, left, {}});
 }
 
@@ -163,7 +165,8 @@ void LeftoverPane::noteLost(LeftoverKind kind) {
 void LeftoverPane::noteTogether() {
   if (desk_.item() == nullptr || !field_->isEnabled()) return;
   const auto left = typed();
-  if (!left) return say(tr("Type the grams of all foods together, then M."));
+  if (!left)
+    return say(thousandsAdviceOr(field_->text(), tr("Type the grams of all foods together, then M.")));
   const auto before = intake::entryThatCounts(desk_.bowl()->bowl.remainders);
   if (!before) return desk_.noteRemainder(*left);
   reason_.ask(tr("%1 g of all together is written already. Why is it put right? Both are kept.")
@@ -176,7 +179,9 @@ void LeftoverPane::noteTogether() {
 
 void LeftoverPane::noteByEye() {
   const auto part = typed();
-  if (!part) return say(tr("Type how many grams of what is left together are this food, by eye, then E."));
+  if (!part)
+    return say(thousandsAdviceOr(
+        field_->text(), tr("Type how many grams of what is left together are this food, by eye, then E.")));
   note({LeftoverKind::Estimated, part, {}});
 }
 

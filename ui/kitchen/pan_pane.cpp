@@ -7,6 +7,7 @@
 #include "ui/kitchen/pan_text.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/format.h"
+#include "ui/shared/number_reading.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -252,9 +253,12 @@ QString PanPane::whatIsMissing() const {
   if (!typedGrams(start_->text()))
     return start_->text().trimmed().isEmpty()
                ? tr("What did it weigh when it was put out? Type grams, such as 100.")
-               : tr("“%1” is no weight: type the grams that were put out, such as 100.").arg(start_->text());
-  return tr("“%1” is no weight: type the grams that came back, or nothing while it still stands.")
-      .arg(end_->text());
+               : thousandsAdviceOr(start_->text(),
+                                   tr("“%1” is no weight: type the grams that were put out, such as 100.")
+                                       .arg(start_->text()));
+  return thousandsAdviceOr(
+      end_->text(), tr("“%1” is no weight: type the grams that came back, or nothing while it still stands.")
+                        .arg(end_->text()));
 }
 
 void PanPane::keep() {

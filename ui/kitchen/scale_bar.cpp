@@ -3,6 +3,7 @@
 #include "ui/kitchen/scale_bar.h"
 
 #include "ui/kitchen/scale_text.h"
+#include "ui/shared/decimal_text.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -110,7 +111,7 @@ void ScaleBar::showChoice() {
 }
 
 void ScaleBar::showWeight(double grams, bool settled) {
-  const QString weight = tr("%1 g").arg(QLocale().toString(grams, 'f', 2));
+  const QString weight = tr("%1 g").arg(decimal(grams, 2));
   state_->setText(settled ? tr("Scale: %1, at rest").arg(weight) : tr("Scale: %1, moving").arg(weight));
   if (settled) emit weightRead(grams);
 }

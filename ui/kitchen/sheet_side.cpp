@@ -4,6 +4,7 @@
 
 #include "ui/kitchen/kitchen_text.h"
 #include "ui/shared/card.h"
+#include "ui/shared/caution_text.h"
 
 #include <QFrame>
 #include <QLabel>
@@ -29,9 +30,9 @@ QStringList totalLines(const std::vector<intake::KitchenTotal>& totals, bool wit
   return lines;
 }
 
-QStringList asTexts(const std::vector<std::string>& texts) {
+QStringList asTexts(const std::vector<std::string>& cautions) {
   QStringList lines;
-  for (const std::string& text : texts) lines << QString::fromStdString(text);
+  for (const std::string& caution : cautions) lines << cautionSentence(caution);
   return lines;
 }
 

@@ -4,6 +4,8 @@
 
 #include "ui/diets/food_label.h"
 #include "ui/diets/target_names.h"
+#include "ui/shared/caution_text.h"
+#include "ui/shared/decimal_text.h"
 #include "ui/shared/format.h"
 #include "ui/shared/nutrient_text.h"
 
@@ -66,7 +68,7 @@ QString zoneWords(TargetState before, TargetState after) {
 }
 
 QString ratioText(std::optional<double> ratio) {
-  return ratio ? QLocale().toString(*ratio, 'f', 2) : QStringLiteral("?");
+  return ratio ? decimal(*ratio, 2) : QStringLiteral("?");
 }
 
 QString calciumText(const diet::SwapEffect& effect) {
@@ -180,8 +182,8 @@ QString effectLine(const diet::SwapRequest& request, const SwapOffer& offer) {
 QString cautionLine(const SwapOffer& offer) {
   QStringList parts;
   for (const diet::FoodFinding& finding : offer.effect.cautions) {
-    QString text = QString::fromStdString(finding.reason);
-    if (!finding.advice.empty()) text += QStringLiteral(": ") + QString::fromStdString(finding.advice);
+    QString text = cautionWords(finding.reason);
+    if (!finding.advice.empty()) text += QStringLiteral(": ") + cautionWords(finding.advice);
     if (!finding.inForce) text += Swaps::tr(" (the animal is not known)");
     if (!finding.lifted.empty())
       text += Swaps::tr(" (set aside: %1)").arg(QString::fromStdString(finding.lifted));

@@ -4,8 +4,8 @@
 
 #include "ui/kitchen/kitchen_text.h"
 #include "ui/shared/card.h"
+#include "ui/shared/number_field.h"
 
-#include <QDoubleSpinBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -19,9 +19,9 @@ namespace {
 
 constexpr double kPercent = 100.0;
 
-QDoubleSpinBox* makeField(const QString& suffix, int decimals) {
+NumberField* makeField(const QString& suffix, int decimals) {
   constexpr double kMost = 1000.0;
-  auto* made = new QDoubleSpinBox;
+  auto* made = new NumberField;
   made->setRange(0.0, kMost);
   made->setDecimals(decimals);
   made->setSingleStep(decimals > 1 ? 0.1 : 0.5);
@@ -38,8 +38,8 @@ ToleranceForm::ToleranceForm(KitchenDesk& desk, QWidget* parent)
               makeField(tr(" % of the bowl"), 2), makeField(tr(" % of body mass"), 2)},
       example_(new QLabel) {
   build();
-  for (QDoubleSpinBox* each : fields_)
-    connect(each, &QDoubleSpinBox::valueChanged, this, &ToleranceForm::showExample);
+  for (NumberField* each : fields_)
+    connect(each, &NumberField::valueChanged, this, &ToleranceForm::showExample);
   connect(&desk_, &KitchenDesk::placeChanged, this, &ToleranceForm::showExample);
   hide();
 }

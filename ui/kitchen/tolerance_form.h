@@ -8,10 +8,11 @@
 
 #include <array>
 
-class QDoubleSpinBox;
 class QLabel;
 
 namespace tarebowl::ui {
+
+class NumberField;
 
 /// The rule of weighing of the house, and what it comes to for the line on the scale, in the room itself.
 class ToleranceForm : public QFrame {
@@ -23,7 +24,7 @@ class ToleranceForm : public QFrame {
   /// As it is typed.
   [[nodiscard]] intake::ToleranceRule rule() const;
   /// Scale steps always allowed; then scale steps, % of the bowl, % of body mass.
-  [[nodiscard]] QDoubleSpinBox& field(std::size_t which) const { return *fields_.at(which); }
+  [[nodiscard]] NumberField& field(std::size_t which) const { return *fields_.at(which); }
   [[nodiscard]] QLabel& example() const { return *example_; }
 
  protected:
@@ -36,7 +37,7 @@ class ToleranceForm : public QFrame {
   void keep();
 
   KitchenDesk& desk_;
-  std::array<QDoubleSpinBox*, 4> fields_;
+  std::array<NumberField*, 4> fields_;
   QLabel* example_;
 };
 

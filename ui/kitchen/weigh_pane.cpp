@@ -7,6 +7,7 @@
 #include "ui/kitchen/tolerance_bar.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/format.h"
+#include "ui/shared/number_reading.h"
 #include "ui/shared/reason_bar.h"
 
 #include <QHBoxLayout>
@@ -168,7 +169,9 @@ void WeighPane::finish() {
   if (desk_.item() == nullptr) return;
   if (field_->text().trimmed().isEmpty()) return desk_.goOn();
   const auto actual = typedGrams(field_->text());
-  if (!actual) return say(tr("“%1” is no weight: type grams, such as 20.5.").arg(field_->text()));
+  if (!actual)
+    return say(thousandsAdviceOr(field_->text(),
+                                 tr("“%1” is no weight: type grams, such as 20.5.").arg(field_->text())));
   const auto doubts = desk_.doubtsAbout(*actual);
   const bool impossible = !doubts.empty() && doubts.front() == intake::WeighingDoubt::BelowNothing;
   if (!doubts.empty() && (impossible || asked_ != field_->text())) {

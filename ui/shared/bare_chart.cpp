@@ -5,6 +5,7 @@
 #include <QChart>
 #include <QGraphicsLayout>
 #include <QLegend>
+#include <QLocale>
 
 namespace tarebowl::ui {
 
@@ -22,6 +23,8 @@ BareChart::BareChart(QWidget* parent) : QChartView(new QChart, parent) {
   chart()->setMargins({});
   chart()->layout()->setContentsMargins(0, 0, 0, 0);
   chart()->legend()->hide();
+  chart()->setLocale(QLocale());
+  chart()->setLocalizeNumbers(true);
 }
 
 }  // namespace tarebowl::ui

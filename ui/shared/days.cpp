@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/days.h"
 
-#include <QLocale>
+#include "ui/shared/date_text.h"
 
 namespace tarebowl::ui {
 
@@ -21,7 +21,7 @@ quantity::Date today() {
 }
 
 QString dateText(quantity::Date date) {
-  return QLocale().toString(toQDate(date), QStringLiteral("d MMM yyyy"));
+  return dateIn(dateFormat(), date);
 }
 
 }  // namespace tarebowl::ui

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/format.h"
 
+#include "ui/shared/decimal_text.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -16,13 +18,6 @@ struct Format {
 
 constexpr QChar kNoBreakSpace(0x00A0);  // a number keeps its unit beside it
 
-QString fixed(double value, int decimals, const QLocale& locale) {
-  // -0 comes out of differences and reads like an error.
-  const double scale = std::pow(10.0, decimals);
-  if (std::round(value * scale) == 0.0) value = 0.0;
-  return locale.toString(value, 'f', decimals);
-}
-
 bool isOnGrid(double value, double step) {
   return std::abs(value / step - std::round(value / step)) < 1e-6;
 }
@@ -32,24 +27,24 @@ bool isOnGrid(double value, double step) {
 QString measured(double value, const QLocale& locale) {
   if (!std::isfinite(value)) return QStringLiteral("?");
   const double size = std::abs(value);
-  if (size == 0.0) return fixed(0.0, 0, locale);
+  if (size == 0.0) return decimal(0.0, 0, locale);
   const int before = static_cast<int>(std::floor(std::log10(size))) + 1;
-  return fixed(value, std::clamp(3 - before, 0, 6), locale);
+  return decimal(value, std::clamp(3 - before, 0, 6), locale);
 }
 
 QString stated(double value, const QLocale& locale) {
   for (int decimals = 0; decimals < 6; ++decimals) {
     const double scale = std::pow(10.0, decimals);
     if (std::abs(std::round(value * scale) / scale - value) <= std::abs(value) * 1e-6)
-      return fixed(value, decimals, locale);
+      return decimal(value, decimals, locale);
   }
-  return fixed(value, 6, locale);
+  return decimal(value, 6, locale);
 }
 
 QString percent(double share, const QLocale& locale) {
   const double value = 100.0 * share;
   const bool small = std::abs(value) > 0.0 && std::abs(value) < 9.95 && !isOnGrid(value, 1.0);
-  return fixed(value, small ? 1 : 0, locale) + kNoBreakSpace + locale.percent();
+  return decimal(value, small ? 1 : 0, locale) + kNoBreakSpace + locale.percent();
 }
 
 int scaleDecimals(quantity::Grams step) {
@@ -59,10 +54,10 @@ int scaleDecimals(quantity::Grams step) {
 }
 
 QString grams(quantity::Grams mass, quantity::Grams step, const QLocale& locale) {
-  if (mass.value() == 0.0) return fixed(0.0, 0, locale);
+  if (mass.value() == 0.0) return decimal(0.0, 0, locale);
   const int decimals = step.value() > 0.0 ? scaleDecimals(step) : 2;
   const bool shows = isOnGrid(mass.value() * std::pow(10.0, decimals), 1.0);
-  return fixed(mass.value(), shows ? decimals : decimals + 2, locale);
+  return decimal(mass.value(), shows ? decimals : decimals + 2, locale);
 }
 
 QString kilograms(quantity::Kilograms mass, const QLocale& locale) {
@@ -71,8 +66,8 @@ QString kilograms(quantity::Kilograms mass, const QLocale& locale) {
 
 QString duration(std::int64_t microseconds, const QLocale& locale) {
   const double ms = static_cast<double>(microseconds) / 1000.0;
-  if (ms >= 1000.0) return fixed(ms / 1000.0, 1, locale) + kNoBreakSpace + Format::tr("s");
-  return fixed(ms, ms < 9.95 ? 1 : 0, locale) + kNoBreakSpace + Format::tr("ms");
+  if (ms >= 1000.0) return decimal(ms / 1000.0, 1, locale) + kNoBreakSpace + Format::tr("s");
+  return decimal(ms, ms < 9.95 ? 1 : 0, locale) + kNoBreakSpace + Format::tr("ms");
 }
 
 QString unitText(quantity::Unit unit) {

@@ -9,13 +9,13 @@
 #include <QLocale>
 #include <QString>
 
-/// Numbers as a person reads them, in the person's own locale. Every number that is shown passes through
-/// here.
+/// Numbers as a person reads them, in the person's own locale; more of them in decimal_text.h. A comma or a
+/// point is always the decimal mark: nothing sets thousands apart.
 namespace tarebowl::ui {
 
-/// With three figures, or all figures before the point: 6.93, 24.6, 118, 5,200.
+/// With three figures, or all figures before the point: 6.93, 24.6, 118, 5200.
 [[nodiscard]] QString measured(double value, const QLocale& locale = QLocale());
-/// As short as it can be said with six figures: 5, 1.2, 0.55, 2,500. For bounds, which people wrote
+/// As short as it can be said with six figures: 5, 1.2, 0.55, 2500. For bounds, which people wrote
 /// themselves.
 [[nodiscard]] QString stated(double value, const QLocale& locale = QLocale());
 /// 0.34 → "34 %"; below 10 % with one digit where that says more.

@@ -20,6 +20,7 @@ const QString kGeometry = QStringLiteral("seat/geometry");
 const QString kRoom = QStringLiteral("seat/room");
 const QString kEnergy = QStringLiteral("energy");
 const QString kTheme = QStringLiteral("theme");
+const QString kLanguage = QStringLiteral("language");
 const QString kScalePort = QStringLiteral("scale/port");
 const QString kScaleSpeed = QStringLiteral("scale/speed");
 const QString kScaleUnit = QStringLiteral("scale/unit");
@@ -106,6 +107,14 @@ void Preferences::setTheme(ThemeChoice choice) const {
                        : choice == ThemeChoice::Dark ? QStringLiteral("dark")
                                                      : QString();
   QSettings(file_, QSettings::IniFormat).setValue(kTheme, name);
+}
+
+QString Preferences::language() const {
+  return QSettings(file_, QSettings::IniFormat).value(kLanguage).toString();
+}
+
+void Preferences::setLanguage(const QString& code) const {
+  QSettings(file_, QSettings::IniFormat).setValue(kLanguage, code);
 }
 
 ScaleSettings Preferences::scale() const {

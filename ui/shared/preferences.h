@@ -44,6 +44,9 @@ class Preferences {
   void setEnergy(EnergyUnit energy) const;
   [[nodiscard]] ThemeChoice theme() const;
   void setTheme(ThemeChoice choice) const;
+  /// The code of the language that was chosen for the window; empty where it follows the system.
+  [[nodiscard]] QString language() const;
+  void setLanguage(const QString& code) const;
   /// The scale of this bench; without a port where there is none.
   [[nodiscard]] ScaleSettings scale() const;
   void setScale(const ScaleSettings& scale) const;

@@ -66,6 +66,22 @@ TEST(PrepSheetPage, ALabelNamesTheBowlItsSectionAndItsDay) {
     EXPECT_THAT(html, HasSubstr(text));
 }
 
+TEST(PrepSheetPage, SpeaksAnotherLanguageWithItsDaysAndDecimalMark) {
+  const PageTongue german{.words =
+                              [](std::string_view english) {
+                                if (english == "{} pieces ({})") return std::string("{} Stück ({})");
+                                if (english == "To weigh") return std::string("Zu wiegen");
+                                return std::string(english);
+                              },
+                          .days = [](quantity::Date) { return std::string("25. Nov. 2026"); },
+                          .decimalMark = ","};
+  const std::string html = prepSheetAsHtml(sheet(), foodOf, german);
+  for (const char* text : {"3 Stück (120 g)", "Zu wiegen", "18,0 g", "0,2 … 0,6 g", "25. Nov. 2026"})
+    EXPECT_THAT(html, HasSubstr(text));
+  EXPECT_THAT(html, Not(HasSubstr("18.0 g")));
+  EXPECT_THAT(bowlLabelsAsHtml(sheet(), german), HasSubstr("25. Nov. 2026"));
+}
+
 TEST(PrepSheetPage, AsAFileItIsJsonThatAProgramReads) {
   const auto json = nlohmann::json::parse(prepSheetAsJson(sheet(), foodOf));
   EXPECT_EQ(json.at("format"), "tarebowl-prep/1");

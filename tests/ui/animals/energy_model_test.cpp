@@ -43,9 +43,9 @@ TEST_F(EnergyModelTest, EachLineFollowsFromTheOneAboveIt) {
   EXPECT_EQ(at(1, Column::Number), "0.75");
   EXPECT_EQ(at(1, Column::Gives), "8.0000");
   EXPECT_EQ(at(2, Column::Gives), "560 kcal");
-  EXPECT_EQ(at(3, Column::Gives), "840 to 1,120 kcal");
+  EXPECT_EQ(at(3, Column::Gives), "840 to 1120 kcal");
   EXPECT_EQ(at(5, Column::Number), "3");
-  EXPECT_EQ(at(6, Column::Gives), "2,520 to 3,360 kcal");
+  EXPECT_EQ(at(6, Column::Gives), "2520 to 3360 kcal");
 }
 
 TEST_F(EnergyModelTest, WithoutAMassNothingIsWorkedOut) {

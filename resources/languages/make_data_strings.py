@@ -1,0 +1,111 @@
+#!/usr/bin/env python3
+# SPDX-FileCopyrightText: 2026 The Tarebowl authors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Writes data_strings.h: what the window says in words that stand in the data compiled into the program (names of
+nutrients, cautions) or in errors of the collection's file, so that Qt Linguist finds them. Run it when those change;
+a test says when it was forgotten."""
+import json
+import pathlib
+
+HERE = pathlib.Path(__file__).parent
+DATA = HERE.parent / "data"
+
+# Fixed words of core/store, as StoreError::detail() has them.
+STORE = [
+    "there is no such file",
+    "is there already",
+    "is a folder, not a collection",
+    "is no regular file",
+    "is empty",
+    "is no collection of Tarebowl",
+    "is a database of another program",
+    "is damaged",
+    "is damaged: it ends in its header",
+    "cannot be read",
+    "cannot be written",
+    "cannot be made here",
+    "the file or its folder cannot be written",
+    "was written by a newer Tarebowl; nothing was changed",
+    "was written by a newer Tarebowl; nothing was copied",
+    "nothing of a collection can be found in it",
+    "was written by an older Tarebowl and is open for reading only; copy it where it can be written and open the copy",
+    "is being written by another window or command",
+    "cannot be written: the disk is full",
+    "cannot be read or written: the disk reports an error",
+    "the change breaks a rule of the collection",
+    "the collection could not be read or written",
+    "was moved, deleted or replaced while it was open; nothing was written. Put it back where it was, or open it anew",
+    "daily",
+    "before-upgrade",
+    "before-restore",
+]
+
+# Words of the pages that core/exchange writes for the kitchen (prep_sheet_html.cpp, prep_sheet_words.cpp).
+PAGES = [
+    "{} animal",
+    "{} animals",
+    ", {} g in all",
+    ", a new diet is phased in: day {} of {}",
+    "To weigh",
+    "Food",
+    "Preparation",
+    "Weighed, g",
+    " (swapped in)",
+    " (not in stock)",
+    "{} (not in the collection)",
+    "{} piece ({})",
+    "{} pieces ({})",
+    "Without weighing, for each animal: {} … {} g {} ({}){}",
+    "bowl",
+    "treat",
+    "training-reward",
+    "enrichment",
+    "browse",
+    "The kitchen needs",
+    "In the bowls",
+    "Raw, bought",
+    "Bowls",
+    "raw: {} {}",
+    "? raw amount unknown: no cooking yield",
+    "{} as bought",
+    "Out of the freezer today, for tomorrow",
+    "Feed well today: live food of tomorrow",
+    "No bowl for {}: {}.",
+    "no diet is in force",
+    "nobody knows how many animals it has",
+    "it has no animal on this day",
+    "nothing is planned for this day",
+    "Cautions",
+    "Always",
+    "Gloves on; washed hands are not enough.",
+    "One bowl, one animal or group, with its label.",
+    "Bowls and tools stay in their section.",
+    "Leftovers never come back into the prep room: they are weighed where dirty bowls go.",
+    "Tare the empty bowl before each food.",
+    "Bowl labels",
+    "Invented sample: not for feeding.",
+    "INVENTED SAMPLE: animals, masses, products and decisions on this sheet are made up. Not for feeding.",
+    "Tarebowl supports, and does not replace, a qualified nutritionist and a licensed vet; local rules on feeding,\nhygiene, live prey and "
+    "medicines come first. Published requirements of a model species are a starting point.\n",
+]
+
+
+def quoted(text):
+    return '"' + text.replace("\\", "\\\\").replace('"', '\\"').replace("\n", "\\n") + '"'
+
+
+def text():
+    nutrients = json.loads((DATA / "nutrients.json").read_text(encoding="utf-8"))["nutrients"]
+    cautions = json.loads((DATA / "cautions.json").read_text(encoding="utf-8"))["cautions"]
+    lines = [("Nutrients", one["name"]) for one in nutrients]
+    for one in cautions:
+        lines += [("Cautions", one[part]) for part in ("reason", "advice") if one.get(part)]
+    lines += [("Store", words) for words in STORE]
+    lines += [("Pages", words) for words in PAGES]
+    head = "// SPDX-FileCopyrightText: 2026 The Tarebowl authors\n// SPDX-License-Identifier: GPL-3.0-or-later\n#pragma once\n\n"
+    head += "// Written by make_data_strings.py for Qt Linguist; nothing includes it.\n// clang-format off\n"
+    return head + "".join(f"QT_TRANSLATE_NOOP({quoted(context)}, {quoted(words)})\n" for context, words in dict.fromkeys(lines))
+
+
+if __name__ == "__main__":
+    (HERE / "data_strings.h").write_text(text(), encoding="utf-8")
