@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands.h"
 
+#include "app/adapt_command.h"
 #include "app/animal_commands.h"
 #include "app/balance_command.h"
 #include "app/calcium_command.h"
@@ -62,6 +63,7 @@ void defineCommands(CLI::App& app, Run& chosen) {
   defineFaeces(app, chosen);
   defineRotate(app, chosen);
   defineKeptRotations(app, chosen);
+  defineAdapt(app, chosen);
   defineExplore(app, chosen);
   defineCalcium(app, chosen);
   defineLookBack(app, chosen);

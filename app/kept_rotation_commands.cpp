@@ -5,6 +5,7 @@
 #include "app/author.h"
 #include "app/command_line.h"
 #include "app/json_text.h"
+#include "app/kept_rotation.h"
 #include "app/open_collection.h"
 #include "app/options.h"
 #include "app/rotation_status.h"
@@ -77,17 +78,10 @@ int listRotations(const RotationsWords& words, const Collection& collection, con
   return kDone;
 }
 
-RotationOnDesk rotationOf(const Collection& collection, long long number, quantity::Date day) {
-  auto found = transfer::readRotation(collection, store::RotationId{number}, day);
-  if (!found)
-    throw UsageError(fmt::format("--rotation: there is no rotation {} (see tarebowl rotations)", number));
-  return std::move(*found);
-}
-
 int showRotations(const RotationsWords& words, const Streams& streams) {
   const Collection collection = openForReading(words.collection);
   if (!words.rotation) return listRotations(words, collection, streams);
-  const RotationOnDesk rotation = rotationOf(collection, *words.rotation, dayOf(std::nullopt));
+  const RotationOnDesk rotation = keptRotationOf(collection, *words.rotation, dayOf(std::nullopt));
   const diet::RotationProblem& problem = rotation.desk.problem;
   if (words.asKept)
     streams.out << exchange::writeKeptRotation({rotation.kept.record, problem.base.invented});
@@ -110,7 +104,7 @@ struct ReplanWords {
 int replan(const ReplanWords& words, const Streams& streams) {
   Collection collection = openForWriting(words.collection);
   const quantity::Date from = dayOf(words.day);
-  RotationOnDesk rotation = rotationOf(collection, words.rotation, from);
+  RotationOnDesk rotation = keptRotationOf(collection, words.rotation, from);
   const diet::KeptRotation& kept = rotation.kept.record;
   if (from > kept.until)
     throw UsageError(

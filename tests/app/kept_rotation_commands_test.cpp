@@ -99,5 +99,80 @@ TEST(KeptRotationCommands, DaysThatAreOverStayWhenTheRestIsPlannedAnew) {
   EXPECT_THAT(late.err, HasSubstr("no day of it is left to plan"));
 }
 
+/// What the foxes are given of a food on a day of their rotation, by the day's place.
+double gramsOf(const std::string& collection, const std::string& number, std::size_t day,
+               const std::string& food) {
+  const json plan = json::parse(tarebowl({"rotations", collection, "--rotation", number}).out);
+  const json& grams = plan.at("days").at(day).at("grams");
+  return grams.contains(food) ? grams.at(food).get<double>() : 0.0;
+}
+
+/// A food that is fed on the first day.
+std::string aFoodOfMonday(const std::string& collection, const std::string& number) {
+  const json plan = json::parse(tarebowl({"rotations", collection, "--rotation", number}).out);
+  return plan.at("days").at(0).at("grams").items().begin().key();
+}
+
+TEST(KeptRotationCommands, AFoodIsMovedToAnotherDayAndStaysThere) {
+  const std::string collection = brackenmere();
+  ASSERT_EQ(keepAWeek(collection).status, 0);
+  const std::string number = std::to_string(foxes(collection)[0].at("rotation").get<int>());
+  const std::string food = aFoodOfMonday(collection, number);
+  const double grams = gramsOf(collection, number, 0, food);
+  const Outcome moved = tarebowl({"adapt", collection, "--rotation", number, "--food", food, "--day",
+                                  "2026-11-30", "--to", "2026-12-01", "--today", "2026-11-29"});
+  EXPECT_LE(moved.status, 1) << moved.err;
+  EXPECT_EQ(gramsOf(collection, number, 0, food), 0.0);
+  EXPECT_EQ(gramsOf(collection, number, 1, food), grams);
+  const Outcome nothing = tarebowl({"adapt", collection, "--rotation", number, "--food", food, "--day",
+                                    "2026-11-30", "--to", "2026-12-01", "--today", "2026-11-29"});
+  EXPECT_EQ(nothing.status, 2);
+  EXPECT_THAT(nothing.err, HasSubstr("nothing to move"));
+}
+
+TEST(KeptRotationCommands, ACellIsGivenGramsLockedAndFree) {
+  const std::string collection = brackenmere();
+  ASSERT_EQ(keepAWeek(collection).status, 0);
+  const std::string number = std::to_string(foxes(collection)[0].at("rotation").get<int>());
+  const std::string food = aFoodOfMonday(collection, number);
+  const double other = gramsOf(collection, number, 0, food) + 1.0;
+  const auto adapt = [&](const std::vector<std::string>& words) {
+    std::vector<std::string> all{"adapt", collection, "--rotation", number,    "--food",
+                                 food,    "--day",    "2026-11-30", "--today", "2026-11-29"};
+    all.insert(all.end(), words.begin(), words.end());
+    return tarebowl(all);
+  };
+  EXPECT_LE(adapt({"--grams", std::to_string(other)}).status, 1);
+  EXPECT_EQ(gramsOf(collection, number, 0, food), other);
+  const auto locked = [&] {
+    const json kept = json::parse(tarebowl({"rotations", collection, "--rotation", number, "--as-kept"}).out);
+    return kept.dump().find("\"locked\":true") != std::string::npos;
+  };
+  EXPECT_TRUE(locked());
+  EXPECT_LE(adapt({"--free"}).status, 1);
+  EXPECT_FALSE(locked());
+  EXPECT_EQ(gramsOf(collection, number, 0, food), other) << "free, but as it was";
+  EXPECT_LE(adapt({"--lock"}).status, 1);
+  EXPECT_TRUE(locked());
+}
+
+TEST(KeptRotationCommands, WhatCannotBeAdaptedIsSaid) {
+  const std::string collection = brackenmere();
+  ASSERT_EQ(keepAWeek(collection).status, 0);
+  const std::string number = std::to_string(foxes(collection)[0].at("rotation").get<int>());
+  const std::string food = aFoodOfMonday(collection, number);
+  const auto refused = [&](const std::string& code, const std::string& day, const std::string& to) {
+    const Outcome outcome = tarebowl({"adapt", collection, "--rotation", number, "--food", code, "--day", day,
+                                      "--to", to, "--today", "2026-12-01"});
+    EXPECT_EQ(outcome.status, 2);
+    return outcome.err;
+  };
+  EXPECT_THAT(refused("no-such-food", "2026-12-01", "2026-12-02"), HasSubstr("not a food of the rotation"));
+  EXPECT_THAT(refused(food, "2026-12-01", "2026-12-09"), HasSubstr("from 2026-11-30 to 2026-12-06"));
+  EXPECT_THAT(refused(food, "2026-11-30", "2026-12-02"), HasSubstr("is over: what was fed stays"));
+  EXPECT_EQ(
+      tarebowl({"adapt", collection, "--rotation", number, "--food", food, "--day", "2026-11-30"}).status, 2);
+}
+
 }  // namespace
 }  // namespace tarebowl::app

@@ -41,7 +41,7 @@ std::optional<RotationId> nearest(const std::vector<RotationPlanner::Listed>& li
 }
 
 /// The cells that were laid down as they will be, before the rest has followed.
-void layDown(const LockedCells& locks, RotationView& view) {
+void layDown(const diet::LockedCells& locks, RotationView& view) {
   view.on.desk.problem.rules.locked = locks;
   const auto& foods = view.problem().base.foods;
   for (const diet::LockedCell& cell : locks) {
@@ -166,20 +166,22 @@ void RotationPlanner::plan(const std::string& rules, quantity::Date from) {
 void RotationPlanner::moveFood(std::size_t food, int from, int to) {
   if (!view_) return;
   const QString name = QString::fromStdString(view_->problem().base.foods.at(food).name);
-  adapt(locksWithFoodMoved(*view_, food, from, to),
+  adapt(diet::locksWithFoodMoved(view_->problem(), view_->on.days, food, from, to),
         tr("%1 from %2 to %3").arg(name, shortDay(view_->dateOf(from)), shortDay(view_->dateOf(to))));
 }
 
 void RotationPlanner::setGrams(std::size_t food, int day, quantity::Grams grams) {
   if (!view_) return;
   const QString name = QString::fromStdString(view_->problem().base.foods.at(food).name);
-  adapt(locksWithGrams(*view_, food, day, grams), tr("%1 on %2").arg(name, shortDay(view_->dateOf(day))));
+  adapt(diet::locksWithGrams(view_->problem(), food, day, grams),
+        tr("%1 on %2").arg(name, shortDay(view_->dateOf(day))));
 }
 
 void RotationPlanner::turnLock(std::size_t food, int day) {
   if (!view_ || view_->isOver(day) || view_->isAllowance(food)) return;
   const bool locked = view_->isLocked(day, food);
-  view_->on.desk.problem.rules.locked = locksWithCellTurned(*view_, food, day);
+  view_->on.desk.problem.rules.locked =
+      diet::locksWithCellTurned(view_->problem(), view_->on.days, food, day);
   emit viewChanged();
   const QString name = QString::fromStdString(view_->problem().base.foods.at(food).name);
   keep(transfer::keptRotation(view_->on.desk, transfer::planOf(view_->on),
@@ -187,7 +189,7 @@ void RotationPlanner::turnLock(std::size_t food, int day) {
        (locked ? tr("free %1 on %2") : tr("lock %1 on %2")).arg(name, shortDay(view_->dateOf(day))));
 }
 
-void RotationPlanner::adapt(const LockedCells& locks, const QString& what) {
+void RotationPlanner::adapt(const diet::LockedCells& locks, const QString& what) {
   if (locks == view_->problem().rules.locked) return;
   std::vector<diet::Diet> before = view_->on.days;
   layDown(locks, *view_);

@@ -69,7 +69,7 @@ class RotationPlanner : public QObject {
   void readList(std::optional<store::RotationId> toShow);
   void showNone();
   void readAgain();
-  void adapt(const LockedCells& locks, const QString& what);
+  void adapt(const diet::LockedCells& locks, const QString& what);
   /// How much is looked for, and the plan from before that is adapted; none: every day is planned anew.
   struct Effort {
     int tries = 0;

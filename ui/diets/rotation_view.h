@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/diet/rotation_locks.h"
 #include "core/diet/rotation_standing.h"
 #include "core/transfer/rotation_desk.h"
 
-#include <string>
+#include <cstddef>
 
 namespace tarebowl::ui {
 
@@ -22,22 +23,14 @@ struct RotationView {
     return on.days.at(static_cast<std::size_t>(day)).at(food);
   }
   /// It was fed: nothing of it can be planned any more.
-  [[nodiscard]] bool isOver(int day) const;
-  [[nodiscard]] bool isLocked(int day, std::size_t food) const;
+  [[nodiscard]] bool isOver(int day) const { return diet::isOver(problem().rules, day); }
+  [[nodiscard]] bool isLocked(int day, std::size_t food) const {
+    return diet::isLocked(problem(), day, food);
+  }
   /// Given unweighed, at each feeding: not planned by the day.
   [[nodiscard]] bool isAllowance(std::size_t food) const {
     return on.desk.places.at(food).allowance.has_value();
   }
 };
-
-/// Cells that a hand has laid down, in the order in which it did.
-using LockedCells = std::vector<diet::LockedCell>;
-
-/// The locks once a food has gone from one day to another, or to a number of grams, or once a cell is locked
-/// as it is or free again. What is over stays: then they are as they were.
-[[nodiscard]] LockedCells locksWithFoodMoved(const RotationView& view, std::size_t food, int from, int to);
-[[nodiscard]] LockedCells locksWithGrams(const RotationView& view, std::size_t food, int day,
-                                         quantity::Grams grams);
-[[nodiscard]] LockedCells locksWithCellTurned(const RotationView& view, std::size_t food, int day);
 
 }  // namespace tarebowl::ui

@@ -19,45 +19,12 @@
 namespace tarebowl::ui {
 namespace {
 
-using diet::LockedCell;
-using quantity::Grams;
-using ::testing::ElementsAre;
 using ::testing::HasSubstr;
-using ::testing::IsEmpty;
-
-constexpr std::size_t kKale = 0;
-constexpr std::size_t kCrickets = 1;
 
 RotationView withMondayFed() {
   RotationView view = exampleRotation();
   view.on.desk.problem.rules.fed = {{.day = 0, .fed = view.on.days[0], .eaten = {}}};
   return view;
-}
-
-TEST(RotationView, AFoodThatIsMovedIsLockedWhereItCameFromAndWhereItGoes) {
-  const RotationView view = exampleRotation();
-  EXPECT_THAT(locksWithFoodMoved(view, kCrickets, 0, 1),
-              ElementsAre(LockedCell{0, "crickets", Grams(0)}, LockedCell{1, "crickets", Grams(12)}));
-  EXPECT_THAT(locksWithFoodMoved(view, kCrickets, 1, 2), IsEmpty()) << "there is nothing to move";
-  EXPECT_THAT(locksWithFoodMoved(view, kKale, 1, 1), IsEmpty());
-}
-
-TEST(RotationView, WhatIsOverIsNotMoved) {
-  const RotationView view = withMondayFed();
-  EXPECT_TRUE(view.isOver(0));
-  EXPECT_THAT(locksWithFoodMoved(view, kCrickets, 0, 1), IsEmpty());
-  EXPECT_THAT(locksWithFoodMoved(view, kCrickets, 2, 0), IsEmpty());
-  EXPECT_THAT(locksWithGrams(view, kKale, 0, Grams(9)), IsEmpty());
-  EXPECT_THAT(locksWithCellTurned(view, kKale, 0), IsEmpty());
-}
-
-TEST(RotationView, ACellIsLockedAsItIsAndSetFreeAgain) {
-  RotationView view = exampleRotation();
-  view.on.desk.problem.rules.locked = locksWithCellTurned(view, kKale, 2);
-  EXPECT_THAT(view.problem().rules.locked, ElementsAre(LockedCell{2, "kale", Grams(4)}));
-  EXPECT_TRUE(view.isLocked(2, kKale));
-  EXPECT_THAT(locksWithGrams(view, kKale, 2, Grams(7)), ElementsAre(LockedCell{2, "kale", Grams(7)}));
-  EXPECT_THAT(locksWithCellTurned(view, kKale, 2), IsEmpty());
 }
 
 class CalendarModel : public ::testing::Test {
