@@ -124,7 +124,7 @@ void MassChart::addLine(std::size_t line) {
   const QColor inks[] = {theme.marker, theme.bar, theme.secondBar, theme.met, theme.over, theme.lacking};
   const QColor ink = inks[line % std::size(inks)];
   auto* series = new QLineSeries;
-  series->setName(state_.lines[line].name);
+  series->setName(state_.lines[line].name.toHtmlEscaped());  // the legend reads markup
   series->setPen(QPen(ink, 1.8, kStyles[line % std::size(kStyles)]));
   series->setPointsVisible(true);
   for (const MassPoint& point : state_.lines[line].points) {

@@ -25,6 +25,7 @@
 #include "ui/shared/days.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
+#include "ui/shared/plain_words.h"
 #include "ui/today/today_room.h"
 
 #include <QApplication>
@@ -61,6 +62,7 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       kitchen_(new KitchenRoom(*collection_, dialogs, today)),
       intake_(new IntakeRoom(*collection_, dialogs, today)),
       health_(new HealthRoom(*collection_, std::move(dialogs), today)) {
+  qApp->installEventFilter(new PlainWords(this));
   setWindowIcon(programIcon());
   addRoom(kTodayNumber, tr("Today"), QStringLiteral("today"), *today_);
   addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);

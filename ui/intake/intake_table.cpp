@@ -3,6 +3,7 @@
 #include "ui/intake/intake_table.h"
 
 #include "ui/intake/intake_text.h"
+#include "ui/shared/table_copy.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -95,7 +96,7 @@ QString intakeTableToCopy(const transfer::IntakeTrend& trend, const DaySpan& spa
     QStringList cells;
     for (const Cell& cell : row) {
       const auto* words = std::get_if<std::string>(&cell);
-      cells << (words != nullptr ? QString::fromStdString(*words)
+      cells << (words != nullptr ? copiedCell(QString::fromStdString(*words))
                                  : QString::fromStdString(exchange::numberText(std::get<double>(cell))));
     }
     text += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');

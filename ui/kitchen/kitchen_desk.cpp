@@ -13,7 +13,10 @@ KitchenDesk::KitchenDesk(OpenCollection& collection, Clock today, QObject* paren
     : QObject(parent), collection_(collection), today_(std::move(today)), day_(today_()) {
   connect(&collection_, &OpenCollection::opened, this, &KitchenDesk::startAnew);
   connect(&collection_, &OpenCollection::outdated, this, &KitchenDesk::refresh);
-  connect(&collection_, &OpenCollection::refused, this, [this] { reading_ = false; });
+  connect(&collection_, &OpenCollection::refused, this, [this] {
+    reading_ = false;
+    writing_ = 0;
+  });
   connect(&collection_, &OpenCollection::written, this, [this](const QObject* by) {
     if (by != this) refresh();
   });
@@ -23,6 +26,7 @@ void KitchenDesk::startAnew() {
   day_ = today_();
   task_ = Task::WeighIn;
   section_.clear();
+  writing_ = 0;
   sheet_.reset();
   place_.reset();
   refresh();
@@ -58,10 +62,14 @@ void KitchenDesk::setInSight(bool inSight) {
 void KitchenDesk::read() {
   reading_ = true;
   old_ = false;
+  const bool isOfAnother = !sheet_ || sheet_->sheet.section != section_ || sheet_->sheet.day != day_;
+  if (isOfAnother) emit placeChanged();  // nothing of it is on the scale any more
   collection_.ask([section = section_, day = day_](
                       store::Collection& collection) { return readKitchenSheet(collection, section, day); },
                   [this, section = section_, day = day_](KitchenSheet sheet) {
-                    if (section == section_ && day == day_) take(std::move(sheet));
+                    if (section != section_ || day != day_) return;
+                    take(std::move(sheet));
+                    emit settled();
                   });
 }
 

@@ -27,6 +27,8 @@ class KitchenDesk : public QObject {
   [[nodiscard]] quantity::Date day() const { return day_; }
   [[nodiscard]] const std::optional<KitchenSheet>& sheet() const { return sheet_; }
   [[nodiscard]] bool isReading() const { return reading_; }
+  /// What is on the scale is about to change: the sheet is not there yet, or a weight is being written.
+  [[nodiscard]] bool isUnsettled() const { return writing_ > 0 || (reading_ && item() == nullptr); }
 
   /// What is weighed: what goes into the bowls, or what came back in them.
   enum class Task { WeighIn, Leftovers };
@@ -90,6 +92,8 @@ class KitchenDesk : public QObject {
   void sheetChanged();
   void placeChanged();
   void taskChanged();
+  /// What was asked for has been answered, and the line that comes next is on the scale.
+  void settled();
   /// Something was written: where a first entry of somebody else was there, that is told.
   void weighed(bool second);
 
@@ -112,6 +116,7 @@ class KitchenDesk : public QObject {
   std::optional<KitchenSheet> sheet_;
   std::optional<SheetLine> place_;
   bool reading_ = false;
+  int writing_ = 0;  ///< writes that are not answered yet
   bool inSight_ = false;
   bool old_ = false;  ///< something was written since it was read
 };

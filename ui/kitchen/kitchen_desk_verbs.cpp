@@ -28,6 +28,7 @@ void KitchenDesk::write(Work work, Then then) {
     store::Kept kept = store::Kept::First;
     KitchenSheet sheet{};
   };
+  ++writing_;
   collection_.ask(
       [work = std::move(work), author = collection_.author(), section = section_,
        day = day_](store::Collection& collection) {
@@ -36,12 +37,14 @@ void KitchenDesk::write(Work work, Then then) {
         return written;
       },
       [this, then, section = section_, day = day_](Written written) {
+        writing_ = std::max(0, writing_ - 1);
         if (section == section_ && day == day_) {
           take(std::move(written.sheet));
           if (then == Then::GoOn) goOn();
         }
         if (then == Then::GoOn) emit weighed(written.kept == store::Kept::Second);
         emit collection_.written(this);
+        emit settled();
       });
 }
 

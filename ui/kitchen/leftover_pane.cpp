@@ -3,6 +3,7 @@
 #include "ui/kitchen/leftover_pane.h"
 
 #include "ui/kitchen/big_type.h"
+#include "ui/kitchen/keys_ahead.h"
 #include "ui/kitchen/kitchen_text.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/format.h"
@@ -43,6 +44,7 @@ LeftoverPane::LeftoverPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent
   connect(field_, &QLineEdit::textEdited, message_, &QWidget::hide);
   connect(field_, &QLineEdit::returnPressed, this, &LeftoverPane::finish);
   field_->installEventFilter(this);
+  new KeysAhead(desk_, *field_);
   showPlace();
 }
 
@@ -94,7 +96,8 @@ void LeftoverPane::addWord(QHBoxLayout& row, const QString& word, int key) {
 void LeftoverPane::showPlace() {
   const intake::BowlItem* item = desk_.item();
   const bool isOpened = item != nullptr && desk_.bowl()->opened;
-  field_->setEnabled(isOpened && !desk_.collection().isReadOnly());
+  const bool takesEntries = isOpened && !desk_.collection().isReadOnly();
+  field_->setEnabled(takesEntries || desk_.isUnsettled());  // hands may be faster than the disk
   const std::optional<intake::ItemKey> now =
       item != nullptr ? std::optional(intake::ItemKey{desk_.bowl()->bowl.key, item->item}) : std::nullopt;
   if (now != shown_) {
@@ -102,8 +105,9 @@ void LeftoverPane::showPlace() {
     message_->hide();
   }
   shown_ = now;
-  food_->setText(item != nullptr ? foodText(desk_.sheet()->foodOf(item->food))
-                                 : tr("No bowl on this sheet."));
+  food_->setText(item != nullptr     ? foodText(desk_.sheet()->foodOf(item->food))
+                 : desk_.isReading() ? tr("Reading the sheet…")
+                                     : tr("No bowl on this sheet."));
   offered_->clear();
   if (item == nullptr) return;
   const intake::KitchenFood food = desk_.sheet()->foodOf(item->food);
@@ -145,8 +149,13 @@ void LeftoverPane::finish() {
   note({LeftoverKind::Weighed, left, {}});
 }
 
+/// Not while the entry before is written: it would be one of the same food.
+bool LeftoverPane::mayNote() const {
+  return desk_.item() != nullptr && field_->isEnabled() && !desk_.isUnsettled();
+}
+
 void LeftoverPane::note(const KitchenDesk::LeftInBowl& what) {
-  if (desk_.item() == nullptr || !field_->isEnabled()) return;
+  if (!mayNote()) return;
   if (desk_.item()->leftovers.empty()) return desk_.noteLeft(what);
   reason_.ask(tr("%1 is written already. Why is it put right? Both are kept.")
                   .arg(leftText(*desk_.item(), desk_.sheet()->foodOf(desk_.item()->food))),
@@ -163,7 +172,7 @@ void LeftoverPane::noteLost(LeftoverKind kind) {
 }
 
 void LeftoverPane::noteTogether() {
-  if (desk_.item() == nullptr || !field_->isEnabled()) return;
+  if (!mayNote()) return;
   const auto left = typed();
   if (!left)
     return say(thousandsAdviceOr(field_->text(), tr("Type the grams of all foods together, then M.")));

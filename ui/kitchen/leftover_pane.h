@@ -41,6 +41,7 @@ class LeftoverPane : public QFrame {
   void finish();
   void say(const QString& text);
   bool sayByLetter(int key);
+  [[nodiscard]] bool mayNote() const;
   void note(const KitchenDesk::LeftInBowl& what);
   void noteLost(intake::LeftoverKind kind);
   void noteTogether();

@@ -3,6 +3,7 @@
 #include "ui/kitchen/weigh_pane.h"
 
 #include "ui/kitchen/big_type.h"
+#include "ui/kitchen/keys_ahead.h"
 #include "ui/kitchen/kitchen_text.h"
 #include "ui/kitchen/tolerance_bar.h"
 #include "ui/shared/banner.h"
@@ -47,6 +48,7 @@ WeighPane::WeighPane(KitchenDesk& desk, ReasonBar& reason, QWidget* parent)
   connect(field_, &QLineEdit::textEdited, this, &WeighPane::showTyped);
   connect(field_, &QLineEdit::returnPressed, this, &WeighPane::finish);
   field_->installEventFilter(this);
+  new KeysAhead(desk_, *field_);
   showPlace();
 }
 
@@ -100,9 +102,10 @@ void WeighPane::build() {
 
 void WeighPane::showPlace() {
   const intake::BowlItem* item = desk_.item();
-  field_->setEnabled(item != nullptr && !desk_.collection().isReadOnly());
-  missing_->setEnabled(field_->isEnabled());
-  lot_->setEnabled(field_->isEnabled());
+  const bool mayWeigh = item != nullptr && !desk_.collection().isReadOnly();
+  field_->setEnabled(mayWeigh || desk_.isUnsettled());  // hands may be faster than the disk
+  missing_->setEnabled(mayWeigh);
+  lot_->setEnabled(mayWeigh);
   lot_->setVisible(item != nullptr);
   const std::optional<intake::ItemKey> now =
       item != nullptr ? std::optional(intake::ItemKey{desk_.bowl()->bowl.key, item->item}) : std::nullopt;
@@ -166,7 +169,7 @@ void WeighPane::say(const QString& text) {
 }
 
 void WeighPane::finish() {
-  if (desk_.item() == nullptr) return;
+  if (desk_.item() == nullptr || desk_.isUnsettled()) return;
   if (field_->text().trimmed().isEmpty()) return desk_.goOn();
   const auto actual = typedGrams(field_->text());
   if (!actual)

@@ -339,6 +339,81 @@ TEST_F(KitchenRoomTest, EEstimatesAPartOfWhatIsLeftTogetherByEye) {
   EXPECT_EQ(onScale(), "tenrecs crickets") << "the next food of the bowl";
 }
 
+TEST_F(KitchenRoomTest, AWeightTypedWhileTheSheetIsReadStandsWholeWhenItIsThere) {
+  room.desk().showSection(QStringLiteral("Reptiles"));
+  settle();
+  room.desk().showSection(QStringLiteral("Small Mammals"));
+  field().setFocus();
+  ASSERT_EQ(QApplication::focusWidget(), &field());
+  QTest::keyClicks(&field(), QStringLiteral("10.1"));
+  EXPECT_EQ(room.desk().item(), nullptr) << "nothing is on the scale yet";
+  settle();
+  EXPECT_EQ(onScale(), "mice kale");
+  EXPECT_EQ(field().text(), QStringLiteral("10.1"));
+}
+
+TEST_F(KitchenRoomTest, AWeightTypedWhileTheDayIsChangedIsNotCutInTwo) {
+  room.desk().showDay(quantity::Date(std::chrono::sys_days(kitchenDay()) + std::chrono::days(1)));
+  QTest::keyClicks(&field(), QStringLiteral("34"));
+  settle();
+  QTest::keyClicks(&field(), QStringLiteral("8"));
+  EXPECT_EQ(field().text(), QStringLiteral("348"));
+}
+
+TEST_F(KitchenRoomTest, EnterKeepsNothingOfAFoodThatNobodyHasSeen) {
+  room.desk().showSection(QStringLiteral("Reptiles"));
+  settle();
+  room.desk().showSection(QStringLiteral("Small Mammals"));
+  field().setFocus();
+  QTest::keyClicks(&field(), QStringLiteral("10"));
+  press(Qt::Key_Return);
+  settle();
+  EXPECT_EQ(field().text(), QStringLiteral("10")) << "it stands beside the food, and waits for Enter";
+  const store::Collection opened = store::Collection::open(example.file(), "2026-11-25T06:00:00Z");
+  EXPECT_TRUE(store::bowlsOfDay(opened, kitchenDay()).empty());
+}
+
+TEST_F(KitchenRoomTest, AHandFasterThanTheDiskWeighsTheWholeSheetIn) {
+  for (const char* weight : {"10", "20.1", "6"}) {
+    QTest::keyClicks(&field(), QString::fromLatin1(weight));
+    press(Qt::Key_Return);
+  }
+  settle();
+  EXPECT_EQ(weighed("mice", 0), 10);
+  EXPECT_EQ(weighed("tenrecs", 0), 20.1);
+  EXPECT_EQ(weighed("tenrecs", 1), 6);
+}
+
+TEST_F(KitchenRoomTest, EnterTwiceIsOneWeight) {
+  QTest::keyClicks(&field(), QStringLiteral("10"));
+  press(Qt::Key_Return);
+  press(Qt::Key_Return);
+  settle();
+  EXPECT_EQ(example.bowl("mice").items.at(0).weighings.size(), 1U);
+}
+
+TEST_F(KitchenRoomTest, EnterTypedAheadKeepsNoWeightThatIsAskedAbout) {
+  QTest::keyClicks(&field(), QStringLiteral("10"));
+  press(Qt::Key_Return);
+  QTest::keyClicks(&field(), QStringLiteral("200"));  // 20 g are planned
+  press(Qt::Key_Return);
+  press(Qt::Key_Return);
+  settle();
+  EXPECT_EQ(onScale(), "tenrecs kale");
+  EXPECT_TRUE(asks());
+  EXPECT_TRUE(example.bowl("tenrecs").items.at(0).weighings.empty());
+}
+
+TEST_F(LeftoversTest, LettersFasterThanTheDiskSayWhatWasLeftOfOneFoodEach) {
+  for (const Qt::Key letter : {Qt::Key_A, Qt::Key_N}) QTest::keyClick(&left(), letter);
+  QTest::keyClicks(&left(), QStringLiteral("1.5"));
+  settle();
+  EXPECT_EQ(leftovers("mice", 0).at(0).kind, intake::LeftoverKind::AllEaten);
+  EXPECT_EQ(leftovers("mice", 0).size(), 1U);
+  EXPECT_EQ(leftovers("tenrecs", 0).at(0).kind, intake::LeftoverKind::NotWeighed);
+  EXPECT_EQ(left().text(), QStringLiteral("1.5"));
+}
+
 TEST_F(KitchenRoomTest, EveryControlHasAName) {
   expectNamedControls(room);
 }

@@ -19,5 +19,17 @@ TEST(CopiedTable, IsTabSeparatedWithItsHeaders) {
   EXPECT_EQ(tabSeparated(model).toStdString(), "food\tg\nKale\t2\nEgg with tab\t?\n");
 }
 
+TEST(CopiedTable, RunsNothingInASpreadsheet) {
+  for (const char* name :
+       {"=1+1", "@SUM(A1)", "+cmd|' /C calc'!A0", "-2+3+cmd|' /C calc'!A0", " =1+1", "+3 (=A1)"})
+    EXPECT_EQ(copiedCell(QString::fromUtf8(name)).toStdString(), std::string("'") + name);
+  EXPECT_EQ(copiedCell(QStringLiteral("kale\r=1+1")).toStdString(), "kale =1+1") << "no cell of its own";
+}
+
+TEST(CopiedTable, AmountsStayNumbers) {
+  for (const char* amount : {"-0.4", "-0.4 g", "+3 %", "1,200.5 kcal", "kale"})
+    EXPECT_EQ(copiedCell(QString::fromUtf8(amount)).toStdString(), amount);
+}
+
 }  // namespace
 }  // namespace tarebowl::ui
