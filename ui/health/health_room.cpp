@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/health/health_room.h"
 
+#include "core/health/attachment_path.h"
 #include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/health/health_page_file.h"
@@ -12,6 +13,7 @@
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
 #include "ui/shared/number_field.h"
+#include "ui/shared/paths.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/room_actions.h"
 
@@ -252,6 +254,7 @@ void HealthRoom::wire() {
   connect(desk_, &HealthDesk::kept, banner_, &QLabel::hide);
   connect(patients_, &QListWidget::currentRowChanged, desk_, &HealthDesk::show);
   connect(form_, &ObservationForm::keepWanted, this, &HealthRoom::keep);
+  connect(form_, &ObservationForm::fileWanted, this, &HealthRoom::chooseFile);
   connect(seen_, &QAbstractItemView::activated, this,
           [this](const QModelIndex& index) { lookBackFromRow(index.row()); });
   connect(seen_, &QAbstractItemView::clicked, this,
@@ -328,6 +331,19 @@ void HealthRoom::showPageButton() {
 
 void HealthRoom::writeDown() {
   form_->setFocus();
+}
+
+void HealthRoom::chooseFile() {
+  if (!collection_.file() || !dialogs_.attachmentToOpen) return;
+  const std::filesystem::path folder = collection_.file()->file.parent_path();
+  const auto file = dialogs_.attachmentToOpen(this, folder);
+  if (!file) return;
+  if (const auto path = health::attachmentPath(folder, *file))
+    return form_->takeFile(QString::fromStdString(*path));
+  form_->complain(
+      tr("“%1” cannot be named beside the collection: put it into %2, under a name without : and \\, "
+         "and choose it there.")
+          .arg(toText(file->filename()), toText(folder)));
 }
 
 void HealthRoom::lookBackFromRow(int row) {

@@ -60,6 +60,7 @@ class HealthRoom : public Room {
   void showLookBack();
   void lookBackFromRow(int row);
   void askAgain();
+  void chooseFile();
   void keep(bool confirmed);
   void writePage();
   void showPageButton();

@@ -53,6 +53,7 @@ ObservationForm::ObservationForm(QWidget* parent)
       high_(makeField(tr("Lab's range, high"), tr("to"), 60)),
       note_(makeField(tr("Note"), tr("note"), 0)),
       file_(makeField(tr("File beside the collection"), tr("attached file"), 0)),
+      choose_(new QPushButton(tr("Choose…"))),
       keep_(new QPushButton(tr("Keep"))),
       keepAnyway_(new QPushButton(tr("Keep as it is"))),
       words_(new QLabel) {
@@ -75,6 +76,9 @@ ObservationForm::ObservationForm(QWidget* parent)
   connect(keepAnyway_, &QPushButton::clicked, this, [this] { emit keepWanted(true); });
   for (QLineEdit* field : {time_, score_, value_, low_, high_, note_, file_})
     connect(field, &QLineEdit::returnPressed, keep_, &QPushButton::click);
+  choose_->setAccessibleName(tr("Choose a file beside the collection"));
+  choose_->setToolTip(tr("A picture or report that lies in the collection's folder"));
+  connect(choose_, &QPushButton::clicked, this, &ObservationForm::fileWanted);
   setFocusProxy(kind_);
   showKind();
 }
@@ -91,6 +95,7 @@ void ObservationForm::build() {
   auto* third = new QHBoxLayout;
   third->addWidget(note_, 2);
   third->addWidget(file_, 1);
+  third->addWidget(choose_);
   auto* last = new QHBoxLayout;
   last->addWidget(keep_);
   last->addWidget(keepAnyway_);
@@ -111,6 +116,12 @@ void ObservationForm::showKind() {
 
 void ObservationForm::setToday(quantity::Date today) {
   day_->setDate(toQDate(today));
+}
+
+void ObservationForm::takeFile(const QString& path) {
+  file_->setText(path);
+  words_->hide();
+  file_->setFocus();
 }
 
 void ObservationForm::complain(const QString& what) const {

@@ -29,17 +29,21 @@ class ObservationForm : public QFrame {
   [[nodiscard]] std::optional<health::Observation> observation() const;
   /// Asks whether it is to be kept as it is.
   void question(const QString& why);
+  /// A file that was chosen, by its path from the collection's folder.
+  void takeFile(const QString& path);
+  /// What is the matter with what was chosen or typed.
+  void complain(const QString& what) const;
   void clear();
 
  signals:
   void keepWanted(bool confirmed);
+  void fileWanted();
 
  private:
   void build();
   void showKind();
   [[nodiscard]] bool readScore(health::Observation& seen) const;
   [[nodiscard]] bool readBlood(health::Observation& seen) const;
-  void complain(const QString& what) const;
 
   QComboBox* kind_;
   QDateEdit* day_;
@@ -54,6 +58,7 @@ class ObservationForm : public QFrame {
   QLineEdit* high_;
   QLineEdit* note_;
   QLineEdit* file_;
+  QPushButton* choose_;
   QPushButton* keep_;
   QPushButton* keepAnyway_;
   QLabel* words_;

@@ -6,10 +6,14 @@
 #include "ui/shared/paths.h"
 
 #include <QCoreApplication>
+#include <QDialog>
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QPlainTextEdit>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 namespace tarebowl::ui {
 namespace {
@@ -85,6 +89,11 @@ std::optional<std::filesystem::path> askForSheet(QWidget* parent, const std::fil
   return chosen(name);
 }
 
+std::optional<std::filesystem::path> askForAttachment(QWidget* parent, const std::filesystem::path& start) {
+  return chosen(QFileDialog::getOpenFileName(parent, Ask::tr("A picture or report beside the collection"),
+                                             toText(start), Ask::tr("All files (*)")));
+}
+
 UnsavedAnswer askAboutChanges(QWidget* parent, const QString& title) {
   QMessageBox box(QMessageBox::Question, Ask::tr("Not saved"),
                   Ask::tr("%1 has changes that are not saved.").arg(title),
@@ -122,18 +131,31 @@ DamageAnswer askAboutDamage(QWidget* parent, const QString& why, const QString& 
   return DamageAnswer::Leave;
 }
 
+/// It may be long: what a salvage lost has a line for each table.
 void tellInBox(QWidget* parent, const QString& title, const QString& text) {
-  QMessageBox box(QMessageBox::Information, title, text, QMessageBox::Ok, parent);
-  box.setTextFormat(Qt::PlainText);
+  QDialog box(parent);
+  box.setWindowTitle(title);
+  auto* words = new QPlainTextEdit(text);
+  words->setReadOnly(true);
+  words->setAccessibleName(title);
+  words->setTabChangesFocus(true);
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok);
+  QObject::connect(buttons, &QDialogButtonBox::accepted, &box, &QDialog::accept);
+  auto* layout = new QVBoxLayout(&box);
+  layout->addWidget(words);
+  layout->addWidget(buttons);
+  constexpr QSize kOnTheSmallestScreen{680, 460};
+  box.resize(kOnTheSmallestScreen);
+  buttons->button(QDialogButtonBox::Ok)->setFocus();
   box.exec();
 }
 
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen,           askToSave,     askAboutChanges, askForCollection,
-          askForNewCollection, askForTable,   askForMapping,   askForNewMapping,
-          askForSheet,         printByDialog, askAboutDamage,  tellInBox};
+  return {askToOpen,      askToSave,     askAboutChanges,  askForCollection, askForNewCollection,
+          askForTable,    askForMapping, askForNewMapping, askForSheet,      printByDialog,
+          askAboutDamage, tellInBox,     askForAttachment};
 }
 
 }  // namespace tarebowl::ui

@@ -40,6 +40,8 @@ struct Dialogs {
       damagedCollection{};
   /// Something long that a person should read.
   std::function<void(QWidget* parent, const QString& title, const QString& text)> tell{};
+  /// A picture or report to name beside an observation.
+  AskForFile attachmentToOpen{};
 };
 
 /// The system's own dialogs.

@@ -25,6 +25,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <filesystem>
+#include <fstream>
+
 namespace tarebowl::ui {
 namespace {
 
@@ -97,6 +100,28 @@ TEST_F(HealthRoomTest, whatIsTypedIsKeptAndTakenBack) {
   room->desk().undoStack().undo();
   settle();
   EXPECT_EQ(room->observations().model()->rowCount(), before);
+}
+
+TEST_F(HealthRoomTest, aFileBesideTheCollectionIsChosenAndNamedByItsPathFromThere) {
+  show("fennecs");
+  std::filesystem::create_directories(sample.at("reports"));
+  sample.page = sample.at("reports") / "gait.txt";
+  std::ofstream(sample.page) << "limps";
+  press("Choose…");
+  EXPECT_EQ(named<QLineEdit>("File beside the collection").text(), QStringLiteral("reports/gait.txt"));
+  named<QComboBox>("What was seen").setCurrentIndex(static_cast<int>(health::SignKind::Limping));
+  press("Keep");
+  EXPECT_THAT(cell(room->observations(), 0, 2).toStdString(), HasSubstr("reports/gait.txt"));
+}
+
+TEST_F(HealthRoomTest, aFileFromElsewhereIsNotNamedAndTheFormSaysWhatToDo) {
+  show("fennecs");
+  const QTemporaryDir elsewhere;
+  sample.page = toPath(elsewhere.filePath(QStringLiteral("letter.txt")));
+  std::ofstream(sample.page) << "private";
+  press("Choose…");
+  EXPECT_TRUE(named<QLineEdit>("File beside the collection").text().isEmpty());
+  EXPECT_THAT(said(), HasSubstr("choose it there"));
 }
 
 TEST_F(HealthRoomTest, calciumInTheOtherUnitIsAskedAboutFirst) {

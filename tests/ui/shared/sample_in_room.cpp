@@ -39,6 +39,7 @@ std::filesystem::path SampleAtHand::at(const char* name) const {
 Dialogs SampleAtHand::dialogs() {
   Dialogs dialogs;
   dialogs.sheetToSave = [this](QWidget*, const std::filesystem::path&) { return page; };
+  dialogs.attachmentToOpen = [this](QWidget*, const std::filesystem::path&) { return page; };
   return dialogs;
 }
 
