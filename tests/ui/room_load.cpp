@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the rooms bear a large collection: opens a file in the window, goes to each room, twice, and says of
 // each step how long until it was shown, until all that it asked for was there, the longest time in which the
-// window did not answer a hand, and the memory that is held.
+// window did not answer a hand, what its threads worked (which others on the machine do not stretch), and the
+// memory that is held.
 // tarebowl_room_load COLLECTION [DAY]: DAY is today to the window, such as the one after the last that was
 // fed.
 #include "core/diet/solve.h"
@@ -80,6 +81,7 @@ struct Step {
   qint64 shownMs = 0;
   qint64 restMs = -1;  ///< -1: not within the patience
   qint64 stallMs = 0;
+  double workedMs = 0;
 };
 
 /// Until nothing is asked for and hardly anything works: what an errand works out counts too.
@@ -106,21 +108,24 @@ Step timed(const ui::MainWindow& window, const Act& act) {
   Pulse pulse;
   QElapsedTimer clock;
   clock.start();
+  const double before = processorMs();
   act();
   QApplication::processEvents();
   Step step;
   step.shownMs = clock.elapsed();
   step.restMs = waitForRest(window, clock);
   step.stallMs = pulse.longest();
+  step.workedMs = processorMs() - before;
   return step;
 }
 
 void tell(QTextStream& out, const QString& what, const Step& step) {
-  out << QStringLiteral("%1 %2 %3 %4 %5\n")
+  out << QStringLiteral("%1 %2 %3 %4 %5 %6\n")
              .arg(what, -18)
              .arg(step.shownMs, 10)
              .arg(step.restMs, 10)
              .arg(step.stallMs, 10)
+             .arg(step.workedMs, 10, 'f', 0)
              .arg(residentMegabytes(), 10, 'f', 0);
   out.flush();
 }
@@ -138,11 +143,12 @@ int main(int argc, char** argv) {
     return 2;
   }
   QTextStream out(stdout);
-  out << QStringLiteral("%1 %2 %3 %4 %5\n")
+  out << QStringLiteral("%1 %2 %3 %4 %5 %6\n")
              .arg(QString(), -18)
              .arg(QStringLiteral("shown ms"), 10)
              .arg(QStringLiteral("rest ms"), 10)
              .arg(QStringLiteral("stall ms"), 10)
+             .arg(QStringLiteral("worked ms"), 10)
              .arg(QStringLiteral("held MB"), 10);
   const QTemporaryDir place;  // the person's own settings are left alone
   ui::applyTheme(application, ui::ThemeChoice::Light);
