@@ -84,8 +84,8 @@ int showPans(const PansWords& words, const Streams& streams) {
   return kDone;
 }
 
-/// A pan that still stands is written down as it is put out, one that closes it as it came back: then the hour
-/// is now. Of a pan whose both weights a table brings, nobody said the hours.
+/// A pan that still stands is written down as it is put out, one that closes it as it came back: then the
+/// hour is now. Of a pan whose both weights a table brings, nobody said the hours.
 void write(store::Collection& collection, PanEntry& entry, const store::Author& author) {
   intake::ControlPan& pan = entry.pan;
   if (pan.who.empty()) pan.who = author.who;
