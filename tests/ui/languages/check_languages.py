@@ -1,12 +1,10 @@
-#!/ usr / bin / env python3
-#SPDX - FileCopyrightText : 2026 The Tarebowl authors
-#SPDX - License - Identifier : GPL - 3.0 - or -later
-""
-    "The languages of the window are complete and sound: check_languages.py LUPDATE HOUSE.
+#!/usr/bin/env python3
+# SPDX-FileCopyrightText: 2026 The Tarebowl authors
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The languages of the window are complete and sound: check_languages.py LUPDATE HOUSE.
 
-    Every string of the sources stands in each.ts file with a translation,
-    and nothing stands there that the sources do not say;
-what is put into a sentence is put into it once in every language; letters that are keys stay the same keys."""
+Every string of the sources stands in each .ts file with a translation, and nothing stands there that the sources do not
+say; what is put into a sentence is put into it once in every language; letters that are keys stay the same keys."""
 import importlib.util
 import pathlib
 import re
