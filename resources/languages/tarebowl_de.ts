@@ -6999,10 +6999,6 @@ g/kg TS</translation>
         <translation>Was dazu aufgeschrieben wurde, das Neueste zuerst; ▲ ist ein Zeichen, von dem Enter auf die Schalen davor zurückblickt. Jede Zeile bewahrt, wer sie schrieb.</translation>
     </message>
     <message>
-        <source>How many days up to today are shown and reviewed.</source>
-        <translation>Wie viele Tage bis heute gezeigt und geprüft werden.</translation>
-    </message>
-    <message>
         <source>Writes what the tab in sight says as one page, to print or to keep: PDF, HTML or JSON.</source>
         <translation>Schreibt, was der gezeigte Reiter sagt, als eine Seite, zum Drucken oder Aufheben: PDF, HTML oder JSON.</translation>
     </message>
@@ -7093,6 +7089,14 @@ g/kg TS</translation>
     <message>
         <source>health</source>
         <translation>Gesundheit</translation>
+    </message>
+    <message>
+        <source>How many days are shown and reviewed: those up to today, or, where nothing was written down for more than a week, those up to the last record.</source>
+        <translation>Wie viele Tage gezeigt und geprüft werden: die bis heute, oder, wo mehr als eine Woche nichts aufgeschrieben wurde, die bis zum letzten Eintrag.</translation>
+    </message>
+    <message>
+        <source>The last record is of %1: the days up to then are shown.</source>
+        <translation>Der letzte Eintrag ist vom %1: gezeigt sind die Tage bis dahin.</translation>
     </message>
 </context>
 <context>
@@ -8220,6 +8224,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     <message>
         <source>Type how many grams of what is left together are this food, by eye, then E.</source>
         <translation>Tippen, wie viele Gramm vom Gemisch nach Auge dieses Futtermittel sind, dann E.</translation>
+    </message>
+    <message>
+        <source>Reading the sheet…</source>
+        <translation>Liest den Futterzettel…</translation>
     </message>
 </context>
 <context>
@@ -11281,10 +11289,6 @@ am Tag</translation>
         <translation>Neue Version</translation>
     </message>
     <message>
-        <source>Version on the desk</source>
-        <translation>Version auf dem Tisch</translation>
-    </message>
-    <message>
         <source>What became of this version</source>
         <translation>Was aus dieser Version wurde</translation>
     </message>
@@ -11299,10 +11303,6 @@ am Tag</translation>
     <message>
         <source>More about this version</source>
         <translation>Mehr zu dieser Version</translation>
-    </message>
-    <message>
-        <source>version %1, %2 ▾</source>
-        <translation>Version %1, %2 ▾</translation>
     </message>
     <message>
         <source> · counted as eaten, as learned of %1 of its foods</source>
@@ -11367,6 +11367,10 @@ am Tag</translation>
     <message>
         <source>Send back</source>
         <translation>Zurückgeben</translation>
+    </message>
+    <message>
+        <source>On the desk: %1</source>
+        <translation>Auf dem Tisch: %1</translation>
     </message>
 </context>
 <context>
@@ -11488,6 +11492,10 @@ am Tag</translation>
     <message>
         <source>Correct</source>
         <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>%1, %2, of %3</source>
+        <translation>%1, %2, aus %3</translation>
     </message>
 </context>
 <context>

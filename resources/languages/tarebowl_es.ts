@@ -6999,10 +6999,6 @@ g/kg MS</translation>
         <translation>Lo que se anotó, lo más nuevo primero; ▲ es un signo, desde el que Intro mira a los cuencos anteriores. Cada línea guarda quién la escribió.</translation>
     </message>
     <message>
-        <source>How many days up to today are shown and reviewed.</source>
-        <translation>Cuántos días hasta hoy se muestran y revisan.</translation>
-    </message>
-    <message>
         <source>Writes what the tab in sight says as one page, to print or to keep: PDF, HTML or JSON.</source>
         <translation>Escribe lo que dice la pestaña a la vista como una página, para imprimir o guardar: PDF, HTML o JSON.</translation>
     </message>
@@ -7093,6 +7089,14 @@ g/kg MS</translation>
     <message>
         <source>health</source>
         <translation>salud</translation>
+    </message>
+    <message>
+        <source>How many days are shown and reviewed: those up to today, or, where nothing was written down for more than a week, those up to the last record.</source>
+        <translation>Cuántos días se muestran y revisan: hasta hoy o, si no se anotó nada en más de una semana, hasta la última anotación.</translation>
+    </message>
+    <message>
+        <source>The last record is of %1: the days up to then are shown.</source>
+        <translation>La última anotación es del %1: se muestran los días hasta entonces.</translation>
     </message>
 </context>
 <context>
@@ -8220,6 +8224,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
     <message>
         <source>Type how many grams of what is left together are this food, by eye, then E.</source>
         <translation>Escriba cuántos gramos de la mezcla son este alimento, a ojo, luego E.</translation>
+    </message>
+    <message>
+        <source>Reading the sheet…</source>
+        <translation>Leyendo la hoja…</translation>
     </message>
 </context>
 <context>
@@ -11281,10 +11289,6 @@ al día</translation>
         <translation>Versión nueva</translation>
     </message>
     <message>
-        <source>Version on the desk</source>
-        <translation>Versión en la mesa</translation>
-    </message>
-    <message>
         <source>What became of this version</source>
         <translation>Lo que fue de esta versión</translation>
     </message>
@@ -11299,10 +11303,6 @@ al día</translation>
     <message>
         <source>More about this version</source>
         <translation>Más sobre esta versión</translation>
-    </message>
-    <message>
-        <source>version %1, %2 ▾</source>
-        <translation>versión %1, %2 ▾</translation>
     </message>
     <message>
         <source> · counted as eaten, as learned of %1 of its foods</source>
@@ -11367,6 +11367,10 @@ al día</translation>
     <message>
         <source>Send back</source>
         <translation>Devolver</translation>
+    </message>
+    <message>
+        <source>On the desk: %1</source>
+        <translation>En la mesa: %1</translation>
     </message>
 </context>
 <context>
@@ -11488,6 +11492,10 @@ al día</translation>
     <message>
         <source>Correct</source>
         <translation>Corregir</translation>
+    </message>
+    <message>
+        <source>%1, %2, of %3</source>
+        <translation>%1, %2, de %3</translation>
     </message>
 </context>
 <context>

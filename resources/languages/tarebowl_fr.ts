@@ -65,11 +65,11 @@
     </message>
     <message>
         <source>piscivore: fish</source>
-        <translation>piscivore : poissons</translation>
+        <translation>piscivore&#xa0;: poissons</translation>
     </message>
     <message>
         <source>insectivore: insects</source>
-        <translation>insectivore : insectes</translation>
+        <translation>insectivore&#xa0;: insectes</translation>
     </message>
     <message>
         <source>omnivore</source>
@@ -77,23 +77,23 @@
     </message>
     <message>
         <source>frugivore: fruit</source>
-        <translation>frugivore : fruits</translation>
+        <translation>frugivore&#xa0;: fruits</translation>
     </message>
     <message>
         <source>nectarivore: nectar</source>
-        <translation>nectarivore : nectar</translation>
+        <translation>nectarivore&#xa0;: nectar</translation>
     </message>
     <message>
         <source>folivore: leaves</source>
-        <translation>folivore : feuilles</translation>
+        <translation>folivore&#xa0;: feuilles</translation>
     </message>
     <message>
         <source>grazer: grass</source>
-        <translation>herbivore : herbe</translation>
+        <translation>herbivore&#xa0;: herbe</translation>
     </message>
     <message>
         <source>granivore: seeds</source>
-        <translation>granivore : graines</translation>
+        <translation>granivore&#xa0;: graines</translation>
     </message>
     <message>
         <source>on a scale</source>
@@ -169,15 +169,15 @@
     </message>
     <message>
         <source>%1?%2 Were these grams, written as kilograms?</source>
-        <translation>%1 ?%2 Était-ce des grammes, écrits comme kilogrammes ?</translation>
+        <translation>%1&#xa0;?%2 Était-ce des grammes, écrits comme kilogrammes&#xa0;?</translation>
     </message>
     <message>
         <source>%1?%2 Were these kilograms, written as grams?</source>
-        <translation>%1 ?%2 Était-ce des kilogrammes, écrits comme grammes ?</translation>
+        <translation>%1&#xa0;?%2 Était-ce des kilogrammes, écrits comme grammes&#xa0;?</translation>
     </message>
     <message>
         <source>%1?%2 It is far from what this animal weighed before.</source>
-        <translation>%1 ?%2 C’est loin de ce que cet animal pesait avant.</translation>
+        <translation>%1&#xa0;?%2 C’est loin de ce que cet animal pesait avant.</translation>
     </message>
     <message>
         <source>That day has not come yet.</source>
@@ -307,7 +307,7 @@
     <name>Cautions</name>
     <message>
         <source>Persin in flesh, skin, stone and leaves damages heart muscle and mammary tissue; birds, rabbits, rodents and hoofed animals have died of little.</source>
-        <translation>La persine de la chair, de la peau, du noyau et des feuilles lèse le muscle cardiaque et la glande mammaire ; des oiseaux, des lapins, des rongeurs et des ongulés sont morts de faibles quantités.</translation>
+        <translation>La persine de la chair, de la peau, du noyau et des feuilles lèse le muscle cardiaque et la glande mammaire&#xa0;; des oiseaux, des lapins, des rongeurs et des ongulés sont morts de faibles quantités.</translation>
     </message>
     <message>
         <source>Give none, leaves and stones included.</source>
@@ -315,7 +315,7 @@
     </message>
     <message>
         <source>Organosulphur compounds of Allium bulbs and leaves destroy the red blood cells of mammals and birds, and are hardly studied elsewhere; cooking and drying do not remove them.</source>
-        <translation>Les composés soufrés des bulbes et des feuilles d’Allium détruisent les globules rouges des mammifères et des oiseaux, et sont peu étudiés ailleurs ; la cuisson et le séchage ne les éliminent pas.</translation>
+        <translation>Les composés soufrés des bulbes et des feuilles d’Allium détruisent les globules rouges des mammifères et des oiseaux, et sont peu étudiés ailleurs&#xa0;; la cuisson et le séchage ne les éliminent pas.</translation>
     </message>
     <message>
         <source>Give none, raw, cooked or as powder.</source>
@@ -331,7 +331,7 @@
     </message>
     <message>
         <source>Xylitol makes insulin surge in dogs, with low blood sugar and liver failure; other animals are hardly studied.</source>
-        <translation>Le xylitol fait bondir l’insuline chez le chien, avec hypoglycémie et insuffisance hépatique ; les autres animaux sont peu étudiés.</translation>
+        <translation>Le xylitol fait bondir l’insuline chez le chien, avec hypoglycémie et insuffisance hépatique&#xa0;; les autres animaux sont peu étudiés.</translation>
     </message>
     <message>
         <source>Give no product that is sweetened with it.</source>
@@ -347,15 +347,15 @@
     </message>
     <message>
         <source>Lectins of raw beans injure the gut; slow cooking below boiling does not destroy them.</source>
-        <translation>Les lectines des haricots crus lèsent l’intestin ; une cuisson lente sous l’ébullition ne les détruit pas.</translation>
+        <translation>Les lectines des haricots crus lèsent l’intestin&#xa0;; une cuisson lente sous l’ébullition ne les détruit pas.</translation>
     </message>
     <message>
         <source>Soak, then boil hard; give none raw or sprouted.</source>
-        <translation>Tremper, puis bouillir fortement ; ne rien donner de cru ni de germé.</translation>
+        <translation>Tremper, puis bouillir fortement&#xa0;; ne rien donner de cru ni de germé.</translation>
     </message>
     <message>
         <source>Solanine and chaconine of green and sprouting potato act on nerves and gut; cooking does not destroy them.</source>
-        <translation>La solanine et la chaconine des pommes de terre vertes ou germées agissent sur les nerfs et l’intestin ; la cuisson ne les détruit pas.</translation>
+        <translation>La solanine et la chaconine des pommes de terre vertes ou germées agissent sur les nerfs et l’intestin&#xa0;; la cuisson ne les détruit pas.</translation>
     </message>
     <message>
         <source>Discard green and sprouting tubers, peel and haulm.</source>
@@ -363,7 +363,7 @@
     </message>
     <message>
         <source>Lucibufagins of fireflies act on the heart; a single one has killed bearded dragons.</source>
-        <translation>Les lucibufagines des lucioles agissent sur le cœur ; une seule a tué des pogonas.</translation>
+        <translation>Les lucibufagines des lucioles agissent sur le cœur&#xa0;; une seule a tué des pogonas.</translation>
     </message>
     <message>
         <source>Give none, and keep wild-caught ones out of the enclosure.</source>
@@ -375,11 +375,11 @@
     </message>
     <message>
         <source>Oxalate binds calcium: above one mole of it for one of calcium it could bind all that the food brings. Published contents of one food differ tenfold.</source>
-        <translation>L’oxalate fixe le calcium : au-delà d’une mole pour une mole de calcium, il pourrait fixer tout celui que l’aliment apporte. Les teneurs publiées d’un même aliment varient de un à dix.</translation>
+        <translation>L’oxalate fixe le calcium&#xa0;: au-delà d’une mole pour une mole de calcium, il pourrait fixer tout celui que l’aliment apporte. Les teneurs publiées d’un même aliment varient de un à dix.</translation>
     </message>
     <message>
         <source>Count little on this food&apos;s calcium; vary greens, and keep such ones to a small share.</source>
-        <translation>Compter peu sur le calcium de cet aliment ; varier les verdures et garder celles-ci en faible part.</translation>
+        <translation>Compter peu sur le calcium de cet aliment&#xa0;; varier les verdures et garder celles-ci en faible part.</translation>
     </message>
     <message>
         <source>Phytate of seeds binds calcium, zinc and iron, and its phosphorus is little used by animals with a simple stomach.</source>
@@ -387,7 +387,7 @@
     </message>
     <message>
         <source>Do not count all of its phosphorus; look at zinc and calcium.</source>
-        <translation>Ne pas compter tout son phosphore ; surveiller le zinc et le calcium.</translation>
+        <translation>Ne pas compter tout son phosphore&#xa0;; surveiller le zinc et le calcium.</translation>
     </message>
     <message>
         <source>Thiaminase of some raw and thawed fish destroys thiamin, also that of the rest of the bowl.</source>
@@ -395,11 +395,11 @@
     </message>
     <message>
         <source>Keep to a small share or cook; give thiamin apart from the fish. The vet decides on the dose.</source>
-        <translation>Garder une faible part ou cuire ; donner la thiamine séparément du poisson. Le vétérinaire décide de la dose.</translation>
+        <translation>Garder une faible part ou cuire&#xa0;; donner la thiamine séparément du poisson. Le vétérinaire décide de la dose.</translation>
     </message>
     <message>
         <source>Avidin of raw egg white binds biotin; boiling undoes it.</source>
-        <translation>L’avidine du blanc d’œuf cru fixe la biotine ; la cuisson à l’eau y remédie.</translation>
+        <translation>L’avidine du blanc d’œuf cru fixe la biotine&#xa0;; la cuisson à l’eau y remédie.</translation>
     </message>
     <message>
         <source>Boil the egg.</source>
@@ -411,7 +411,7 @@
     </message>
     <message>
         <source>Feed apart from the food that is richest in iron; ask the vet about blood values.</source>
-        <translation>Donner à part de l’aliment le plus riche en fer ; demander au vétérinaire un bilan sanguin.</translation>
+        <translation>Donner à part de l’aliment le plus riche en fer&#xa0;; demander au vétérinaire un bilan sanguin.</translation>
     </message>
     <message>
         <source>Rich in iron that is easily absorbed, and these animals store iron.</source>
@@ -423,11 +423,11 @@
     </message>
     <message>
         <source>New World primates use vitamin D2 poorly: only D3 counts for them.</source>
-        <translation>Les primates du Nouveau Monde utilisent mal la vitamine D2 : seule la D3 compte pour eux.</translation>
+        <translation>Les primates du Nouveau Monde utilisent mal la vitamine D2&#xa0;: seule la D3 compte pour eux.</translation>
     </message>
     <message>
         <source>Do not count its vitamin D; give D3 within the safe limit, and UV-B light where the house has it.</source>
-        <translation>Ne pas compter sa vitamine D ; donner de la D3 dans la limite sûre, et de la lumière UV-B si la maison en dispose.</translation>
+        <translation>Ne pas compter sa vitamine D&#xa0;; donner de la D3 dans la limite sûre, et de la lumière UV-B si la maison en dispose.</translation>
     </message>
 </context>
 <context>
@@ -450,7 +450,7 @@
     </message>
     <message>
         <source>condition on %1: %2 of %3</source>
-        <translation>état corporel le %1 : %2 sur %3</translation>
+        <translation>état corporel le %1&#xa0;: %2 sur %3</translation>
     </message>
     <message>
         <source>kg</source>
@@ -465,7 +465,7 @@
     </message>
     <message>
         <source>Proximates close: %1 g of 100 g.</source>
-        <translation>Le total des composants est cohérent : %1 g sur 100 g.</translation>
+        <translation>Le total des composants est cohérent&#xa0;: %1 g sur 100 g.</translation>
     </message>
     <message>
         <source>Whether the proximates close is not known.</source>
@@ -489,11 +489,11 @@
     </message>
     <message>
         <source>Calcium must come from elsewhere; insects can be dusted or gut-loaded.</source>
-        <translation>Le calcium doit venir d’ailleurs ; les insectes peuvent être saupoudrés ou nourris avant.</translation>
+        <translation>Le calcium doit venir d’ailleurs&#xa0;; les insectes peuvent être saupoudrés ou nourris avant.</translation>
     </message>
     <message>
         <source>A label guarantees a bound and no mean: %1. Diets count these as unknown.</source>
-        <translation>Une étiquette garantit une borne et non une moyenne : %1. Les rations les comptent comme inconnus.</translation>
+        <translation>Une étiquette garantit une borne et non une moyenne&#xa0;: %1. Les rations les comptent comme inconnus.</translation>
     </message>
     <message>
         <source>A laboratory&apos;s value would settle it.</source>
@@ -508,7 +508,7 @@
     </message>
     <message>
         <source>%1: yours %2, now there %3</source>
-        <translation>%1 : le vôtre %2, maintenant %3</translation>
+        <translation>%1&#xa0;: le vôtre %2, maintenant %3</translation>
     </message>
     <message>
         <source>It was removed.</source>
@@ -639,15 +639,15 @@
     </message>
     <message>
         <source>This is no feeding rate: the need of an animal without body heat of its own follows its temperature. A cool animal needs far less.</source>
-        <translation>Ce n’est pas un taux d’alimentation : le besoin d’un animal sans chaleur propre suit sa température. Un animal frais demande bien moins.</translation>
+        <translation>Ce n’est pas un taux d’alimentation&#xa0;: le besoin d’un animal sans chaleur propre suit sa température. Un animal frais demande bien moins.</translation>
     </message>
     <message>
         <source>This is what a free-living animal spends; one in human care spends less.</source>
-        <translation>C’est ce que dépense un animal en liberté ; un animal sous soins humains dépense moins.</translation>
+        <translation>C’est ce que dépense un animal en liberté&#xa0;; un animal sous soins humains dépense moins.</translation>
     </message>
     <message>
         <source>This animal is outside of what the source speaks of: %1.</source>
-        <translation>Cet animal est hors de ce dont parle la source : %1.</translation>
+        <translation>Cet animal est hors de ce dont parle la source&#xa0;: %1.</translation>
     </message>
     <message>
         <source>another range of body mass</source>
@@ -663,11 +663,11 @@
     </message>
     <message>
         <source>%1, %2: %3 × kg^%4</source>
-        <translation>%1, %2 : %3 × kg^%4</translation>
+        <translation>%1, %2&#xa0;: %3 × kg^%4</translation>
     </message>
     <message>
         <source>%1, %2: × %3 of %4</source>
-        <translation>%1, %2 : × %3 de %4</translation>
+        <translation>%1, %2&#xa0;: × %3 de %4</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -678,15 +678,15 @@
     <name>Files</name>
     <message>
         <source>cannot be read: %1</source>
-        <translation>illisible : %1</translation>
+        <translation>illisible&#xa0;: %1</translation>
     </message>
     <message>
         <source>model: %1</source>
-        <translation>modèle : %1</translation>
+        <translation>modèle&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 was not saved: %2</source>
-        <translation>%1 n’a pas été enregistré : %2</translation>
+        <translation>%1 n’a pas été enregistré&#xa0;: %2</translation>
     </message>
     <message>
         <source>1 animal</source>
@@ -748,7 +748,7 @@
     </message>
     <message>
         <source>set by hand: %1</source>
-        <translation>fixé à la main : %1</translation>
+        <translation>fixé à la main&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 set aside</source>
@@ -792,31 +792,31 @@
     </message>
     <message>
         <source>set aside: %1</source>
-        <translation>mis de côté : %1</translation>
+        <translation>mis de côté&#xa0;: %1</translation>
     </message>
     <message>
         <source>passed over: a more trusted origin goes first</source>
-        <translation>non retenu : une origine plus fiable passe avant</translation>
+        <translation>non retenu&#xa0;: une origine plus fiable passe avant</translation>
     </message>
     <message>
         <source>passed over: a newer one goes first</source>
-        <translation>non retenu : une plus récente passe avant</translation>
+        <translation>non retenu&#xa0;: une plus récente passe avant</translation>
     </message>
     <message>
         <source>passed over: others have a date</source>
-        <translation>non retenu : d’autres ont une date</translation>
+        <translation>non retenu&#xa0;: d’autres ont une date</translation>
     </message>
     <message>
         <source>not used: the water or energy it rests on is unknown</source>
-        <translation>non utilisé : l’eau ou l’énergie dont cela dépend est inconnue</translation>
+        <translation>non utilisé&#xa0;: l’eau ou l’énergie dont cela dépend est inconnue</translation>
     </message>
     <message>
         <source>not used: a guarantee is no mean</source>
-        <translation>non utilisé : une garantie n’est pas une moyenne</translation>
+        <translation>non utilisé&#xa0;: une garantie n’est pas une moyenne</translation>
     </message>
     <message>
         <source>not used: outside the range of the method</source>
-        <translation>non utilisé : hors de la plage de la méthode</translation>
+        <translation>non utilisé&#xa0;: hors de la plage de la méthode</translation>
     </message>
     <message>
         <source>(invented)</source>
@@ -906,19 +906,19 @@
     </message>
     <message>
         <source>The gardens took in lowland streaked tenrecs, and nobody has designed their diet yet. Type “streaked tenrecs” into *Find an animal* and press Enter. (A species of your own is begun by *Add*.)</source>
-        <translation>Le parc a accueilli des tenrecs zébrés, et personne n’a encore conçu leur ration. Tapez « streaked tenrecs » dans *Chercher un animal* et appuyez sur Entrée. (Une espèce à vous se commence par *Ajouter*.)</translation>
+        <translation>Le parc a accueilli des tenrecs zébrés, et personne n’a encore conçu leur ration. Tapez «&#xa0;streaked tenrecs&#xa0;» dans *Chercher un animal* et appuyez sur Entrée. (Une espèce à vous se commence par *Ajouter*.)</translation>
     </message>
     <message>
         <source>Choose *energy need*: it is worked out step by step, and each number names its source or is the house&apos;s own. Press F1 on any of them.</source>
-        <translation>Choisissez *besoin en énergie* : il est calculé pas à pas, et chaque nombre nomme sa source ou est celui de la maison. Appuyez sur F1 sur l’un d’eux.</translation>
+        <translation>Choisissez *besoin en énergie*&#xa0;: il est calculé pas à pas, et chaque nombre nomme sa source ou est celui de la maison. Appuyez sur F1 sur l’un d’eux.</translation>
     </message>
     <message>
         <source>Choose *targets*: what a diet of this group is judged by. Each says where it was stated. What comes from a model species is a starting point, not a requirement.</source>
-        <translation>Choisissez *cibles* : ce par quoi une ration de ce groupe est jugée. Chacune dit où elle a été énoncée. Ce qui vient d’une espèce modèle est un point de départ, non un besoin établi.</translation>
+        <translation>Choisissez *cibles*&#xa0;: ce par quoi une ration de ce groupe est jugée. Chacune dit où elle a été énoncée. Ce qui vient d’une espèce modèle est un point de départ, non un besoin établi.</translation>
     </message>
     <message>
         <source>These targets are a draft: nobody has decided on them. Press *Put in force…*; in a real house that is the nutritionist&apos;s decision.</source>
-        <translation>Ces cibles sont un brouillon : personne n’en a décidé. Appuyez sur *Mettre en vigueur…* ; dans une vraie maison, c’est la décision du nutritionniste.</translation>
+        <translation>Ces cibles sont un brouillon&#xa0;: personne n’en a décidé. Appuyez sur *Mettre en vigueur…*&#xa0;; dans une vraie maison, c’est la décision du nutritionniste.</translation>
     </message>
     <message>
         <source>Say why in *Reason* and press Enter. From today on the group&apos;s diets are judged by these targets.</source>
@@ -930,23 +930,23 @@
     </message>
     <message>
         <source>Type part of a food&apos;s name into *Add a food* and press Enter: “cricket”. Then add “earthworm” and “limestone” in the same way. The grams follow as foods are added.</source>
-        <translation>Tapez une partie d’un nom dans *Ajouter un aliment* et appuyez sur Entrée : « cricket ». Ajoutez ensuite « earthworm » et « limestone » de même. Les grammes suivent à mesure que l’on ajoute des aliments.</translation>
+        <translation>Tapez une partie d’un nom dans *Ajouter un aliment* et appuyez sur Entrée&#xa0;: «&#xa0;cricket&#xa0;». Ajoutez ensuite «&#xa0;earthworm&#xa0;» et «&#xa0;limestone&#xa0;» de même. Les grammes suivent à mesure que l’on ajoute des aliments.</translation>
     </message>
     <message>
         <source>Look at the *Balance ladder*, at the right: what falls short comes first. A shaded stretch is a target&apos;s zone, the mark is the diet, and what nobody measured is hatched, never counted as nothing. Choose a rung to see which food brings how much.</source>
-        <translation>Regardez l’*Échelle du bilan*, à droite : ce qui manque vient d’abord. Le tronçon ombré est la zone d’une cible, la marque est la ration, et ce que personne n’a mesuré est hachuré, jamais compté pour rien. Choisissez un échelon pour voir quel aliment apporte combien.</translation>
+        <translation>Regardez l’*Échelle du bilan*, à droite&#xa0;: ce qui manque vient d’abord. Le tronçon ombré est la zone d’une cible, la marque est la ration, et ce que personne n’a mesuré est hachuré, jamais compté pour rien. Choisissez un échelon pour voir quel aliment apporte combien.</translation>
     </message>
     <message>
         <source>Type a gram of your own into *Foods of the diet*: it is locked, and the other foods give way. Ctrl+Z takes it back. The card *Why* says what cannot hold together, and offers what would settle it.</source>
-        <translation>Tapez des grammes à vous dans *Aliments de la ration* : l’aliment est verrouillé, et les autres cèdent. Ctrl+Z l’annule. La carte *Pourquoi* dit ce qui ne peut tenir ensemble, et propose ce qui le réglerait.</translation>
+        <translation>Tapez des grammes à vous dans *Aliments de la ration*&#xa0;: l’aliment est verrouillé, et les autres cèdent. Ctrl+Z l’annule. La carte *Pourquoi* dit ce qui ne peut tenir ensemble, et propose ce qui le réglerait.</translation>
     </message>
     <message>
         <source>Press *Submit…*: the diet waits for a decision, and is not edited while it waits.</source>
-        <translation>Appuyez sur *Soumettre…* : la ration attend une décision, et n’est pas modifiée tant qu’elle attend.</translation>
+        <translation>Appuyez sur *Soumettre…*&#xa0;: la ration attend une décision, et n’est pas modifiée tant qu’elle attend.</translation>
     </message>
     <message>
         <source>Say why in *Reason* and press Enter. Whoever decides presses *Approve…*, which appears now; from then on this version never changes, and the kitchen follows it. Targets and foods are only as good as their sources: the nutritionist decides.</source>
-        <translation>Dites pourquoi dans *Raison* et appuyez sur Entrée. Qui décide appuie sur *Approuver…*, qui apparaît maintenant ; dès lors cette version ne change plus, et la cuisine la suit. Cibles et aliments ne valent que ce que valent leurs sources : le nutritionniste décide.</translation>
+        <translation>Dites pourquoi dans *Raison* et appuyez sur Entrée. Qui décide appuie sur *Approuver…*, qui apparaît maintenant&#xa0;; dès lors cette version ne change plus, et la cuisine la suit. Cibles et aliments ne valent que ce que valent leurs sources&#xa0;: le nutritionniste décide.</translation>
     </message>
     <message>
         <source>A keeper checks a swap and weighs</source>
@@ -954,11 +954,11 @@
     </message>
     <message>
         <source>*What is due today* says which sections have bowls to prepare. A row leads to its sheet; Ctrl+5 goes to the Kitchen as well.</source>
-        <translation>*Ce qu’il y a à faire aujourd’hui* dit quels secteurs ont des gamelles à préparer. Une ligne mène à sa fiche ; Ctrl+5 va aussi à la Cuisine.</translation>
+        <translation>*Ce qu’il y a à faire aujourd’hui* dit quels secteurs ont des gamelles à préparer. Une ligne mène à sa fiche&#xa0;; Ctrl+5 va aussi à la Cuisine.</translation>
     </message>
     <message>
         <source>Choose Reptiles and Bats in *Section*. Its bowls stand below, in *Bowls of the sheet*; the first food of the first one is on the scale.</source>
-        <translation>Choisissez Reptiles and Bats dans *Secteur*. Ses gamelles sont en dessous, dans *Gamelles de la fiche* ; le premier aliment de la première est sur la balance.</translation>
+        <translation>Choisissez Reptiles and Bats dans *Secteur*. Ses gamelles sont en dessous, dans *Gamelles de la fiche*&#xa0;; le premier aliment de la première est sur la balance.</translation>
     </message>
     <message>
         <source>Suppose this food did not come. Press *Not available* (the key * does it too).</source>
@@ -966,7 +966,7 @@
     </message>
     <message>
         <source>*What to give instead* ranks what is on hand, the nearest first, in grams, with what it does to the balance and who must approve it. Arrows choose, Enter uses. Nothing is missing this time: *Back* (Esc) goes to the bowl again.</source>
-        <translation>*Quoi donner à la place* classe ce qui est disponible, le plus proche d’abord, en grammes, avec ce que cela fait au bilan et qui doit l’approuver. Les flèches choisissent, Entrée prend. Rien ne manque cette fois : *Retour* (Échap) revient à la gamelle.</translation>
+        <translation>*Quoi donner à la place* classe ce qui est disponible, le plus proche d’abord, en grammes, avec ce que cela fait au bilan et qui doit l’approuver. Les flèches choisissent, Entrée prend. Rien ne manque cette fois&#xa0;: *Retour* (Échap) revient à la gamelle.</translation>
     </message>
     <message>
         <source>Type what the scale shows into *Weight in g*. The bar says under, in or over. Enter keeps the weight, and the next food is on the scale. A doubtful one is asked about first.</source>
@@ -982,7 +982,7 @@
     </message>
     <message>
         <source>Choose the bearded dragons in *Groups and animals*. *How far back* says how many days up to today are looked at; the feeding of the sample ends on 24 November 2026.</source>
-        <translation>Choisissez les pogonas dans *Groupes et animaux*. *Jusqu’où remonter* dit combien de jours jusqu’à aujourd’hui sont examinés ; la distribution de l’exemple finit le 24 novembre 2026.</translation>
+        <translation>Choisissez les pogonas dans *Groupes et animaux*. *Jusqu’où remonter* dit combien de jours jusqu’à aujourd’hui sont examinés&#xa0;; la distribution de l’exemple finit le 24 novembre 2026.</translation>
     </message>
     <message>
         <source>*Calcium review* sets calcium, phosphorus, Ca:P and vitamin D as eaten against their targets, in *Calcium against its targets*. Days that nobody weighed widen the range.</source>
@@ -990,11 +990,11 @@
     </message>
     <message>
         <source>Choose one in *Supplement*: the review says the least dose that brings calcium in, and whether that stays below the safe limit. Whether it is given, the vet decides.</source>
-        <translation>Choisissez-en un dans *Complément* : l’examen dit la moindre dose qui ramène le calcium, et si elle reste sous la limite sûre. Le vétérinaire décide si elle est donnée.</translation>
+        <translation>Choisissez-en un dans *Complément*&#xa0;: l’examen dit la moindre dose qui ramène le calcium, et si elle reste sous la limite sûre. Le vétérinaire décide si elle est donnée.</translation>
     </message>
     <message>
         <source>Now the ruffed lemurs in *Groups and animals*: their faeces were soft. In *What was seen* put the hand on a line with ▲ and press Enter.</source>
-        <translation>Maintenant les varis roux dans *Groupes et animaux* : leurs fèces étaient molles. Dans *Ce qui a été vu*, mettez la main sur une ligne avec ▲ et appuyez sur Entrée.</translation>
+        <translation>Maintenant les varis roux dans *Groupes et animaux*&#xa0;: leurs fèces étaient molles. Dans *Ce qui a été vu*, mettez la main sur une ligne avec ▲ et appuyez sur Entrée.</translation>
     </message>
     <message>
         <source>*Look-back* shows in *Foods and the sign* which foods were in the bowls before it, against days without it. *Hours before the sign* says how far back. It shows what goes together, not what caused what.</source>
@@ -1021,7 +1021,7 @@
     </message>
     <message>
         <source>A sign: Enter looks back from it</source>
-        <translation>Un signe : Entrée remonte à partir de lui</translation>
+        <translation>Un signe&#xa0;: Entrée remonte à partir de lui</translation>
     </message>
     <message>
         <source>Faeces</source>
@@ -1061,7 +1061,7 @@
     </message>
     <message>
         <source>%1, %2: %3%4</source>
-        <translation>%1, %2 : %3%4</translation>
+        <translation>%1, %2&#xa0;: %3%4</translation>
     </message>
     <message>
         <source>%1 a day and animal</source>
@@ -1073,7 +1073,7 @@
     </message>
     <message>
         <source>▲ stands out: %1</source>
-        <translation>▲ se distingue : %1</translation>
+        <translation>▲ se distingue&#xa0;: %1</translation>
     </message>
     <message>
         <source> (new)</source>
@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>Always eaten together with %1: they cannot be told apart.</source>
-        <translation>Toujours mangé avec %1 : on ne peut les distinguer.</translation>
+        <translation>Toujours mangé avec %1&#xa0;: on ne peut les distinguer.</translation>
     </message>
     <message>
         <source>%1 of %2 on %3</source>
@@ -1112,7 +1112,7 @@
     <name>HealthPage</name>
     <message>
         <source>%1: a page for the file is written as .pdf, .html or .json</source>
-        <translation>%1 : une page pour le dossier s’écrit en .pdf, .html ou .json</translation>
+        <translation>%1&#xa0;: une page pour le dossier s’écrit en .pdf, .html ou .json</translation>
     </message>
 </context>
 <context>
@@ -1155,7 +1155,7 @@
     </message>
     <message>
         <source>Today says what the house has to do: bowls to prepare and weigh, leftovers that came back, swaps and diets that wait for a decision.</source>
-        <translation>Aujourd’hui dit ce que la maison doit faire : gamelles à préparer et à peser, refus revenus, remplacements et rations qui attendent une décision.</translation>
+        <translation>Aujourd’hui dit ce que la maison doit faire&#xa0;: gamelles à préparer et à peser, refus revenus, remplacements et rations qui attendent une décision.</translation>
     </message>
     <message>
         <source>No diet can be designed yet.</source>
@@ -1163,7 +1163,7 @@
     </message>
     <message>
         <source>Diets is the design desk: foods and grams, and beside them how they stand against the targets of a group. It needs foods, and animals with targets.</source>
-        <translation>Rations est la table de travail : des aliments et des grammes, et à côté leur situation face aux cibles d’un groupe. Il y faut des aliments, et des animaux avec des cibles.</translation>
+        <translation>Rations est la table de travail&#xa0;: des aliments et des grammes, et à côté leur situation face aux cibles d’un groupe. Il y faut des aliments, et des animaux avec des cibles.</translation>
     </message>
     <message>
         <source>There is no bowl to prepare yet.</source>
@@ -1171,7 +1171,7 @@
     </message>
     <message>
         <source>The Kitchen prepares what the diets in force say: a sheet for each section and day, weights typed or read from a scale, and what to give instead of a food that did not come.</source>
-        <translation>La cuisine prépare ce que disent les rations en vigueur : une fiche par secteur et par jour, des poids tapés ou lus sur une balance, et quoi donner à la place d’un aliment qui n’est pas arrivé.</translation>
+        <translation>La cuisine prépare ce que disent les rations en vigueur&#xa0;: une fiche par secteur et par jour, des poids tapés ou lus sur une balance, et quoi donner à la place d’un aliment qui n’est pas arrivé.</translation>
     </message>
     <message>
         <source>Nothing was fed yet.</source>
@@ -1179,7 +1179,7 @@
     </message>
     <message>
         <source>Intake shows what was really eaten: what the kitchen weighed in, less what came back, over a week or over years, against the targets.</source>
-        <translation>Ingestion montre ce qui a vraiment été mangé : ce que la cuisine a pesé, moins ce qui est revenu, sur une semaine ou des années, face aux cibles.</translation>
+        <translation>Ingestion montre ce qui a vraiment été mangé&#xa0;: ce que la cuisine a pesé, moins ce qui est revenu, sur une semaine ou des années, face aux cibles.</translation>
     </message>
     <message>
         <source>There is no patient yet.</source>
@@ -1226,31 +1226,31 @@
     </message>
     <message>
         <source>“%1” is no number</source>
-        <translation>« %1 » n’est pas un nombre</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre</translation>
     </message>
     <message>
         <source>“%1” does not group its thousands by three</source>
-        <translation>« %1 » ne groupe pas ses milliers par trois</translation>
+        <translation>«&#xa0;%1&#xa0;» ne groupe pas ses milliers par trois</translation>
     </message>
     <message>
         <source>“%1” is a formula; what it was worked out to is not in the table</source>
-        <translation>« %1 » est une formule ; son résultat n’est pas dans la table</translation>
+        <translation>«&#xa0;%1&#xa0;» est une formule&#xa0;; son résultat n’est pas dans la table</translation>
     </message>
     <message>
         <source>“%1” is a spreadsheet&apos;s error</source>
-        <translation>« %1 » est une erreur de tableur</translation>
+        <translation>«&#xa0;%1&#xa0;» est une erreur de tableur</translation>
     </message>
     <message>
         <source>“%1” is a date; a spreadsheet made one of a number</source>
-        <translation>« %1 » est une date ; un tableur en a fait une d’un nombre</translation>
+        <translation>«&#xa0;%1&#xa0;» est une date&#xa0;; un tableur en a fait une d’un nombre</translation>
     </message>
     <message>
         <source>“%1” is no finite number</source>
-        <translation>« %1 » n’est pas un nombre fini</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre fini</translation>
     </message>
     <message>
         <source>“%1” is below 0</source>
-        <translation>« %1 » est sous 0</translation>
+        <translation>«&#xa0;%1&#xa0;» est sous 0</translation>
     </message>
     <message>
         <source>%1 stands on line %2 already, with a record of its own</source>
@@ -1262,7 +1262,7 @@
     </message>
     <message>
         <source>“%1” is another value than on line %2</source>
-        <translation>« %1 » est une autre valeur qu’à la ligne %2</translation>
+        <translation>«&#xa0;%1&#xa0;» est une autre valeur qu’à la ligne %2</translation>
     </message>
     <message>
         <source>%1 changed</source>
@@ -1290,11 +1290,11 @@
     </message>
     <message>
         <source>new: %1</source>
-        <translation>nouveau : %1</translation>
+        <translation>nouveau&#xa0;: %1</translation>
     </message>
     <message>
         <source>as it was: %1</source>
-        <translation>tel quel : %1</translation>
+        <translation>tel quel&#xa0;: %1</translation>
     </message>
     <message>
         <source>whole line</source>
@@ -1314,59 +1314,59 @@
     </message>
     <message>
         <source>“%1” is no unit known here</source>
-        <translation>« %1 » n’est pas une unité connue ici</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une unité connue ici</translation>
     </message>
     <message>
         <source>“%1”: this nutrient is not measured in the column&apos;s unit</source>
-        <translation>« %1 » : ce nutriment ne se mesure pas dans l’unité de la colonne</translation>
+        <translation>«&#xa0;%1&#xa0;»&#xa0;: ce nutriment ne se mesure pas dans l’unité de la colonne</translation>
     </message>
     <message>
         <source>“%1” would be more than 105 g in 100 g: is the unit right?</source>
-        <translation>« %1 » ferait plus de 105 g dans 100 g : l’unité est-elle juste ?</translation>
+        <translation>«&#xa0;%1&#xa0;» ferait plus de 105 g dans 100 g&#xa0;: l’unité est-elle juste&#xa0;?</translation>
     </message>
     <message>
         <source>“%1” is no nutrient, qualifier, basis or number of samples</source>
-        <translation>« %1 » n’est ni nutriment, ni qualificatif, ni base, ni nombre d’échantillons</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est ni nutriment, ni qualificatif, ni base, ni nombre d’échantillons</translation>
     </message>
     <message>
         <source>“%1” is no name: a formula, or longer than 500 characters</source>
-        <translation>« %1 » n’est pas un nom : une formule, ou plus de 500 caractères</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nom&#xa0;: une formule, ou plus de 500 caractères</translation>
     </message>
     <message>
         <source>the list of foods has no code “%1”</source>
-        <translation>la liste des aliments n’a pas de code « %1 »</translation>
+        <translation>la liste des aliments n’a pas de code «&#xa0;%1&#xa0;»</translation>
     </message>
     <message>
         <source>left out: no nutrient is called “%1” here, and its unit is none known here</source>
-        <translation>écarté : aucun nutriment ne s’appelle « %1 » ici, et son unité n’est pas connue ici</translation>
+        <translation>écarté&#xa0;: aucun nutriment ne s’appelle «&#xa0;%1&#xa0;» ici, et son unité n’est pas connue ici</translation>
     </message>
     <message>
         <source>kept under its own name: no nutrient is called “%1” here</source>
-        <translation>gardé sous son propre nom : aucun nutriment ne s’appelle « %1 » ici</translation>
+        <translation>gardé sous son propre nom&#xa0;: aucun nutriment ne s’appelle «&#xa0;%1&#xa0;» ici</translation>
     </message>
     <message>
         <source>left out as the mapping says: %1</source>
-        <translation>écarté, comme le dit la correspondance : %1</translation>
+        <translation>écarté, comme le dit la correspondance&#xa0;: %1</translation>
     </message>
     <message>
         <source>left out: the same value stands on line %1</source>
-        <translation>écarté : la même valeur est à la ligne %1</translation>
+        <translation>écarté&#xa0;: la même valeur est à la ligne %1</translation>
     </message>
     <message>
         <source>left out: “%1” has no value</source>
-        <translation>écarté : « %1 » n’a pas de valeur</translation>
+        <translation>écarté&#xa0;: «&#xa0;%1&#xa0;» n’a pas de valeur</translation>
     </message>
     <message>
         <source>a standard error without n says no SD; the value is taken without it</source>
-        <translation>une erreur type sans n ne donne pas d’écart-type ; la valeur est prise sans lui</translation>
+        <translation>une erreur type sans n ne donne pas d’écart-type&#xa0;; la valeur est prise sans lui</translation>
     </message>
     <message>
         <source>1 place is in the way; nothing is imported while it stands as it is. Change the mapping, leave the column out, or mend the table and open it again.</source>
-        <translation>1 endroit bloque ; rien n’est importé tant qu’il reste ainsi. Modifiez la correspondance, écartez la colonne, ou corrigez la table et rouvrez-la.</translation>
+        <translation>1 endroit bloque&#xa0;; rien n’est importé tant qu’il reste ainsi. Modifiez la correspondance, écartez la colonne, ou corrigez la table et rouvrez-la.</translation>
     </message>
     <message>
         <source>%1 places are in the way; nothing is imported while they stand as they are. Change the mapping, leave the column out, or mend the table and open it again.</source>
-        <translation>%1 endroits bloquent ; rien n’est importé tant qu’ils restent ainsi. Modifiez la correspondance, écartez la colonne, ou corrigez la table et rouvrez-la.</translation>
+        <translation>%1 endroits bloquent&#xa0;; rien n’est importé tant qu’ils restent ainsi. Modifiez la correspondance, écartez la colonne, ou corrigez la table et rouvrez-la.</translation>
     </message>
     <message>
         <source>There is no value of a food in it.</source>
@@ -1374,30 +1374,30 @@
     </message>
     <message>
         <source>Importing it changes nothing: its 1 value is here already.</source>
-        <translation>L’importer ne change rien : sa seule valeur est déjà ici.</translation>
+        <translation>L’importer ne change rien&#xa0;: sa seule valeur est déjà ici.</translation>
     </message>
     <message>
         <source>Importing it changes nothing: all of its %1 values are here already.</source>
-        <translation>L’importer ne change rien : toutes ses %1 valeurs sont déjà ici.</translation>
+        <translation>L’importer ne change rien&#xa0;: toutes ses %1 valeurs sont déjà ici.</translation>
     </message>
     <message>
         <source>This will happen: %1.</source>
-        <translation>Voici ce qui va se passer : %1.</translation>
+        <translation>Voici ce qui va se passer&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Imported: %1. Undo takes all of it back.</source>
-        <translation>Importé : %1. Annuler reprend le tout.</translation>
+        <translation>Importé&#xa0;: %1. Annuler reprend le tout.</translation>
     </message>
 </context>
 <context>
     <name>Intake</name>
     <message>
         <source>Intake: %1, %2</source>
-        <translation>Ingestion : %1, %2</translation>
+        <translation>Ingestion&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>%1: what is shown is written as .png, .pdf or .csv</source>
-        <translation>%1 : ce qui est affiché s’écrit en .png, .pdf ou .csv</translation>
+        <translation>%1&#xa0;: ce qui est affiché s’écrit en .png, .pdf ou .csv</translation>
     </message>
     <message>
         <source>From</source>
@@ -1469,15 +1469,15 @@
     </message>
     <message>
         <source>%1, %2: %3 g more was left than offered. Look at the entry.</source>
-        <translation>%1, %2 : %3 g restants de plus qu’offerts. Regardez l’entrée.</translation>
+        <translation>%1, %2&#xa0;: %3 g restants de plus qu’offerts. Regardez l’entrée.</translation>
     </message>
     <message>
         <source>%1 leftovers were not weighed: their days are missing, not zero.</source>
-        <translation>%1 refus n’ont pas été pesés : leurs jours manquent, ils ne sont pas zéro.</translation>
+        <translation>%1 refus n’ont pas été pesés&#xa0;: leurs jours manquent, ils ne sont pas zéro.</translation>
     </message>
     <message>
         <source>%1 leftovers had no control pan near: what was eaten is not known, at most what is gone.</source>
-        <translation>%1 refus n’avaient pas de gamelle témoin proche : ce qui a été mangé n’est pas connu, au plus ce qui a disparu.</translation>
+        <translation>%1 refus n’avaient pas de gamelle témoin proche&#xa0;: ce qui a été mangé n’est pas connu, au plus ce qui a disparu.</translation>
     </message>
     <message>
         <source>%1 leftovers are corrected by pans of other days.</source>
@@ -1509,11 +1509,11 @@
     </message>
     <message>
         <source>%1 · no bowl: missing, not zero</source>
-        <translation>%1 · pas de gamelle : manquant, pas zéro</translation>
+        <translation>%1 · pas de gamelle&#xa0;: manquant, pas zéro</translation>
     </message>
     <message>
         <source>%1 · not all was weighed: missing, not zero</source>
-        <translation>%1 · tout n’a pas été pesé : manquant, pas zéro</translation>
+        <translation>%1 · tout n’a pas été pesé&#xa0;: manquant, pas zéro</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -1529,11 +1529,11 @@
     </message>
     <message>
         <source>%1: down to %2, %3 below the usual %4 (median of %5 known days)</source>
-        <translation>%1 : descendu à %2, %3 sous l’habituel %4 (médiane de %5 jours connus)</translation>
+        <translation>%1&#xa0;: descendu à %2, %3 sous l’habituel %4 (médiane de %5 jours connus)</translation>
     </message>
     <message>
         <source>A drop: more than %1 robust standard deviations, and at least %2, below the median of the %3 days before, of which %4 must be known (house rule).</source>
-        <translation>Une baisse : plus de %1 écarts-types robustes, et au moins %2, sous la médiane des %3 jours précédents, dont %4 doivent être connus (règle de la maison).</translation>
+        <translation>Une baisse&#xa0;: plus de %1 écarts-types robustes, et au moins %2, sous la médiane des %3 jours précédents, dont %4 doivent être connus (règle de la maison).</translation>
     </message>
     <message>
         <source>No bowl of these days is written down.</source>
@@ -1541,7 +1541,7 @@
     </message>
     <message>
         <source>On %1 of %2 days with a bowl all of it is known (%3, %4 control pans); the others are missing, not zero.</source>
-        <translation>Sur %1 des %2 jours avec gamelle tout est connu (%3, %4 gamelles témoins) ; les autres manquent, ils ne sont pas zéro.</translation>
+        <translation>Sur %1 des %2 jours avec gamelle tout est connu (%3, %4 gamelles témoins)&#xa0;; les autres manquent, ils ne sont pas zéro.</translation>
     </message>
     <message>
         <source>What an animal eats in all (g)</source>
@@ -1549,7 +1549,7 @@
     </message>
     <message>
         <source>%1: the collection has no such food; nothing is counted of it.</source>
-        <translation>%1 : la collection n’a pas cet aliment ; rien n’en est compté.</translation>
+        <translation>%1&#xa0;: la collection n’a pas cet aliment&#xa0;; rien n’en est compté.</translation>
     </message>
     <message>
         <source>Nothing is known of these days.</source>
@@ -1557,7 +1557,7 @@
     </message>
     <message>
         <source>One animal: %1 g a day.</source>
-        <translation>Un animal : %1 g par jour.</translation>
+        <translation>Un animal&#xa0;: %1 g par jour.</translation>
     </message>
     <message>
         <source>A shared bowl does not say who ate what. Of %1 g a day, %2 g each by equal share</source>
@@ -1601,7 +1601,7 @@
     </message>
     <message>
         <source>Picked first: Manly&apos;s alpha with its 95 % interval, from the last stretch in which it could be compared</source>
-        <translation>Pris d’abord : l’alpha de Manly avec son intervalle à 95 %, du dernier tronçon où l’on pouvait comparer</translation>
+        <translation>Pris d’abord&#xa0;: l’alpha de Manly avec son intervalle à 95 %, du dernier tronçon où l’on pouvait comparer</translation>
     </message>
     <message>
         <source>%1 others</source>
@@ -1624,7 +1624,7 @@
     </message>
     <message>
         <source> (written a second time; does not count)</source>
-        <translation> (noté une deuxième fois ; ne compte pas)</translation>
+        <translation> (noté une deuxième fois&#xa0;; ne compte pas)</translation>
     </message>
     <message>
         <source>%1 (not in the collection)</source>
@@ -1679,19 +1679,19 @@
     </message>
     <message>
         <source>Less than nothing: tare the empty bowl and weigh again.</source>
-        <translation>Moins que rien : tarez la gamelle vide et pesez de nouveau.</translation>
+        <translation>Moins que rien&#xa0;: tarez la gamelle vide et pesez de nouveau.</translation>
     </message>
     <message>
         <source>About ten times the plan: is the decimal point right?</source>
-        <translation>Environ dix fois le plan : la virgule est-elle à sa place ?</translation>
+        <translation>Environ dix fois le plan&#xa0;: la virgule est-elle à sa place&#xa0;?</translation>
     </message>
     <message>
         <source>About a tenth of the plan: is the decimal point right?</source>
-        <translation>Environ un dixième du plan : la virgule est-elle à sa place ?</translation>
+        <translation>Environ un dixième du plan&#xa0;: la virgule est-elle à sa place&#xa0;?</translation>
     </message>
     <message>
         <source>About the plan in ounces: set the scale to grams.</source>
-        <translation>À peu près le plan en onces : réglez la balance sur les grammes.</translation>
+        <translation>À peu près le plan en onces&#xa0;: réglez la balance sur les grammes.</translation>
     </message>
     <message>
         <source>Under the plan by more than the tolerance.</source>
@@ -1703,11 +1703,11 @@
     </message>
     <message>
         <source>The bowl before weighed just the same a moment ago: is this another bowl?</source>
-        <translation>La gamelle précédente pesait exactement pareil il y a un instant : est-ce bien une autre gamelle ?</translation>
+        <translation>La gamelle précédente pesait exactement pareil il y a un instant&#xa0;: est-ce bien une autre gamelle&#xa0;?</translation>
     </message>
     <message>
         <source>An earlier weight is later than now: is this machine&apos;s clock right?</source>
-        <translation>Un poids antérieur est plus tardif que maintenant : l’horloge de cette machine est-elle à l’heure ?</translation>
+        <translation>Un poids antérieur est plus tardif que maintenant&#xa0;: l’horloge de cette machine est-elle à l’heure&#xa0;?</translation>
     </message>
     <message>
         <source>This sheet is of a day to come.</source>
@@ -1755,31 +1755,31 @@
     </message>
     <message>
         <source>%1: no diet is in force</source>
-        <translation>%1 : aucune ration en vigueur</translation>
+        <translation>%1&#xa0;: aucune ration en vigueur</translation>
     </message>
     <message>
         <source>%1: nobody knows how many animals it has</source>
-        <translation>%1 : personne ne sait combien il a d’animaux</translation>
+        <translation>%1&#xa0;: personne ne sait combien il a d’animaux</translation>
     </message>
     <message>
         <source>%1: no animal on this day</source>
-        <translation>%1 : aucun animal ce jour</translation>
+        <translation>%1&#xa0;: aucun animal ce jour</translation>
     </message>
     <message>
         <source>%1: nothing is planned for this day</source>
-        <translation>%1 : rien n’est prévu pour ce jour</translation>
+        <translation>%1&#xa0;: rien n’est prévu pour ce jour</translation>
     </message>
     <message>
         <source>Without weighing: %1 … %2 g %3 each%4</source>
-        <translation>Sans peser : %1 … %2 g de %3 par animal%4</translation>
+        <translation>Sans peser&#xa0;: %1 … %2 g de %3 par animal%4</translation>
     </message>
     <message>
         <source>raw: %1 g %2</source>
-        <translation>cru : %1 g de %2</translation>
+        <translation>cru&#xa0;: %1 g de %2</translation>
     </message>
     <message>
         <source>? raw amount unknown: no cooking yield</source>
-        <translation>? quantité crue inconnue : pas de rendement de cuisson</translation>
+        <translation>? quantité crue inconnue&#xa0;: pas de rendement de cuisson</translation>
     </message>
     <message>
         <source>%1 g as bought</source>
@@ -1787,7 +1787,7 @@
     </message>
     <message>
         <source>Gloves on; washed hands are not enough.</source>
-        <translation>Gants obligatoires ; des mains lavées ne suffisent pas.</translation>
+        <translation>Gants obligatoires&#xa0;; des mains lavées ne suffisent pas.</translation>
     </message>
     <message>
         <source>One bowl, one animal or group, with its label.</source>
@@ -1799,14 +1799,14 @@
     </message>
     <message>
         <source>Leftovers never come back here: weigh them where dirty bowls go.</source>
-        <translation>Les refus ne reviennent jamais ici : pesez-les là où vont les gamelles sales.</translation>
+        <translation>Les refus ne reviennent jamais ici&#xa0;: pesez-les là où vont les gamelles sales.</translation>
     </message>
 </context>
 <context>
     <name>KitchenExport</name>
     <message>
         <source>%1: a sheet of the kitchen is written as .pdf or .html</source>
-        <translation>%1 : une fiche de cuisine s’écrit en .pdf ou .html</translation>
+        <translation>%1&#xa0;: une fiche de cuisine s’écrit en .pdf ou .html</translation>
     </message>
 </context>
 <context>
@@ -1883,11 +1883,11 @@
     <name>Numbers</name>
     <message>
         <source>“%1” may mean %2 or %3: type one of these, for nothing sets thousands apart here.</source>
-        <translation>« %1 » peut vouloir dire %2 ou %3 : tapez l’un des deux, car rien ne sépare ici les milliers.</translation>
+        <translation>«&#xa0;%1&#xa0;» peut vouloir dire %2 ou %3&#xa0;: tapez l’un des deux, car rien ne sépare ici les milliers.</translation>
     </message>
     <message>
         <source>“%1” sets thousands apart: type it without, %2.</source>
-        <translation>« %1 » sépare les milliers : tapez-le sans séparateur, %2.</translation>
+        <translation>«&#xa0;%1&#xa0;» sépare les milliers&#xa0;: tapez-le sans séparateur, %2.</translation>
     </message>
 </context>
 <context>
@@ -2590,7 +2590,7 @@
     </message>
     <message>
         <source>recalled, not looked up: said to be %1</source>
-        <translation>de mémoire, non vérifié : serait %1</translation>
+        <translation>de mémoire, non vérifié&#xa0;: serait %1</translation>
     </message>
     <message>
         <source>the house&apos;s own rule</source>
@@ -2598,7 +2598,7 @@
     </message>
     <message>
         <source>the house: %1</source>
-        <translation>la maison : %1</translation>
+        <translation>la maison&#xa0;: %1</translation>
     </message>
     <message>
         <source>invented</source>
@@ -2606,11 +2606,11 @@
     </message>
     <message>
         <source>invented: %1</source>
-        <translation>inventé : %1</translation>
+        <translation>inventé&#xa0;: %1</translation>
     </message>
     <message>
         <source>worked out from: %1</source>
-        <translation>calculé de : %1</translation>
+        <translation>calculé de&#xa0;: %1</translation>
     </message>
     <message>
         <source>no source stated</source>
@@ -2633,7 +2633,7 @@
     </message>
     <message>
         <source>, a new diet is phased in: day {} of {}</source>
-        <translation>, transition vers une nouvelle ration : jour {} sur {}</translation>
+        <translation>, transition vers une nouvelle ration&#xa0;: jour {} sur {}</translation>
     </message>
     <message>
         <source>To weigh</source>
@@ -2673,7 +2673,7 @@
     </message>
     <message>
         <source>Without weighing, for each animal: {} … {} g {} ({}){}</source>
-        <translation>Sans peser, pour chaque animal : {} … {} g de {} ({}){}</translation>
+        <translation>Sans peser, pour chaque animal&#xa0;: {} … {} g de {} ({}){}</translation>
     </message>
     <message>
         <source>bowl</source>
@@ -2709,11 +2709,11 @@
     </message>
     <message>
         <source>raw: {} {}</source>
-        <translation>cru : {} de {}</translation>
+        <translation>cru&#xa0;: {} de {}</translation>
     </message>
     <message>
         <source>? raw amount unknown: no cooking yield</source>
-        <translation>? quantité crue inconnue : pas de rendement de cuisson</translation>
+        <translation>? quantité crue inconnue&#xa0;: pas de rendement de cuisson</translation>
     </message>
     <message>
         <source>{} as bought</source>
@@ -2725,11 +2725,11 @@
     </message>
     <message>
         <source>Feed well today: live food of tomorrow</source>
-        <translation>À bien nourrir aujourd’hui : proies vivantes de demain</translation>
+        <translation>À bien nourrir aujourd’hui&#xa0;: proies vivantes de demain</translation>
     </message>
     <message>
         <source>No bowl for {}: {}.</source>
-        <translation>Pas de gamelle pour {} : {}.</translation>
+        <translation>Pas de gamelle pour {}&#xa0;: {}.</translation>
     </message>
     <message>
         <source>no diet is in force</source>
@@ -2757,7 +2757,7 @@
     </message>
     <message>
         <source>Gloves on; washed hands are not enough.</source>
-        <translation>Gants obligatoires ; des mains lavées ne suffisent pas.</translation>
+        <translation>Gants obligatoires&#xa0;; des mains lavées ne suffisent pas.</translation>
     </message>
     <message>
         <source>One bowl, one animal or group, with its label.</source>
@@ -2769,7 +2769,7 @@
     </message>
     <message>
         <source>Leftovers never come back into the prep room: they are weighed where dirty bowls go.</source>
-        <translation>Les refus ne reviennent jamais en cuisine : on les pèse là où vont les gamelles sales.</translation>
+        <translation>Les refus ne reviennent jamais en cuisine&#xa0;: on les pèse là où vont les gamelles sales.</translation>
     </message>
     <message>
         <source>Tare the empty bowl before each food.</source>
@@ -2781,17 +2781,17 @@
     </message>
     <message>
         <source>Invented sample: not for feeding.</source>
-        <translation>Exemple inventé : ne pas distribuer.</translation>
+        <translation>Exemple inventé&#xa0;: ne pas distribuer.</translation>
     </message>
     <message>
         <source>INVENTED SAMPLE: animals, masses, products and decisions on this sheet are made up. Not for feeding.</source>
-        <translation>EXEMPLE INVENTÉ : animaux, poids, produits et décisions de cette fiche sont imaginaires. Ne pas distribuer.</translation>
+        <translation>EXEMPLE INVENTÉ&#xa0;: animaux, poids, produits et décisions de cette fiche sont imaginaires. Ne pas distribuer.</translation>
     </message>
     <message>
         <source>Tarebowl supports, and does not replace, a qualified nutritionist and a licensed vet; local rules on feeding,
 hygiene, live prey and medicines come first. Published requirements of a model species are a starting point.
 </source>
-        <translation>Tarebowl aide, sans les remplacer, un nutritionniste qualifié et un vétérinaire agréé ; les règles locales sur l’alimentation,
+        <translation>Tarebowl aide, sans les remplacer, un nutritionniste qualifié et un vétérinaire agréé&#xa0;; les règles locales sur l’alimentation,
 l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins publiés d’une espèce modèle sont un point de départ.
 </translation>
     </message>
@@ -2808,7 +2808,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>still stands; it corrects no leftover until it is weighed again</source>
-        <translation>encore en place ; elle ne corrige aucun refus avant d’être pesée de nouveau</translation>
+        <translation>encore en place&#xa0;; elle ne corrige aucun refus avant d’être pesée de nouveau</translation>
     </message>
     <message>
         <source>neither lost nor drew water</source>
@@ -2824,11 +2824,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2 g put out, still stands%3</source>
-        <translation>%1 : %2 g posés, encore en place%3</translation>
+        <translation>%1&#xa0;: %2 g posés, encore en place%3</translation>
     </message>
     <message>
         <source>%1: %2 g → %3 g, %4%5</source>
-        <translation>%1 : %2 g → %3 g, %4%5</translation>
+        <translation>%1&#xa0;: %2 g → %3 g, %4%5</translation>
     </message>
     <message>
         <source> Enter again keeps it as it is.</source>
@@ -2836,23 +2836,23 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>A pan that was put out empty says nothing: weigh the food that was in it.</source>
-        <translation>Une gamelle posée vide ne dit rien : pesez l’aliment qu’elle contenait.</translation>
+        <translation>Une gamelle posée vide ne dit rien&#xa0;: pesez l’aliment qu’elle contenait.</translation>
     </message>
     <message>
         <source>Nothing is left of it: was it emptied, or eaten from? It will count for no leftover.</source>
-        <translation>Il n’en reste rien : a-t-elle été vidée, ou a-t-on mangé dedans ? Elle ne comptera pour aucun refus.</translation>
+        <translation>Il n’en reste rien&#xa0;: a-t-elle été vidée, ou a-t-on mangé dedans&#xa0;? Elle ne comptera pour aucun refus.</translation>
     </message>
     <message>
         <source>It came back more than a tenth heavier: rain, or the weights the wrong way round?</source>
-        <translation>Elle est revenue plus lourde de plus d’un dixième : la pluie, ou les poids inversés ?</translation>
+        <translation>Elle est revenue plus lourde de plus d’un dixième&#xa0;: la pluie, ou les poids inversés&#xa0;?</translation>
     </message>
     <message>
         <source>More than half of it is gone: did an animal reach it?</source>
-        <translation>Plus de la moitié a disparu : un animal l’a-t-il atteinte ?</translation>
+        <translation>Plus de la moitié a disparu&#xa0;: un animal l’a-t-il atteinte&#xa0;?</translation>
     </message>
     <message>
         <source>There is a pan of this already: both will count, each by half. To change it choose it above.</source>
-        <translation>Il y en a déjà une gamelle : les deux compteront, chacune pour moitié. Pour la modifier, choisissez-la ci-dessus.</translation>
+        <translation>Il y en a déjà une gamelle&#xa0;: les deux compteront, chacune pour moitié. Pour la modifier, choisissez-la ci-dessus.</translation>
     </message>
 </context>
 <context>
@@ -2863,15 +2863,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What the group is called, its section, and who is in it since when. How many eat is counted from this; a bowl&apos;s grams are those of one animal times the number.</source>
-        <translation>Le nom du groupe, son secteur, et qui en fait partie depuis quand. On en compte combien mangent ; les grammes d’une gamelle sont ceux d’un animal fois leur nombre.</translation>
+        <translation>Le nom du groupe, son secteur, et qui en fait partie depuis quand. On en compte combien mangent&#xa0;; les grammes d’une gamelle sont ceux d’un animal fois leur nombre.</translation>
     </message>
     <message>
         <source>Body mass over time. Points are weighings; the mass that counts of an animal is the median of its last fortnight&apos;s, or else the newest, and a group&apos;s is the mean of its animals. One that was left out does not count. Energy need and everything per kg rest on it.</source>
-        <translation>Le poids vif au fil du temps. Les points sont des pesées ; le poids d’un animal qui compte est la médiane de sa dernière quinzaine, ou sinon le plus récent, et celui d’un groupe est la moyenne de ses animaux. Un poids écarté ne compte pas. Le besoin en énergie et tout ce qui est par kg en dépendent.</translation>
+        <translation>Le poids vif au fil du temps. Les points sont des pesées&#xa0;; le poids d’un animal qui compte est la médiane de sa dernière quinzaine, ou sinon le plus récent, et celui d’un groupe est la moyenne de ses animaux. Un poids écarté ne compte pas. Le besoin en énergie et tout ce qui est par kg en dépendent.</translation>
     </message>
     <message>
         <source>Each weighing and condition score with its day and who wrote it down. A first entry is never written over: a correction stands beside it, with a reason.</source>
-        <translation>Chaque pesée et note d’état corporel avec son jour et qui l’a notée. Une première entrée n’est jamais écrasée : une correction se place à côté, avec une raison.</translation>
+        <translation>Chaque pesée et note d’état corporel avec son jour et qui l’a notée. Une première entrée n’est jamais écrasée&#xa0;: une correction se place à côté, avec une raison.</translation>
     </message>
     <message>
         <source>A weighing or a condition score of today or of another day. A mass that is far from what is known of the animal is asked about before it is kept.</source>
@@ -2879,23 +2879,23 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The energy need, worked out step by step: energy at 1 kg of body mass, the exponent, body mass, and the factor for what the animals do. A published number names its source, one that is edited is the house&apos;s own. It is where a diet starts; body mass and condition decide whether it was right.</source>
-        <translation>Le besoin en énergie, calculé pas à pas : énergie à 1 kg de poids vif, exposant, poids vif, et facteur de ce que font les animaux. Un nombre publié nomme sa source, un nombre modifié est celui de la maison. C’est là qu’une ration commence ; le poids vif et l’état corporel décident si c’était juste.</translation>
+        <translation>Le besoin en énergie, calculé pas à pas&#xa0;: énergie à 1 kg de poids vif, exposant, poids vif, et facteur de ce que font les animaux. Un nombre publié nomme sa source, un nombre modifié est celui de la maison. C’est là qu’une ration commence&#xa0;; le poids vif et l’état corporel décident si c’était juste.</translation>
     </message>
     <message>
         <source>The targets that this group&apos;s diets are judged by. Each names where it was stated and how it is known: a published requirement, the house&apos;s own rule, recalled, or derived from a model species, which is a starting point and not a requirement.</source>
-        <translation>Les cibles par lesquelles les rations de ce groupe sont jugées. Chacune nomme où elle a été énoncée et comment on la connaît : un besoin publié, la règle de la maison, de mémoire, ou dérivée d’une espèce modèle, ce qui est un point de départ et non un besoin établi.</translation>
+        <translation>Les cibles par lesquelles les rations de ce groupe sont jugées. Chacune nomme où elle a été énoncée et comment on la connaît&#xa0;: un besoin publié, la règle de la maison, de mémoire, ou dérivée d’une espèce modèle, ce qui est un point de départ et non un besoin établi.</translation>
     </message>
     <message>
         <source>The rules of the target profile, nutrient by nutrient: from, to, unit and basis, where each was stated, and whether it is a hard rule. Edit one and a draft is kept until it is put in force.</source>
-        <translation>Les règles du profil de cibles, nutriment par nutriment : de, à, unité et base, où chacune a été énoncée, et si c’est une règle stricte. En modifier une garde un brouillon jusqu’à sa mise en vigueur.</translation>
+        <translation>Les règles du profil de cibles, nutriment par nutriment&#xa0;: de, à, unité et base, où chacune a été énoncée, et si c’est une règle stricte. En modifier une garde un brouillon jusqu’à sa mise en vigueur.</translation>
     </message>
     <message>
         <source>A further rule for this profile. State where it comes from: a rule without a source cannot be checked by anybody else.</source>
-        <translation>Une règle de plus pour ce profil. Dites d’où elle vient : une règle sans source ne peut être vérifiée par personne d’autre.</translation>
+        <translation>Une règle de plus pour ce profil. Dites d’où elle vient&#xa0;: une règle sans source ne peut être vérifiée par personne d’autre.</translation>
     </message>
     <message>
         <source>Foods that are known to be dangerous to this species or need thought, from the program&apos;s list with its sources and from the house&apos;s own. The list is not complete: what is not on it is not thereby safe.</source>
-        <translation>Les aliments connus comme dangereux pour cette espèce ou demandant réflexion, de la liste du programme avec ses sources et de celle de la maison. La liste n’est pas complète : ce qui n’y est pas n’est pas sûr pour autant.</translation>
+        <translation>Les aliments connus comme dangereux pour cette espèce ou demandant réflexion, de la liste du programme avec ses sources et de celle de la maison. La liste n’est pas complète&#xa0;: ce qui n’y est pas n’est pas sûr pour autant.</translation>
     </message>
     <message>
         <source>What changed, when, and by whom. It is read from the collection&apos;s log, which is only ever added to.</source>
@@ -2903,11 +2903,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>For a group without targets: a published profile of a model species to derive from. Say why that species stands in; the sentence is kept with every target.</source>
-        <translation>Pour un groupe sans cibles : un profil publié d’une espèce modèle dont dériver. Dites pourquoi cette espèce convient ; la phrase est gardée avec chaque cible.</translation>
+        <translation>Pour un groupe sans cibles&#xa0;: un profil publié d’une espèce modèle dont dériver. Dites pourquoi cette espèce convient&#xa0;; la phrase est gardée avec chaque cible.</translation>
     </message>
     <message>
         <source>Published profiles of model species, side by side where several are ticked. Each number is that of the publication named; none was made for your species.</source>
-        <translation>Des profils publiés d’espèces modèles, côte à côte si plusieurs sont cochés. Chaque nombre est celui de la publication nommée ; aucun n’a été établi pour votre espèce.</translation>
+        <translation>Des profils publiés d’espèces modèles, côte à côte si plusieurs sont cochés. Chaque nombre est celui de la publication nommée&#xa0;; aucun n’a été établi pour votre espèce.</translation>
     </message>
     <message>
         <source>A species that is new to the collection, with its first group, energy need and targets. The targets come from the model species that you choose, as a starting point.</source>
@@ -2915,15 +2915,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Who the animal is: sex, birth, stages of life, coming and going. A stage is kept with the day on which it begins; the energy need and the targets of its group are the nutritionist&apos;s to change.</source>
-        <translation>Qui est l’animal : sexe, naissance, stades de vie, arrivées et départs. Un stade est gardé avec le jour où il commence ; le besoin en énergie et les cibles de son groupe relèvent du nutritionniste.</translation>
+        <translation>Qui est l’animal&#xa0;: sexe, naissance, stades de vie, arrivées et départs. Un stade est gardé avec le jour où il commence&#xa0;; le besoin en énergie et les cibles de son groupe relèvent du nutritionniste.</translation>
     </message>
     <message>
         <source>One animal: who it is, its masses and condition scores.</source>
-        <translation>Un animal : qui il est, ses poids et ses notes d’état.</translation>
+        <translation>Un animal&#xa0;: qui il est, ses poids et ses notes d’état.</translation>
     </message>
     <message>
         <source>The species: its names, and the groups of animals that it belongs to. Cautions about foods go by these.</source>
-        <translation>L’espèce : ses noms, et les groupes d’animaux auxquels elle appartient. Les mises en garde sur les aliments en dépendent.</translation>
+        <translation>L’espèce&#xa0;: ses noms, et les groupes d’animaux auxquels elle appartient. Les mises en garde sur les aliments en dépendent.</translation>
     </message>
     <message>
         <source>What is shown below, and what can be done with it.</source>
@@ -2931,15 +2931,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>A group: who is in it, what it needs, and what its diets are judged by.</source>
-        <translation>Un groupe : qui en fait partie, ce dont il a besoin, et par quoi ses rations sont jugées.</translation>
+        <translation>Un groupe&#xa0;: qui en fait partie, ce dont il a besoin, et par quoi ses rations sont jugées.</translation>
     </message>
     <message>
         <source>The diets of the collection by group, each with its versions, and the groups that have none yet. A marked one cannot be read; choosing it says why.</source>
-        <translation>Les rations de la collection par groupe, chacune avec ses versions, et les groupes qui n’en ont pas encore. Une ration marquée ne peut être lue ; la choisir dit pourquoi.</translation>
+        <translation>Les rations de la collection par groupe, chacune avec ses versions, et les groupes qui n’en ont pas encore. Une ration marquée ne peut être lue&#xa0;; la choisir dit pourquoi.</translation>
     </message>
     <message>
         <source>Which version of the diet is on the desk and what can be done next: submit it, approve it, send it back, retire it. What was approved never changes; the next idea is a new version.</source>
-        <translation>Quelle version de la ration est sur la table et ce qu’on peut en faire ensuite : la soumettre, l’approuver, la renvoyer, la retirer. Ce qui a été approuvé ne change jamais ; l’idée suivante est une nouvelle version.</translation>
+        <translation>Quelle version de la ration est sur la table et ce qu’on peut en faire ensuite&#xa0;: la soumettre, l’approuver, la renvoyer, la retirer. Ce qui a été approuvé ne change jamais&#xa0;; l’idée suivante est une nouvelle version.</translation>
     </message>
     <message>
         <source>Whoever approves says why, from which day it is fed and over how many days it is phased in. Grams, targets and composition are kept as they were decided on.</source>
@@ -2947,15 +2947,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What has happened since this version was written: foods that are gone, targets that changed, another window that was faster.</source>
-        <translation>Ce qui est arrivé depuis que cette version a été écrite : des aliments disparus, des cibles modifiées, une autre fenêtre plus rapide.</translation>
+        <translation>Ce qui est arrivé depuis que cette version a été écrite&#xa0;: des aliments disparus, des cibles modifiées, une autre fenêtre plus rapide.</translation>
     </message>
     <message>
         <source>The foods of the diet. Grams are as fed, for one animal and day or for the whole group, as the switch above says. They are yours where locked (Space); the others are found by the solver in whole steps of the kitchen&apos;s scale. Min and max are limits of this diet. The bar is the food&apos;s share of the dry matter.</source>
-        <translation>Les aliments de la ration. Les grammes sont bruts, pour un animal et un jour ou pour tout le groupe, selon le sélecteur au-dessus. Ceux qui sont verrouillés (Espace) sont les vôtres ; les autres sont trouvés par le solveur en échelons entiers de la balance de cuisine. Min et max sont les limites de cette ration. La barre est la part de l’aliment dans la matière sèche.</translation>
+        <translation>Les aliments de la ration. Les grammes sont bruts, pour un animal et un jour ou pour tout le groupe, selon le sélecteur au-dessus. Ceux qui sont verrouillés (Espace) sont les vôtres&#xa0;; les autres sont trouvés par le solveur en échelons entiers de la balance de cuisine. Min et max sont les limites de cette ration. La barre est la part de l’aliment dans la matière sèche.</translation>
     </message>
     <message>
         <source>Foods of the collection are added here by name. A food that is given unweighed, such as browse, is stated as a range; the balance counts the middle and carries the range as uncertainty.</source>
-        <translation>Les aliments de la collection s’ajoutent ici par leur nom. Un aliment donné sans pesée, comme des feuillages, s’indique par une plage ; le bilan en compte le milieu et porte la plage comme incertitude.</translation>
+        <translation>Les aliments de la collection s’ajoutent ici par leur nom. Un aliment donné sans pesée, comme des feuillages, s’indique par une plage&#xa0;; le bilan en compte le milieu et porte la plage comme incertitude.</translation>
     </message>
     <message>
         <source>Something that is given unweighed, between two amounts a day. The balance counts the middle, and the range as uncertainty.</source>
@@ -2963,15 +2963,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>More about the food that the hand is on: how the kitchen prepares it, what it is given for, and the cautions about it.</source>
-        <translation>Plus sur l’aliment sous la main : comment la cuisine le prépare, à quoi il sert, et les mises en garde à son sujet.</translation>
+        <translation>Plus sur l’aliment sous la main&#xa0;: comment la cuisine le prépare, à quoi il sert, et les mises en garde à son sujet.</translation>
     </message>
     <message>
         <source>One rung for each target, in the order that is chosen above. The number is what the bowl gives: grams of each food times its composition. The shaded stretch is the target&apos;s zone, the mark is the diet, the whisker its uncertainty from scatter between samples. The hatched part of the track rests on foods of which the value is unknown, and is never counted as nothing.</source>
-        <translation>Un échelon par cible, dans l’ordre choisi au-dessus. Le nombre est ce que donne la gamelle : les grammes de chaque aliment fois sa composition. Le tronçon ombré est la zone de la cible, la marque est la ration, la moustache son incertitude due à la dispersion entre échantillons. La partie hachurée repose sur des aliments dont la valeur est inconnue, et n’est jamais comptée pour rien.</translation>
+        <translation>Un échelon par cible, dans l’ordre choisi au-dessus. Le nombre est ce que donne la gamelle&#xa0;: les grammes de chaque aliment fois sa composition. Le tronçon ombré est la zone de la cible, la marque est la ration, la moustache son incertitude due à la dispersion entre échantillons. La partie hachurée repose sur des aliments dont la valeur est inconnue, et n’est jamais comptée pour rien.</translation>
     </message>
     <message>
         <source>The rung that is open: its bounds, which can be changed for this diet, where the target was stated, and which food brings how much of it.</source>
-        <translation>L’échelon ouvert : ses bornes, qui peuvent être modifiées pour cette ration, où la cible a été énoncée, et quel aliment en apporte combien.</translation>
+        <translation>L’échelon ouvert&#xa0;: ses bornes, qui peuvent être modifiées pour cette ration, où la cible a été énoncée, et quel aliment en apporte combien.</translation>
     </message>
     <message>
         <source>How the diet stands against its targets. Choose a rung to see which food brings how much, and where the target comes from.</source>
@@ -2979,7 +2979,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Why the diet stands as it does, in sentences. They follow from the targets and foods on the desk alone; a suggestion was worked out before it is offered, and can be tried and taken back.</source>
-        <translation>Pourquoi la ration est dans cette situation, en phrases. Elles ne suivent que des cibles et aliments sur la table ; une suggestion a été calculée avant d’être proposée, et peut être essayée et reprise.</translation>
+        <translation>Pourquoi la ration est dans cette situation, en phrases. Elles ne suivent que des cibles et aliments sur la table&#xa0;; une suggestion a été calculée avant d’être proposée, et peut être essayée et reprise.</translation>
     </message>
     <message>
         <source>What has to give while one bound moves, or one thing sought is traded for another. What is read off the chart can be tried on the diet, and taken back.</source>
@@ -2987,23 +2987,23 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What has to give while one bound moves: foods above, what is sought and what is missed below. Each dot is where another food or target begins to give.</source>
-        <translation>Ce qui doit céder quand une borne bouge : les aliments en haut, ce qui est cherché et ce qui est manqué en bas. Chaque point est là où un autre aliment ou une autre cible commence à céder.</translation>
+        <translation>Ce qui doit céder quand une borne bouge&#xa0;: les aliments en haut, ce qui est cherché et ce qui est manqué en bas. Chaque point est là où un autre aliment ou une autre cible commence à céder.</translation>
     </message>
     <message>
         <source>What is asked of the diet beside its targets: how many foods of a group, at most how much of it. Rules of the targets are shown, those of this diet can be changed.</source>
-        <translation>Ce qui est demandé à la ration outre ses cibles : combien d’aliments d’un groupe, au plus combien de celui-ci. Les règles des cibles sont affichées, celles de cette ration peuvent être modifiées.</translation>
+        <translation>Ce qui est demandé à la ration outre ses cibles&#xa0;: combien d’aliments d’un groupe, au plus combien de celui-ci. Les règles des cibles sont affichées, celles de cette ration peuvent être modifiées.</translation>
     </message>
     <message>
         <source>What this version says otherwise than another: grams, balance, cost, in words and side by side. Both are as they stand in the collection.</source>
-        <translation>Ce que cette version dit autrement qu’une autre : grammes, bilan, coût, en mots et côte à côte. Toutes deux telles qu’elles sont dans la collection.</translation>
+        <translation>Ce que cette version dit autrement qu’une autre&#xa0;: grammes, bilan, coût, en mots et côte à côte. Toutes deux telles qu’elles sont dans la collection.</translation>
     </message>
     <message>
         <source>The diet on the desk: its foods and grams, and below them why it stands as it does.</source>
-        <translation>La ration sur la table : ses aliments et ses grammes, et en dessous pourquoi elle est dans cette situation.</translation>
+        <translation>La ration sur la table&#xa0;: ses aliments et ses grammes, et en dessous pourquoi elle est dans cette situation.</translation>
     </message>
     <message>
         <source>Days by foods. Grams are as fed for one animal; a locked cell stays as the hand left it, the others are planned so that each day keeps its rules and the period balances.</source>
-        <translation>Des jours par aliments. Les grammes sont bruts pour un animal ; une case verrouillée reste comme la main l’a laissée, les autres sont planifiées pour que chaque jour tienne ses règles et que la période s’équilibre.</translation>
+        <translation>Des jours par aliments. Les grammes sont bruts pour un animal&#xa0;; une case verrouillée reste comme la main l’a laissée, les autres sont planifiées pour que chaque jour tienne ses règles et que la période s’équilibre.</translation>
     </message>
     <message>
         <source>How the whole period stands against the targets, or the day that the hand is on. It is the mean of the days as planned.</source>
@@ -3011,7 +3011,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What the plan must keep: how many days, what varies, what may not follow upon what, days off, what is in stock.</source>
-        <translation>Ce que le plan doit tenir : combien de jours, ce qui varie, ce qui ne peut suivre quoi, les jours sans, ce qui est en stock.</translation>
+        <translation>Ce que le plan doit tenir&#xa0;: combien de jours, ce qui varie, ce qui ne peut suivre quoi, les jours sans, ce qui est en stock.</translation>
     </message>
     <message>
         <source>Which days are looked at, and what can be planned.</source>
@@ -3027,31 +3027,31 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The foods of the collection. Each number in a column is per 100 g as fed, and is the mean that the food&apos;s samples form; ? is unknown, never nothing.</source>
-        <translation>Les aliments de la collection. Chaque nombre d’une colonne est pour 100 g bruts, et est la moyenne des échantillons de l’aliment ; ? est inconnu, jamais rien.</translation>
+        <translation>Les aliments de la collection. Chaque nombre d’une colonne est pour 100 g bruts, et est la moyenne des échantillons de l’aliment&#xa0;;&#xa0;? est inconnu, jamais rien.</translation>
     </message>
     <message>
         <source>What one food is made of. A value is the mean of its laboratory samples, or a publication&apos;s; ± is the scatter between samples, n how many there are. Open a row to see them, each with its source and day. A value set by hand goes before every sample, and says who set it and why.</source>
-        <translation>De quoi un aliment est fait. Une valeur est la moyenne de ses échantillons de laboratoire, ou celle d’une publication ; ± est la dispersion entre échantillons, n leur nombre. Ouvrez une ligne pour les voir, chacun avec sa source et son jour. Une valeur fixée à la main passe avant tout échantillon, et dit qui l’a fixée et pourquoi.</translation>
+        <translation>De quoi un aliment est fait. Une valeur est la moyenne de ses échantillons de laboratoire, ou celle d’une publication&#xa0;; ± est la dispersion entre échantillons, n leur nombre. Ouvrez une ligne pour les voir, chacun avec sa source et son jour. Une valeur fixée à la main passe avant tout échantillon, et dit qui l’a fixée et pourquoi.</translation>
     </message>
     <message>
         <source>Each nutrient of the food. A value is the mean of the samples under it, or one that was set by hand or worked out (cooked from raw, mixed from parts, summed from others); the Source column names where it comes from. ≥ and ≤ are bounds, such as a label&apos;s guarantee, and are not used as means. ? is unknown, and is never counted as nothing.</source>
-        <translation>Chaque nutriment de l’aliment. Une valeur est la moyenne des échantillons en dessous, ou une valeur fixée à la main ou calculée (cuit d’après le cru, mélangé de parties, somme d’autres) ; la colonne Source nomme d’où elle vient. ≥ et ≤ sont des bornes, comme la garantie d’une étiquette, et ne servent pas de moyennes. ? est inconnu, et n’est jamais compté pour rien.</translation>
+        <translation>Chaque nutriment de l’aliment. Une valeur est la moyenne des échantillons en dessous, ou une valeur fixée à la main ou calculée (cuit d’après le cru, mélangé de parties, somme d’autres)&#xa0;; la colonne Source nomme d’où elle vient. ≥ et ≤ sont des bornes, comme la garantie d’une étiquette, et ne servent pas de moyennes.&#xa0;? est inconnu, et n’est jamais compté pour rien.</translation>
     </message>
     <message>
         <source>What the food is called and how it is fed: its form and group, the step of the scale it is weighed in, what is edible of it, what it costs. A person of your house states these; they are kept under that name.</source>
-        <translation>Comment l’aliment s’appelle et se distribue : sa forme et son groupe, l’échelon de la balance, ce qui en est comestible, ce qu’il coûte. Une personne de votre maison l’indique ; c’est gardé sous ce nom.</translation>
+        <translation>Comment l’aliment s’appelle et se distribue&#xa0;: sa forme et son groupe, l’échelon de la balance, ce qui en est comestible, ce qu’il coûte. Une personne de votre maison l’indique&#xa0;; c’est gardé sous ce nom.</translation>
     </message>
     <message>
         <source>One laboratory sample or publication: its values as they were reported, on the basis and in the units that are chosen. The mean of all samples that count is the food&apos;s value.</source>
-        <translation>Un échantillon de laboratoire ou une publication : ses valeurs telles que rapportées, sur la base et dans les unités choisies. La moyenne de tous les échantillons qui comptent est la valeur de l’aliment.</translation>
+        <translation>Un échantillon de laboratoire ou une publication&#xa0;: ses valeurs telles que rapportées, sur la base et dans les unités choisies. La moyenne de tous les échantillons qui comptent est la valeur de l’aliment.</translation>
     </message>
     <message>
         <source>What a house mix is made of. What nobody analysed in the mix is worked out from the grams of its parts and from what a gram of them gives once prepared; the source says who measured that.</source>
-        <translation>De quoi un mélange de la maison est fait. Ce que personne n’a analysé dans le mélange est calculé des grammes de ses parties et de ce qu’un gramme de celles-ci donne une fois préparé ; la source dit qui l’a mesuré.</translation>
+        <translation>De quoi un mélange de la maison est fait. Ce que personne n’a analysé dans le mélange est calculé des grammes de ses parties et de ce qu’un gramme de celles-ci donne une fois préparé&#xa0;; la source dit qui l’a mesuré.</translation>
     </message>
     <message>
         <source>Which raw food this one is cooked from. What nobody analysed in the cooked food is worked out from the raw one: grams left of a gram, and the share of each nutrient that stays. The source says who says so.</source>
-        <translation>De quel aliment cru celui-ci est cuit. Ce que personne n’a analysé dans l’aliment cuit est calculé du cru : grammes restant d’un gramme, et part de chaque nutriment qui demeure. La source dit qui l’affirme.</translation>
+        <translation>De quel aliment cru celui-ci est cuit. Ce que personne n’a analysé dans l’aliment cuit est calculé du cru&#xa0;: grammes restant d’un gramme, et part de chaque nutriment qui demeure. La source dit qui l’affirme.</translation>
     </message>
     <message>
         <source>Which nutrients your laboratory is to look at, how often, and what is due. It is counted from the days of the samples.</source>
@@ -3059,27 +3059,27 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What a careful analyst would doubt in this food: parts that do not add up, energy that disagrees with them, a value far from the food&apos;s group. A doubt is a question, not a verdict; each says how it was found.</source>
-        <translation>Ce dont un analyste soigneux douterait dans cet aliment : des parties qui ne s’additionnent pas, une énergie qui les contredit, une valeur loin du groupe de l’aliment. Un doute est une question, non un verdict ; chacun dit comment il a été trouvé.</translation>
+        <translation>Ce dont un analyste soigneux douterait dans cet aliment&#xa0;: des parties qui ne s’additionnent pas, une énergie qui les contredit, une valeur loin du groupe de l’aliment. Un doute est une question, non un verdict&#xa0;; chacun dit comment il a été trouvé.</translation>
     </message>
     <message>
         <source>What a careful analyst would doubt in all foods. Each doubt says how it was found; a line goes to its food.</source>
-        <translation>Ce dont un analyste soigneux douterait dans tous les aliments. Chaque doute dit comment il a été trouvé ; une ligne mène à son aliment.</translation>
+        <translation>Ce dont un analyste soigneux douterait dans tous les aliments. Chaque doute dit comment il a été trouvé&#xa0;; une ligne mène à son aliment.</translation>
     </message>
     <message>
         <source>Foods side by side, all on one basis. The values are those of each food&apos;s own page; rest on one to see its source.</source>
-        <translation>Des aliments côte à côte, tous sur une base. Les valeurs sont celles de la page de chaque aliment ; arrêtez-vous sur l’une pour voir sa source.</translation>
+        <translation>Des aliments côte à côte, tous sur une base. Les valeurs sont celles de la page de chaque aliment&#xa0;; arrêtez-vous sur l’une pour voir sa source.</translation>
     </message>
     <message>
         <source>A table of foods on its way into the collection. Nothing is written before you press Import; all of it is written, or where anything is wrong with it, nothing.</source>
-        <translation>Une table d’aliments en route vers la collection. Rien n’est écrit avant que vous n’appuyiez sur Importer ; tout est écrit, ou, si quelque chose ne va pas, rien.</translation>
+        <translation>Une table d’aliments en route vers la collection. Rien n’est écrit avant que vous n’appuyiez sur Importer&#xa0;; tout est écrit, ou, si quelque chose ne va pas, rien.</translation>
     </message>
     <message>
         <source>How the table is read: its form, decimal sign, units and basis, and whose it is. These are guessed from the table first; change what was guessed wrongly.</source>
-        <translation>Comment la table est lue : sa forme, son signe décimal, ses unités et sa base, et à qui elle est. C’est d’abord deviné de la table ; modifiez ce qui l’a été à tort.</translation>
+        <translation>Comment la table est lue&#xa0;: sa forme, son signe décimal, ses unités et sa base, et à qui elle est. C’est d’abord deviné de la table&#xa0;; modifiez ce qui l’a été à tort.</translation>
     </message>
     <message>
         <source>What will become of each line: a new food, a new sample, a value that is left out and why. Counted by reading the whole table, without writing.</source>
-        <translation>Ce que chaque ligne deviendra : un nouvel aliment, un nouvel échantillon, une valeur laissée de côté et pourquoi. Compté en lisant toute la table, sans écrire.</translation>
+        <translation>Ce que chaque ligne deviendra&#xa0;: un nouvel aliment, un nouvel échantillon, une valeur laissée de côté et pourquoi. Compté en lisant toute la table, sans écrire.</translation>
     </message>
     <message>
         <source>Goes to any food, animal or diet by part of its name.</source>
@@ -3087,7 +3087,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Whether all is on the disk, the units in force, whether this is the invented sample, and who is at the keyboard: every change is kept under that name.</source>
-        <translation>Si tout est sur le disque, les unités en vigueur, si c’est l’exemple inventé, et qui est au clavier : chaque modification est gardée sous ce nom.</translation>
+        <translation>Si tout est sur le disque, les unités en vigueur, si c’est l’exemple inventé, et qui est au clavier&#xa0;: chaque modification est gardée sous ce nom.</translation>
     </message>
     <message>
         <source>The rooms of the window, Ctrl+1 to Ctrl+7, and below them the collection file and help.</source>
@@ -3111,19 +3111,19 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The bowl that is prepared: its foods with planned grams, what was weighed, how each is prepared. Planned grams come from the approved diet, times the animals of the group.</source>
-        <translation>La gamelle en préparation : ses aliments avec les grammes prévus, ce qui a été pesé, comment chacun se prépare. Les grammes prévus viennent de la ration approuvée, fois les animaux du groupe.</translation>
+        <translation>La gamelle en préparation&#xa0;: ses aliments avec les grammes prévus, ce qui a été pesé, comment chacun se prépare. Les grammes prévus viennent de la ration approuvée, fois les animaux du groupe.</translation>
     </message>
     <message>
         <source>The food on the scale. The plan is the approved diet&apos;s; ± is how far the weight may lie from it by the rule of the house. The first weight is never written over: a correction stands beside it.</source>
-        <translation>L’aliment sur la balance. Le plan est celui de la ration approuvée ; ± est l’écart permis au poids par la règle de la maison. Le premier poids n’est jamais écrasé : une correction se place à côté.</translation>
+        <translation>L’aliment sur la balance. Le plan est celui de la ration approuvée&#xa0;; ± est l’écart permis au poids par la règle de la maison. Le premier poids n’est jamais écrasé&#xa0;: une correction se place à côté.</translation>
     </message>
     <message>
         <source>What came back of a food. What was eaten is offered less left less lost, corrected for drying by control pans: those of the day, or of days around it where there were none, which is then said.</source>
-        <translation>Ce qui est revenu d’un aliment. Mangé, c’est offert moins restant moins perdu, corrigé du séchage par les gamelles témoins : celles du jour, ou des jours voisins s’il n’y en a pas, ce qui est alors dit.</translation>
+        <translation>Ce qui est revenu d’un aliment. Mangé, c’est offert moins restant moins perdu, corrigé du séchage par les gamelles témoins&#xa0;: celles du jour, ou des jours voisins s’il n’y en a pas, ce qui est alors dit.</translation>
     </message>
     <message>
         <source>The scale of this bench: what it shows now and where it is plugged in. Without one, weights are typed.</source>
-        <translation>La balance de cette table : ce qu’elle montre maintenant et où elle est branchée. Sans elle, les poids sont tapés.</translation>
+        <translation>La balance de cette table&#xa0;: ce qu’elle montre maintenant et où elle est branchée. Sans elle, les poids sont tapés.</translation>
     </message>
     <message>
         <source>How far a weight may lie from the plan, a rule of your house, and what it comes to for the food on the scale.</source>
@@ -3131,15 +3131,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What stands on the sheet beside the bowls: what the kitchen needs in all, what to thaw for tomorrow, cautions and hygiene.</source>
-        <translation>Ce qui est sur la fiche à côté des gamelles : ce qu’il faut en tout à la cuisine, quoi décongeler pour demain, mises en garde et hygiène.</translation>
+        <translation>Ce qui est sur la fiche à côté des gamelles&#xa0;: ce qu’il faut en tout à la cuisine, quoi décongeler pour demain, mises en garde et hygiène.</translation>
     </message>
     <message>
         <source>What to give instead of a food that is not there, the nearest first. Each line says the grams and what it does to the balance, worked out against the approved bowl; where the approved targets are no longer met, it says who must approve.</source>
-        <translation>Quoi donner à la place d’un aliment qui manque, le plus proche d’abord. Chaque ligne dit les grammes et ce que cela fait au bilan, calculé face à la gamelle approuvée ; là où les cibles approuvées ne sont plus atteintes, elle dit qui doit approuver.</translation>
+        <translation>Quoi donner à la place d’un aliment qui manque, le plus proche d’abord. Chaque ligne dit les grammes et ce que cela fait au bilan, calculé face à la gamelle approuvée&#xa0;; là où les cibles approuvées ne sont plus atteintes, elle dit qui doit approuver.</translation>
     </message>
     <message>
         <source>Control pans: the same food out of the animals&apos; reach, weighed when the bowls went out and when they came back. What they lose by drying, or gain, is taken off what came back of the same food.</source>
-        <translation>Gamelles témoins : le même aliment hors de portée des animaux, pesé quand les gamelles sont sorties et quand elles sont revenues. Ce qu’elles perdent en séchant, ou gagnent, est retiré de ce qui est revenu du même aliment.</translation>
+        <translation>Gamelles témoins&#xa0;: le même aliment hors de portée des animaux, pesé quand les gamelles sont sorties et quand elles sont revenues. Ce qu’elles perdent en séchant, ou gagnent, est retiré de ce qui est revenu du même aliment.</translation>
     </message>
     <message>
         <source>The section and its groups. A group without a bowl cannot be chosen.</source>
@@ -3147,43 +3147,43 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What is followed over time: the targets of the group, then every nutrient that some food of its bowls tells.</source>
-        <translation>Ce qui est suivi au fil du temps : les cibles du groupe, puis tout nutriment que connaît un aliment de ses gamelles.</translation>
+        <translation>Ce qui est suivi au fil du temps&#xa0;: les cibles du groupe, puis tout nutriment que connaît un aliment de ses gamelles.</translation>
     </message>
     <message>
         <source>What was noticed in the days in sight, and how much is known of them. A drop is told against the group&apos;s own days before; the rule of the house stands beside it.</source>
-        <translation>Ce qui a été remarqué dans les jours en vue, et combien on en sait. Une baisse est dite face aux jours précédents du groupe lui-même ; la règle de la maison est à côté.</translation>
+        <translation>Ce qui a été remarqué dans les jours en vue, et combien on en sait. Une baisse est dite face aux jours précédents du groupe lui-même&#xa0;; la règle de la maison est à côté.</translation>
     </message>
     <message>
         <source>Grams a day of each food, all animals together: what was offered, and what was eaten of it (offered less left and lost, corrected by control pans). Days without a bowl written down stay empty.</source>
-        <translation>Grammes par jour de chaque aliment, tous animaux ensemble : ce qui a été offert, et ce qui en a été mangé (offert moins restant et perdu, corrigé par les gamelles témoins). Les jours sans gamelle notée restent vides.</translation>
+        <translation>Grammes par jour de chaque aliment, tous animaux ensemble&#xa0;: ce qui a été offert, et ce qui en a été mangé (offert moins restant et perdu, corrigé par les gamelles témoins). Les jours sans gamelle notée restent vides.</translation>
     </message>
     <message>
         <source>What is followed, a day and animal, offered and as eaten, against its zone; over many days each step of the line is the mean of some. Hatched is what is missing: foods whose leftovers or composition nobody knows. The band is the uncertainty.</source>
-        <translation>Ce qui est suivi, par jour et animal, offert et tel que mangé, face à sa zone ; sur de nombreux jours chaque marche de la ligne est la moyenne de quelques-uns. Hachuré est ce qui manque : des aliments dont personne ne connaît les refus ou la composition. La bande est l’incertitude.</translation>
+        <translation>Ce qui est suivi, par jour et animal, offert et tel que mangé, face à sa zone&#xa0;; sur de nombreux jours chaque marche de la ligne est la moyenne de quelques-uns. Hachuré est ce qui manque&#xa0;: des aliments dont personne ne connaît les refus ou la composition. La bande est l’incertitude.</translation>
     </message>
     <message>
         <source>What is picked first: Manly&apos;s alpha with its 95 % interval, from what was offered and left. Above the dashed line a food is taken more than its share.</source>
-        <translation>Ce qui est pris d’abord : l’alpha de Manly avec son intervalle à 95 %, d’après l’offert et le restant. Au-dessus de la ligne pointillée, un aliment est pris plus que sa part.</translation>
+        <translation>Ce qui est pris d’abord&#xa0;: l’alpha de Manly avec son intervalle à 95 %, d’après l’offert et le restant. Au-dessus de la ligne pointillée, un aliment est pris plus que sa part.</translation>
     </message>
     <message>
         <source>A study of what is eaten: how many days it needs for the precision wanted, by how much the group&apos;s own days differ, what is weighed, and where control pans stand.</source>
-        <translation>Une étude de ce qui est mangé : combien de jours il lui faut pour la précision voulue, selon les écarts entre les jours du groupe, ce qui est pesé, et où sont les gamelles témoins.</translation>
+        <translation>Une étude de ce qui est mangé&#xa0;: combien de jours il lui faut pour la précision voulue, selon les écarts entre les jours du groupe, ce qui est pesé, et où sont les gamelles témoins.</translation>
     </message>
     <message>
         <source>Faeces that were collected and analysed. With what was eaten on their days they say what was digested; without, nothing.</source>
-        <translation>Des fèces collectées et analysées. Avec ce qui a été mangé leurs jours, elles disent ce qui a été digéré ; sans cela, rien.</translation>
+        <translation>Des fèces collectées et analysées. Avec ce qui a été mangé leurs jours, elles disent ce qui a été digéré&#xa0;; sans cela, rien.</translation>
     </message>
     <message>
         <source>Yesterday&apos;s bowls as a list to fill in: what came back of each food, by weight, all eaten, or not weighed. Not weighed stays unknown.</source>
-        <translation>Les gamelles d’hier comme liste à remplir : ce qui est revenu de chaque aliment, par poids, tout mangé, ou non pesé. Non pesé reste inconnu.</translation>
+        <translation>Les gamelles d’hier comme liste à remplir&#xa0;: ce qui est revenu de chaque aliment, par poids, tout mangé, ou non pesé. Non pesé reste inconnu.</translation>
     </message>
     <message>
         <source>What was seen: kind, day, time, and what its kind asks for. It is kept under your name, and is never written over.</source>
-        <translation>Ce qui a été vu : genre, jour, heure, et ce que le genre demande. C’est gardé sous votre nom, et jamais écrasé.</translation>
+        <translation>Ce qui a été vu&#xa0;: genre, jour, heure, et ce que le genre demande. C’est gardé sous votre nom, et jamais écrasé.</translation>
     </message>
     <message>
         <source>Signs, blood values, treatments, condition, body mass, Ca:P and diets on one axis of days. Points are what was written down; lines are worked out from the bowls of each day.</source>
-        <translation>Signes, valeurs sanguines, traitements, état corporel, poids vif, Ca:P et rations sur un axe de jours. Les points sont ce qui a été noté ; les lignes sont calculées des gamelles de chaque jour.</translation>
+        <translation>Signes, valeurs sanguines, traitements, état corporel, poids vif, Ca:P et rations sur un axe de jours. Les points sont ce qui a été noté&#xa0;; les lignes sont calculées des gamelles de chaque jour.</translation>
     </message>
 </context>
 <context>
@@ -3198,7 +3198,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: a rotation is written as .pdf, .html or .json</source>
-        <translation>%1 : une rotation s’écrit en .pdf, .html ou .json</translation>
+        <translation>%1&#xa0;: une rotation s’écrit en .pdf, .html ou .json</translation>
     </message>
     <message>
         <source>in all</source>
@@ -3225,7 +3225,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Over the %1 these do not hold: %2.</source>
-        <translation>Sur les %1, ne sont pas atteintes : %2.</translation>
+        <translation>Sur les %1, ne sont pas atteintes&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Each day holds its own, wider zones.</source>
@@ -3233,11 +3233,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>One day lies outside its own, wider zones: choose it to see how.</source>
-        <translation>Un jour sort de ses propres zones, plus larges : choisissez-le pour voir comment.</translation>
+        <translation>Un jour sort de ses propres zones, plus larges&#xa0;: choisissez-le pour voir comment.</translation>
     </message>
     <message>
         <source>%1 days lie outside their own, wider zones: choose one to see how.</source>
-        <translation>%1 jours sortent de leurs propres zones, plus larges : choisissez-en un pour voir comment.</translation>
+        <translation>%1 jours sortent de leurs propres zones, plus larges&#xa0;: choisissez-en un pour voir comment.</translation>
     </message>
     <message>
         <source>The %1 together do not make it up.</source>
@@ -3288,7 +3288,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 is %2 by %3 of the day&apos;s zone (%4).</source>
-        <translation>%1 : %2, de %3 de la zone du jour (%4).</translation>
+        <translation>%1&#xa0;: %2, de %3 de la zone du jour (%4).</translation>
     </message>
     <message>
         <source>Every target is within the day&apos;s own, wider zone.</source>
@@ -3296,15 +3296,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>No plan keeps all hard rules at once: free a locked cell, or let a rule be wider. Nothing was changed.</source>
-        <translation>Aucun plan ne tient toutes les règles strictes à la fois : libérez une case verrouillée, ou élargissez une règle. Rien n’a été modifié.</translation>
+        <translation>Aucun plan ne tient toutes les règles strictes à la fois&#xa0;: libérez une case verrouillée, ou élargissez une règle. Rien n’a été modifié.</translation>
     </message>
     <message>
         <source>No plan keeps this rule: %1. Nothing was changed.</source>
-        <translation>Aucun plan ne tient cette règle : %1. Rien n’a été modifié.</translation>
+        <translation>Aucun plan ne tient cette règle&#xa0;: %1. Rien n’a été modifié.</translation>
     </message>
     <message>
         <source>No plan was found in the time given. Nothing was changed; try again, or let a rule be wider.</source>
-        <translation>Aucun plan n’a été trouvé dans le temps donné. Rien n’a été modifié ; réessayez, ou élargissez une règle.</translation>
+        <translation>Aucun plan n’a été trouvé dans le temps donné. Rien n’a été modifié&#xa0;; réessayez, ou élargissez une règle.</translation>
     </message>
     <message>
         <source>Nothing was planned (%1).</source>
@@ -3327,7 +3327,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 : %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>share of %1</source>
@@ -3351,7 +3351,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>not taken over: %1</source>
-        <translation>non repris : %1</translation>
+        <translation>non repris&#xa0;: %1</translation>
     </message>
     <message>
         <source>? no value</source>
@@ -3398,7 +3398,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>? Not judged: %1.</source>
-        <translation>? Non jugé : %1.</translation>
+        <translation>? Non jugé&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -3424,11 +3424,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What the scale sent was not whole; it is not used. If this goes on, check the cable and the speed of the port.</source>
-        <translation>Ce que la balance a envoyé n’était pas complet ; ce n’est pas utilisé. Si cela continue, vérifiez le câble et la vitesse du port.</translation>
+        <translation>Ce que la balance a envoyé n’était pas complet&#xa0;; ce n’est pas utilisé. Si cela continue, vérifiez le câble et la vitesse du port.</translation>
     </message>
     <message>
         <source>The scale sent %1 without a unit: the pan still moves, or its unit has to be chosen.</source>
-        <translation>La balance a envoyé %1 sans unité : le plateau bouge encore, ou son unité est à choisir.</translation>
+        <translation>La balance a envoyé %1 sans unité&#xa0;: le plateau bouge encore, ou son unité est à choisir.</translation>
     </message>
     <message>
         <source>g</source>
@@ -3448,7 +3448,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The scale at %1 is gone: check its cable. Weights can be typed meanwhile.</source>
-        <translation>La balance sur %1 a disparu : vérifiez son câble. Les poids peuvent être tapés en attendant.</translation>
+        <translation>La balance sur %1 a disparu&#xa0;: vérifiez son câble. Les poids peuvent être tapés en attendant.</translation>
     </message>
     <message>
         <source>The scale at %1 cannot be reached (%2). Weights can be typed meanwhile.</source>
@@ -3459,7 +3459,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>Sheets</name>
     <message>
         <source>%1: a sheet is written as .pdf, .xlsx, .html or .json</source>
-        <translation>%1 : une fiche s’écrit en .pdf, .xlsx, .html ou .json</translation>
+        <translation>%1&#xa0;: une fiche s’écrit en .pdf, .xlsx, .html ou .json</translation>
     </message>
 </context>
 <context>
@@ -3478,19 +3478,19 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1, best found in %2; the gap to the best possible is at most %3</source>
-        <translation>%1, le meilleur trouvé en %2 ; l’écart au meilleur possible est d’au plus %3</translation>
+        <translation>%1, le meilleur trouvé en %2&#xa0;; l’écart au meilleur possible est d’au plus %3</translation>
     </message>
     <message>
         <source>to read: the grams as they were written</source>
-        <translation>à lire : les grammes tels qu’ils ont été écrits</translation>
+        <translation>à lire&#xa0;: les grammes tels qu’ils ont été écrits</translation>
     </message>
     <message>
         <source>as it was written: the solver would now give other grams</source>
-        <translation>tel qu’écrit : le solveur donnerait maintenant d’autres grammes</translation>
+        <translation>tel qu’écrit&#xa0;: le solveur donnerait maintenant d’autres grammes</translation>
     </message>
     <message>
         <source>held: only the balance is recomputed</source>
-        <translation>tenu : seul le bilan est recalculé</translation>
+        <translation>tenu&#xa0;: seul le bilan est recalculé</translation>
     </message>
     <message>
         <source>solving…</source>
@@ -3572,7 +3572,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>Store</name>
     <message>
         <source>%1; a backup lies in %2</source>
-        <translation>%1 ; une sauvegarde se trouve dans %2</translation>
+        <translation>%1&#xa0;; une sauvegarde se trouve dans %2</translation>
     </message>
     <message>
         <source>there is no such file</source>
@@ -3608,7 +3608,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>is damaged: it ends in its header</source>
-        <translation>est endommagé : il s’arrête dans son en-tête</translation>
+        <translation>est endommagé&#xa0;: il s’arrête dans son en-tête</translation>
     </message>
     <message>
         <source>cannot be read</source>
@@ -3628,11 +3628,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>was written by a newer Tarebowl; nothing was changed</source>
-        <translation>a été écrit par un Tarebowl plus récent ; rien n’a été modifié</translation>
+        <translation>a été écrit par un Tarebowl plus récent&#xa0;; rien n’a été modifié</translation>
     </message>
     <message>
         <source>was written by a newer Tarebowl; nothing was copied</source>
-        <translation>a été écrit par un Tarebowl plus récent ; rien n’a été copié</translation>
+        <translation>a été écrit par un Tarebowl plus récent&#xa0;; rien n’a été copié</translation>
     </message>
     <message>
         <source>nothing of a collection can be found in it</source>
@@ -3640,7 +3640,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>was written by an older Tarebowl and is open for reading only; copy it where it can be written and open the copy</source>
-        <translation>a été écrit par un Tarebowl plus ancien et n’est ouvert qu’en lecture ; copiez-le là où l’on peut écrire et ouvrez la copie</translation>
+        <translation>a été écrit par un Tarebowl plus ancien et n’est ouvert qu’en lecture&#xa0;; copiez-le là où l’on peut écrire et ouvrez la copie</translation>
     </message>
     <message>
         <source>is being written by another window or command</source>
@@ -3648,11 +3648,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>cannot be written: the disk is full</source>
-        <translation>ne peut pas être écrit : le disque est plein</translation>
+        <translation>ne peut pas être écrit&#xa0;: le disque est plein</translation>
     </message>
     <message>
         <source>cannot be read or written: the disk reports an error</source>
-        <translation>ne peut pas être lu ou écrit : le disque signale une erreur</translation>
+        <translation>ne peut pas être lu ou écrit&#xa0;: le disque signale une erreur</translation>
     </message>
     <message>
         <source>the change breaks a rule of the collection</source>
@@ -3664,7 +3664,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>was moved, deleted or replaced while it was open; nothing was written. Put it back where it was, or open it anew</source>
-        <translation>a été déplacé, supprimé ou remplacé pendant qu’il était ouvert ; rien n’a été écrit. Remettez-le où il était, ou rouvrez-le</translation>
+        <translation>a été déplacé, supprimé ou remplacé pendant qu’il était ouvert&#xa0;; rien n’a été écrit. Remettez-le où il était, ou rouvrez-le</translation>
     </message>
     <message>
         <source>daily</source>
@@ -3683,11 +3683,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>Story</name>
     <message>
         <source>mass of %1 on %2: %3</source>
-        <translation>poids de %1 le %2 : %3</translation>
+        <translation>poids de %1 le %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>condition of %1 on %2: %3</source>
-        <translation>état corporel de %1 le %2 : %3</translation>
+        <translation>état corporel de %1 le %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1 in %2 from %3</source>
@@ -3755,19 +3755,19 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2 instead of %3</source>
-        <translation>%1 : %2 au lieu de %3</translation>
+        <translation>%1&#xa0;: %2 au lieu de %3</translation>
     </message>
     <message>
         <source>%1: added</source>
-        <translation>%1 : ajouté</translation>
+        <translation>%1&#xa0;: ajouté</translation>
     </message>
     <message>
         <source>%1: taken away</source>
-        <translation>%1 : retiré</translation>
+        <translation>%1&#xa0;: retiré</translation>
     </message>
     <message>
         <source>%1%2: %3 instead of %4</source>
-        <translation>%1%2 : %3 au lieu de %4</translation>
+        <translation>%1%2&#xa0;: %3 au lieu de %4</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -3778,7 +3778,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>Strip</name>
     <message>
         <source>%1 in this collection&apos;s group “%2”, %3</source>
-        <translation>%1 dans le groupe « %2 » de cette collection, %3</translation>
+        <translation>%1 dans le groupe «&#xa0;%2&#xa0;» de cette collection, %3</translation>
     </message>
     <message>
         <source> · %1 without a value</source>
@@ -3793,11 +3793,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: a plan is written as .pdf or .html</source>
-        <translation>%1 : un plan s’écrit en .pdf ou .html</translation>
+        <translation>%1&#xa0;: un plan s’écrit en .pdf ou .html</translation>
     </message>
     <message>
         <source>%1: a study is written as .pdf, .xlsx or .html</source>
-        <translation>%1 : une étude s’écrit en .pdf, .xlsx ou .html</translation>
+        <translation>%1&#xa0;: une étude s’écrit en .pdf, .xlsx ou .html</translation>
     </message>
     <message>
         <source>g</source>
@@ -3809,11 +3809,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>“%1”: no nutrient is called “%2”. Write a name and a number: Ca 1850.</source>
-        <translation>« %1 » : aucun nutriment ne s’appelle « %2 ». Écrivez un nom et un nombre : Ca 1850.</translation>
+        <translation>«&#xa0;%1&#xa0;»&#xa0;: aucun nutriment ne s’appelle «&#xa0;%2&#xa0;». Écrivez un nom et un nombre&#xa0;: Ca 1850.</translation>
     </message>
     <message>
         <source>“%1”: after the nutrient comes its number, and its scatter if it is known: Ca 1850 ± 90.</source>
-        <translation>« %1 » : après le nutriment vient son nombre, et sa dispersion si elle est connue : Ca 1850 ± 90.</translation>
+        <translation>«&#xa0;%1&#xa0;»&#xa0;: après le nutriment vient son nombre, et sa dispersion si elle est connue&#xa0;: Ca 1850 ± 90.</translation>
     </message>
     <message>
         <source>1 day</source>
@@ -3829,11 +3829,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source> A day resembles the one before it, so that each tells less: %1 %2 is planned with.</source>
-        <translation> Un jour ressemble au précédent, si bien que chacun en dit moins : on planifie avec %1 %2.</translation>
+        <translation> Un jour ressemble au précédent, si bien que chacun en dit moins&#xa0;: on planifie avec %1 %2.</translation>
     </message>
     <message>
         <source>Sheets: print that of %1 for each day, and weigh every food into its bowl.</source>
-        <translation>Fiches : imprimez celle de %1 pour chaque jour, et pesez chaque aliment dans sa gamelle.</translation>
+        <translation>Fiches&#xa0;: imprimez celle de %1 pour chaque jour, et pesez chaque aliment dans sa gamelle.</translation>
     </message>
     <message>
         <source>the section</source>
@@ -3841,11 +3841,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Weigh back, food by food: %1.</source>
-        <translation>Repeser, aliment par aliment : %1.</translation>
+        <translation>Repeser, aliment par aliment&#xa0;: %1.</translation>
     </message>
     <message>
         <source>A control pan each day in %1, any %2: one of %3.</source>
-        <translation>Une gamelle témoin chaque jour à %1, tout %2 : l’un de %3.</translation>
+        <translation>Une gamelle témoin chaque jour à %1, tout %2&#xa0;: l’un de %3.</translation>
     </message>
     <message>
         <source>the same place</source>
@@ -3861,27 +3861,27 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The group is no longer in the collection: choose another.</source>
-        <translation>Le groupe n’est plus dans la collection : choisissez-en un autre.</translation>
+        <translation>Le groupe n’est plus dans la collection&#xa0;: choisissez-en un autre.</translation>
     </message>
     <message>
         <source>It had no bowl in the week before the first day: nobody knows what it is fed. Choose a first day that follows days which were weighed.</source>
-        <translation>Il n’avait pas de gamelle la semaine avant le premier jour : personne ne sait ce qu’il reçoit. Choisissez un premier jour qui suit des jours pesés.</translation>
+        <translation>Il n’avait pas de gamelle la semaine avant le premier jour&#xa0;: personne ne sait ce qu’il reçoit. Choisissez un premier jour qui suit des jours pesés.</translation>
     </message>
     <message>
         <source>Of the eight weeks before, what it ate is known on %1 of the days: weigh back at least two in full first.</source>
-        <translation>Des huit semaines d’avant, ce qu’il a mangé est connu sur %1 des jours : repesez-en d’abord au moins deux en entier.</translation>
+        <translation>Des huit semaines d’avant, ce qu’il a mangé est connu sur %1 des jours&#xa0;: repesez-en d’abord au moins deux en entier.</translation>
     </message>
     <message>
         <source>It ate none of it in the eight weeks before: follow something else.</source>
-        <translation>Il n’en a pas mangé dans les huit semaines d’avant : suivez autre chose.</translation>
+        <translation>Il n’en a pas mangé dans les huit semaines d’avant&#xa0;: suivez autre chose.</translation>
     </message>
     <message>
         <source>More than ten years would be needed: ask for less precision.</source>
-        <translation>Il faudrait plus de dix ans : demandez moins de précision.</translation>
+        <translation>Il faudrait plus de dix ans&#xa0;: demandez moins de précision.</translation>
     </message>
     <message>
         <source>%1: %2 g fresh, %3 g DM in 100 g</source>
-        <translation>%1 : %2 g frais, %3 g de MS dans 100 g</translation>
+        <translation>%1&#xa0;: %2 g frais, %3 g de MS dans 100 g</translation>
     </message>
     <message>
         <source>; %1 per 100 g DM</source>
@@ -3889,11 +3889,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The last day lies before the first: turn them round.</source>
-        <translation>Le dernier jour est avant le premier : inversez-les.</translation>
+        <translation>Le dernier jour est avant le premier&#xa0;: inversez-les.</translation>
     </message>
     <message>
         <source>Faeces that weigh nothing say nothing: type the grams as found.</source>
-        <translation>Des fèces qui ne pèsent rien ne disent rien : tapez les grammes trouvés.</translation>
+        <translation>Des fèces qui ne pèsent rien ne disent rien&#xa0;: tapez les grammes trouvés.</translation>
     </message>
     <message>
         <source>Dry matter is more than 0 and at most 100 g in 100 g fresh.</source>
@@ -3905,11 +3905,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>A nutrient stands there twice: leave one of them out.</source>
-        <translation>Un nutriment y est deux fois : retirez-en un.</translation>
+        <translation>Un nutriment y est deux fois&#xa0;: retirez-en un.</translation>
     </message>
     <message>
         <source>Metabolizable energy is no property of faeces: leave energy out.</source>
-        <translation>L’énergie métabolisable n’est pas une propriété des fèces : laissez l’énergie de côté.</translation>
+        <translation>L’énergie métabolisable n’est pas une propriété des fèces&#xa0;: laissez l’énergie de côté.</translation>
     </message>
 </context>
 <context>
@@ -3956,7 +3956,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>these could hold together; others would still fight</source>
-        <translation>celles-ci pourraient tenir ensemble ; d’autres s’opposeraient encore</translation>
+        <translation>celles-ci pourraient tenir ensemble&#xa0;; d’autres s’opposeraient encore</translation>
     </message>
     <message>
         <source>, in amounts between the scale&apos;s steps</source>
@@ -4034,7 +4034,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2 → %3</source>
-        <translation>%1 : %2 → %3</translation>
+        <translation>%1&#xa0;: %2 → %3</translation>
     </message>
     <message>
         <source>%1 %2 → %3</source>
@@ -4053,11 +4053,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>eaten before: ?</source>
-        <translation>mangé jusqu’ici : ?</translation>
+        <translation>mangé jusqu’ici&#xa0;:&#xa0;?</translation>
     </message>
     <message>
         <source>unknown: %1</source>
-        <translation>inconnu : %1</translation>
+        <translation>inconnu&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -4073,7 +4073,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source> (set aside: %1)</source>
-        <translation> (mis de côté : %1)</translation>
+        <translation> (mis de côté&#xa0;: %1)</translation>
     </message>
     <message>
         <source>Keeper may decide</source>
@@ -4085,11 +4085,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>no longer met: %1</source>
-        <translation>n’est plus atteint : %1</translation>
+        <translation>n’est plus atteint&#xa0;: %1</translation>
     </message>
     <message>
         <source>may not be met: %1</source>
-        <translation>peut ne pas être atteint : %1</translation>
+        <translation>peut ne pas être atteint&#xa0;: %1</translation>
     </message>
     <message>
         <source>a caution</source>
@@ -4097,7 +4097,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Ask the nutritionist: %1</source>
-        <translation>Demander au nutritionniste : %1</translation>
+        <translation>Demander au nutritionniste&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n more would do, further off</source>
@@ -4173,7 +4173,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>from memory: verify before use</source>
-        <translation>de mémoire : à vérifier avant usage</translation>
+        <translation>de mémoire&#xa0;: à vérifier avant usage</translation>
     </message>
     <message>
         <source>house rule</source>
@@ -4189,7 +4189,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 : %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>exactly %1</source>
@@ -4209,7 +4209,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>model species: %1</source>
-        <translation>espèce modèle : %1</translation>
+        <translation>espèce modèle&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -4236,11 +4236,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: all foods are weighed in</source>
-        <translation>%1 : tous les aliments sont pesés</translation>
+        <translation>%1&#xa0;: tous les aliments sont pesés</translation>
     </message>
     <message>
         <source>%1: %2 of %3 foods are weighed in, %4 missing</source>
-        <translation>%1 : %2 aliments sur %3 sont pesés, %4 manquent</translation>
+        <translation>%1&#xa0;: %2 aliments sur %3 sont pesés, %4 manquent</translation>
     </message>
     <message>
         <source>No section</source>
@@ -4248,7 +4248,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 without a bowl: no diet in force, or nobody knows how many they are</source>
-        <translation>%1 sans gamelle : aucune ration en vigueur, ou personne ne sait combien ils sont</translation>
+        <translation>%1 sans gamelle&#xa0;: aucune ration en vigueur, ou personne ne sait combien ils sont</translation>
     </message>
     <message>
         <source>1 group</source>
@@ -4272,7 +4272,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1, bowl %2 on %3: %4 in place of %5 (%6, %7)</source>
-        <translation>%1, gamelle %2 le %3 : %4 à la place de %5 (%6, %7)</translation>
+        <translation>%1, gamelle %2 le %3&#xa0;: %4 à la place de %5 (%6, %7)</translation>
     </message>
     <message>
         <source> and </source>
@@ -4284,7 +4284,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2, %3 g put out on %4, %5</source>
-        <translation>%1 : %2, %3 g posés le %4, %5</translation>
+        <translation>%1&#xa0;: %2, %3 g posés le %4, %5</translation>
     </message>
     <message>
         <source>is not weighed yet</source>
@@ -4296,7 +4296,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source> (no section of this name: tarebowl pans takes its weight)</source>
-        <translation> (aucun secteur de ce nom : tarebowl pans prend le poids)</translation>
+        <translation> (aucun secteur de ce nom&#xa0;: tarebowl pans prend le poids)</translation>
     </message>
     <message>
         <source>Control pans that still stand</source>
@@ -4312,11 +4312,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>swap: %1</source>
-        <translation>remplacement : %1</translation>
+        <translation>remplacement&#xa0;: %1</translation>
     </message>
     <message>
         <source>diet: %1, version %2, for %3</source>
-        <translation>ration : %1, version %2, pour %3</translation>
+        <translation>ration&#xa0;: %1, version %2, pour %3</translation>
     </message>
 </context>
 <context>
@@ -4390,11 +4390,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>what gives: %1</source>
-        <translation>ce qui cède : %1</translation>
+        <translation>ce qui cède&#xa0;: %1</translation>
     </message>
     <message>
         <source>what comes in: %1</source>
-        <translation>ce qui entre : %1</translation>
+        <translation>ce qui entre&#xa0;: %1</translation>
     </message>
     <message>
         <source>no food changes</source>
@@ -4406,7 +4406,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Nothing limits what is sought: give a maximum to a food or a target.</source>
-        <translation>Rien ne limite ce qui est cherché : donnez un maximum à un aliment ou à une cible.</translation>
+        <translation>Rien ne limite ce qui est cherché&#xa0;: donnez un maximum à un aliment ou à une cible.</translation>
     </message>
     <message>
         <source>No answer in time.</source>
@@ -4414,7 +4414,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>No price: %1. Cost cannot be traded, for unknown is not free of charge.</source>
-        <translation>Pas de prix : %1. Le coût ne peut être mis en balance, car inconnu n’est pas gratuit.</translation>
+        <translation>Pas de prix&#xa0;: %1. Le coût ne peut être mis en balance, car inconnu n’est pas gratuit.</translation>
     </message>
     <message>
         <source>Nothing can be traced here (%1).</source>
@@ -4450,11 +4450,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>At %1: %2.</source>
-        <translation>À %1 : %2.</translation>
+        <translation>À %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1 from %2 to %3: %4.</source>
-        <translation>%1 de %2 à %3 : %4.</translation>
+        <translation>%1 de %2 à %3&#xa0;: %4.</translation>
     </message>
     <message>
         <source>Something else begins to give at %1.</source>
@@ -4477,7 +4477,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>WholeFile</name>
     <message>
         <source>%1 was not written: %2</source>
-        <translation>%1 n’a pas été écrit : %2</translation>
+        <translation>%1 n’a pas été écrit&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -4492,7 +4492,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source> (from memory: verify)</source>
-        <translation> (de mémoire : à vérifier)</translation>
+        <translation> (de mémoire&#xa0;: à vérifier)</translation>
     </message>
     <message>
         <source>%1 is not sure enough.</source>
@@ -4504,15 +4504,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 is short by %2:</source>
-        <translation>%1 manque de %2 :</translation>
+        <translation>%1 manque de %2&#xa0;:</translation>
     </message>
     <message>
         <source>%1 is over by %2:</source>
-        <translation>%1 dépasse de %2 :</translation>
+        <translation>%1 dépasse de %2&#xa0;:</translation>
     </message>
     <message>
         <source>%1 is over: none is allowed.</source>
-        <translation>%1 dépasse : rien n’en est permis.</translation>
+        <translation>%1 dépasse&#xa0;: rien n’en est permis.</translation>
     </message>
     <message>
         <source>%1 instead of at least %2.</source>
@@ -4536,7 +4536,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1, no bowl holds all of these together:</source>
-        <translation>%1, aucune gamelle ne tient tout ceci ensemble :</translation>
+        <translation>%1, aucune gamelle ne tient tout ceci ensemble&#xa0;:</translation>
     </message>
     <message>
         <source>%1, no bowl holds %2.</source>
@@ -4568,11 +4568,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The cheapest bowl cannot be sought: no price for %1.</source>
-        <translation>La gamelle la moins chère ne peut être cherchée : pas de prix pour %1.</translation>
+        <translation>La gamelle la moins chère ne peut être cherchée&#xa0;: pas de prix pour %1.</translation>
     </message>
     <message>
         <source>Unknown is not free of charge. Prices stand with the foods in the Foods room; the grams shown are the last ones.</source>
-        <translation>Inconnu n’est pas gratuit. Les prix sont avec les aliments dans la salle Aliments ; les grammes affichés sont les derniers.</translation>
+        <translation>Inconnu n’est pas gratuit. Les prix sont avec les aliments dans la salle Aliments&#xa0;; les grammes affichés sont les derniers.</translation>
     </message>
     <message>
         <source>The answer did not pass its own check and is not shown.</source>
@@ -4580,7 +4580,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>At least what is shown: %1.</source>
-        <translation>Au moins ce qui est affiché : %1.</translation>
+        <translation>Au moins ce qui est affiché&#xa0;: %1.</translation>
     </message>
     <message>
         <source>No value for %1, %2 of the dry matter.</source>
@@ -4616,23 +4616,23 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>No room left:</source>
-        <translation>Plus de marge :</translation>
+        <translation>Plus de marge&#xa0;:</translation>
     </message>
     <message>
         <source>No cheaper bowl meets the targets: %1 per animal a day.</source>
-        <translation>Aucune gamelle moins chère n’atteint les cibles : %1 par animal et par jour.</translation>
+        <translation>Aucune gamelle moins chère n’atteint les cibles&#xa0;: %1 par animal et par jour.</translation>
     </message>
     <message>
         <source>No bowl of fewer than %1 foods meets the targets; of such bowls it is the closest.</source>
-        <translation>Aucune gamelle de moins de %1 aliments n’atteint les cibles ; de telles gamelles, c’est la plus proche.</translation>
+        <translation>Aucune gamelle de moins de %1 aliments n’atteint les cibles&#xa0;; de telles gamelles, c’est la plus proche.</translation>
     </message>
     <message>
         <source>No bowl that meets the targets holds less %1: %2 per animal a day.</source>
-        <translation>Aucune gamelle qui atteint les cibles ne contient moins de %1 : %2 par animal et par jour.</translation>
+        <translation>Aucune gamelle qui atteint les cibles ne contient moins de %1&#xa0;: %2 par animal et par jour.</translation>
     </message>
     <message>
         <source>No bowl that meets the targets holds more %1: %2 per animal a day.</source>
-        <translation>Aucune gamelle qui atteint les cibles ne contient plus de %1 : %2 par animal et par jour.</translation>
+        <translation>Aucune gamelle qui atteint les cibles ne contient plus de %1&#xa0;: %2 par animal et par jour.</translation>
     </message>
     <message>
         <source>No bowl that meets the targets lies closer to the diet as it is now.</source>
@@ -4663,7 +4663,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2 → %3</source>
-        <translation>%1 : %2 → %3</translation>
+        <translation>%1&#xa0;: %2 → %3</translation>
     </message>
     <message>
         <source>yes</source>
@@ -4675,11 +4675,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 is new: %2</source>
-        <translation>%1 est nouveau : %2</translation>
+        <translation>%1 est nouveau&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 is gone: it was %2</source>
-        <translation>%1 a disparu : c’était %2</translation>
+        <translation>%1 a disparu&#xa0;: c’était %2</translation>
     </message>
     <message>
         <source>%1, at least</source>
@@ -4767,7 +4767,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 is set aside: %2</source>
-        <translation>%1 est mis de côté : %2</translation>
+        <translation>%1 est mis de côté&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 is in force again</source>
@@ -4775,7 +4775,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: changed</source>
-        <translation>%1 : modifié</translation>
+        <translation>%1&#xa0;: modifié</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -4890,11 +4890,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>No food of this collection is called “%1”. Foods are added in the Foods room.</source>
-        <translation>Aucun aliment de cette collection ne s’appelle « %1 ». Les aliments s’ajoutent dans la salle Aliments.</translation>
+        <translation>Aucun aliment de cette collection ne s’appelle «&#xa0;%1&#xa0;». Les aliments s’ajoutent dans la salle Aliments.</translation>
     </message>
     <message>
         <source>What is given unweighed needs a range: so many grams a day at least and at most.</source>
-        <translation>Ce qui est donné sans pesée demande une plage : tant de grammes par jour au moins et au plus.</translation>
+        <translation>Ce qui est donné sans pesée demande une plage&#xa0;: tant de grammes par jour au moins et au plus.</translation>
     </message>
 </context>
 <context>
@@ -5066,7 +5066,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Why? This is kept with it.</source>
-        <translation>Pourquoi ? Cela est conservé avec.</translation>
+        <translation>Pourquoi&#xa0;? Cela est conservé avec.</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -5074,7 +5074,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Approved, this version never changes: grams, targets and composition are kept as they are now. Local rules, a qualified nutritionist and a licensed vet come first.</source>
-        <translation>Approuvée, cette version ne change plus jamais : grammes, cibles et composition sont gardés tels qu’ils sont maintenant. Les règles locales, un nutritionniste qualifié et un vétérinaire agréé passent avant.</translation>
+        <translation>Approuvée, cette version ne change plus jamais&#xa0;: grammes, cibles et composition sont gardés tels qu’ils sont maintenant. Les règles locales, un nutritionniste qualifié et un vétérinaire agréé passent avant.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -5183,7 +5183,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>tarebowl::ui::BowlModel</name>
     <message>
         <source>%1: swapped for another</source>
-        <translation>%1 : remplacé par un autre</translation>
+        <translation>%1&#xa0;: remplacé par un autre</translation>
     </message>
     <message>
         <source>%1 (swapped in)</source>
@@ -5241,7 +5241,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 : %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>target</source>
@@ -5257,7 +5257,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>stated on another basis; what it takes to convert it is not known</source>
-        <translation>indiqué sur une autre base ; ce qu’il faut pour convertir n’est pas connu</translation>
+        <translation>indiqué sur une autre base&#xa0;; ce qu’il faut pour convertir n’est pas connu</translation>
     </message>
 </context>
 <context>
@@ -5326,14 +5326,14 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::Clerk</name>
     <message>
         <source>This was changed elsewhere since it was read; nothing of yours was written.</source>
-        <translation>Cela a été modifié ailleurs depuis la lecture ; rien de vous n’a été écrit.</translation>
+        <translation>Cela a été modifié ailleurs depuis la lecture&#xa0;; rien de vous n’a été écrit.</translation>
     </message>
 </context>
 <context>
@@ -5348,7 +5348,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>New, open, restore a collection; theme; language</source>
-        <translation>Créer, ouvrir, restaurer une collection ; thème ; langue</translation>
+        <translation>Créer, ouvrir, restaurer une collection&#xa0;; thème&#xa0;; langue</translation>
     </message>
     <message>
         <source>New collection…</source>
@@ -5412,7 +5412,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>There is none yet: one is made every day</source>
-        <translation>Aucune pour l’instant : une est faite chaque jour</translation>
+        <translation>Aucune pour l’instant&#xa0;: une est faite chaque jour</translation>
     </message>
 </context>
 <context>
@@ -5427,7 +5427,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Choose a version to compare with under “More”.</source>
-        <translation>Choisissez sous « Plus » une version à comparer.</translation>
+        <translation>Choisissez sous «&#xa0;Plus&#xa0;» une version à comparer.</translation>
     </message>
     <message>
         <source>Both versions say the same.</source>
@@ -5551,15 +5551,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>none: it is mixed from other foods</source>
-        <translation>aucun : il est mélangé d’autres aliments</translation>
+        <translation>aucun&#xa0;: il est mélangé d’autres aliments</translation>
     </message>
     <message>
         <source>none: it is not worked out</source>
-        <translation>aucun : il n’est pas calculé</translation>
+        <translation>aucun&#xa0;: il n’est pas calculé</translation>
     </message>
     <message>
         <source>“%1” is no yield: the grams cooked that 1 g raw gives, above 0.</source>
-        <translation>« %1 » n’est pas un rendement : les grammes cuits que donne 1 g cru, plus de 0.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un rendement&#xa0;: les grammes cuits que donne 1 g cru, plus de 0.</translation>
     </message>
 </context>
 <context>
@@ -5581,8 +5581,8 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <message numerus="yes">
         <source>%n saved row(s) lay beside damaged ones: look at them</source>
         <translation>
-            <numerusform>%n ligne récupérée était près de lignes endommagées : à vérifier</numerusform>
-            <numerusform>%n lignes récupérées étaient près de lignes endommagées : à vérifier</numerusform>
+            <numerusform>%n ligne récupérée était près de lignes endommagées&#xa0;: à vérifier</numerusform>
+            <numerusform>%n lignes récupérées étaient près de lignes endommagées&#xa0;: à vérifier</numerusform>
         </translation>
     </message>
     <message>
@@ -5591,7 +5591,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>What was salvaged</source>
@@ -5610,7 +5610,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1 rows were copied into the new collection; the damaged file is as it was.</source>
-        <translation>%1 lignes ont été copiées dans la nouvelle collection ; le fichier endommagé est resté tel quel.</translation>
+        <translation>%1 lignes ont été copiées dans la nouvelle collection&#xa0;; le fichier endommagé est resté tel quel.</translation>
     </message>
     <message>
         <source>Nothing is missing, as far as can be told.</source>
@@ -5637,11 +5637,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Targets: %1 as model species, a starting point and not a requirement.</source>
-        <translation>Cibles : %1 comme espèce modèle, un point de départ et non un besoin établi.</translation>
+        <translation>Cibles&#xa0;: %1 comme espèce modèle, un point de départ et non un besoin établi.</translation>
     </message>
     <message>
         <source>Some targets are from memory: verify them before use.</source>
-        <translation>Certaines cibles sont de mémoire : vérifiez-les avant usage.</translation>
+        <translation>Certaines cibles sont de mémoire&#xa0;: vérifiez-les avant usage.</translation>
     </message>
     <message>
         <source>This program supports, and does not replace, a qualified nutritionist and a licensed vet.</source>
@@ -5705,7 +5705,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Only the balance is recomputed; no food gives way</source>
-        <translation>Seul le bilan est recalculé ; aucun aliment ne cède</translation>
+        <translation>Seul le bilan est recalculé&#xa0;; aucun aliment ne cède</translation>
     </message>
     <message>
         <source>The grams stand as they were written. With what is known today the solver would give others.</source>
@@ -5747,11 +5747,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Not taken: the maximum of %1 would lie below its minimum.</source>
-        <translation>Non pris en compte : le maximum de %1 serait sous son minimum.</translation>
+        <translation>Non pris en compte&#xa0;: le maximum de %1 serait sous son minimum.</translation>
     </message>
     <message>
         <source>Not taken: a target for %1 needs a minimum or a maximum.</source>
-        <translation>Non pris en compte : une cible pour %1 demande un minimum ou un maximum.</translation>
+        <translation>Non pris en compte&#xa0;: une cible pour %1 demande un minimum ou un maximum.</translation>
     </message>
     <message>
         <source>%1 is in this diet already.</source>
@@ -5759,7 +5759,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Not changed: only a draft can be, in a collection that can be written. A new version is a draft.</source>
-        <translation>Non modifié : seul un brouillon peut l’être, dans une collection où l’on peut écrire. Une nouvelle version est un brouillon.</translation>
+        <translation>Non modifié&#xa0;: seul un brouillon peut l’être, dans une collection où l’on peut écrire. Une nouvelle version est un brouillon.</translation>
     </message>
 </context>
 <context>
@@ -5793,7 +5793,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>no diet yet: design one</source>
-        <translation>pas encore de ration : en concevoir une</translation>
+        <translation>pas encore de ration&#xa0;: en concevoir une</translation>
     </message>
     <message>
         <source>Problem files</source>
@@ -5804,11 +5804,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>tarebowl::ui::DietPapers</name>
     <message>
         <source>printed: %1</source>
-        <translation>imprimé : %1</translation>
+        <translation>imprimé&#xa0;: %1</translation>
     </message>
     <message>
         <source>written: %1</source>
-        <translation>écrit : %1</translation>
+        <translation>écrit&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5827,11 +5827,11 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>No diet and no food of this diet is called “%1”.</source>
-        <translation>Aucune ration et aucun aliment de cette ration ne s’appelle « %1 ».</translation>
+        <translation>Aucune ration et aucun aliment de cette ration ne s’appelle «&#xa0;%1&#xa0;».</translation>
     </message>
     <message>
         <source>%1 is a hard rule of the targets (%2). Why may this diet go beyond it?</source>
-        <translation>%1 est une règle stricte des cibles (%2). Pourquoi cette ration peut-elle la dépasser ?</translation>
+        <translation>%1 est une règle stricte des cibles (%2). Pourquoi cette ration peut-elle la dépasser&#xa0;?</translation>
     </message>
     <message>
         <source>Loosen</source>
@@ -5954,7 +5954,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The foods could not be looked through: %1</source>
-        <translation>Les aliments n’ont pas pu être examinés : %1</translation>
+        <translation>Les aliments n’ont pas pu être examinés&#xa0;: %1</translation>
     </message>
     <message>
         <source>looking through the foods…</source>
@@ -6013,7 +6013,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>A worked-out need is where a diet begins, not where it ends: body mass and condition say whether it was right.</source>
-        <translation>Une ration commence à un besoin calculé, elle ne s’y arrête pas : le poids vif et l’état corporel disent s’il était juste.</translation>
+        <translation>Une ration commence à un besoin calculé, elle ne s’y arrête pas&#xa0;: le poids vif et l’état corporel disent s’il était juste.</translation>
     </message>
     <message>
         <source>Published energy at 1 kg of body mass</source>
@@ -6041,7 +6041,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>The source speaks of: %1.</source>
-        <translation>La source parle de : %1.</translation>
+        <translation>La source parle de&#xa0;: %1.</translation>
     </message>
     <message>
         <source>house factor</source>
@@ -6139,7 +6139,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Tries on the diet what is read; Ctrl+Z takes it back</source>
-        <translation>Essaie sur la ration ce qui est lu ; Ctrl+Z l’annule</translation>
+        <translation>Essaie sur la ration ce qui est lu&#xa0;; Ctrl+Z l’annule</translation>
     </message>
     <message>
         <source>from</source>
@@ -6151,7 +6151,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>What gives: %1</source>
-        <translation>Ce qui cède : %1</translation>
+        <translation>Ce qui cède&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -6190,7 +6190,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>per 100 g DM: Ca 1850 ± 90; P 1200</source>
-        <translation>pour 100 g de MS : Ca 1850 ± 90; P 1200</translation>
+        <translation>pour 100 g de MS&#xa0;: Ca 1850 ± 90; P 1200</translation>
     </message>
     <message>
         <source>The report that it comes from</source>
@@ -6214,15 +6214,15 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Faeces collected and analysed: the report of their days tells what was apparently digested</source>
-        <translation>Fèces collectées et analysées : le rapport de leurs jours dit ce qui a été apparemment digéré</translation>
+        <translation>Fèces collectées et analysées&#xa0;: le rapport de leurs jours dit ce qui a été apparemment digéré</translation>
     </message>
     <message>
         <source>How much was it? Type the grams as found, such as 412.</source>
-        <translation>Combien y en avait-il ? Tapez les grammes trouvés, comme 412.</translation>
+        <translation>Combien y en avait-il&#xa0;? Tapez les grammes trouvés, comme 412.</translation>
     </message>
     <message>
         <source>Digestibility is worked out on dry matter: type how many g of 100 g fresh it is.</source>
-        <translation>La digestibilité se calcule sur matière sèche : tapez combien de g elle fait dans 100 g frais.</translation>
+        <translation>La digestibilité se calcule sur matière sèche&#xa0;: tapez combien de g elle fait dans 100 g frais.</translation>
     </message>
 </context>
 <context>
@@ -6233,7 +6233,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Go to a food, an animal or a diet: type part of its name</source>
-        <translation>Aller à un aliment, un animal ou une ration : tapez une partie du nom</translation>
+        <translation>Aller à un aliment, un animal ou une ration&#xa0;: tapez une partie du nom</translation>
     </message>
     <message>
         <source>Part of a name</source>
@@ -6256,14 +6256,14 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>%1: %2 of %3 g</source>
-        <translation>%1 : %2 sur %3 g</translation>
+        <translation>%1&#xa0;: %2 sur %3 g</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::FoodBench</name>
     <message>
         <source>No food of this collection is called “%1”. Foods are added in the Foods room.</source>
-        <translation>Aucun aliment de cette collection ne s’appelle « %1 ». Les aliments s’ajoutent dans la salle Aliments.</translation>
+        <translation>Aucun aliment de cette collection ne s’appelle «&#xa0;%1&#xa0;». Les aliments s’ajoutent dans la salle Aliments.</translation>
     </message>
     <message>
         <source>Choose a diet at the left first, or design one for a group.</source>
@@ -6333,7 +6333,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <name>tarebowl::ui::FoodForm</name>
     <message>
         <source>A food needs a code: problem files name it by that.</source>
-        <translation>Un aliment demande un code : les fichiers de problème le nomment ainsi.</translation>
+        <translation>Un aliment demande un code&#xa0;: les fichiers de problème le nomment ainsi.</translation>
     </message>
     <message>
         <source>A food needs a name.</source>
@@ -6389,7 +6389,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>names it in problem files: kale-raw</source>
-        <translation>le nomme dans les fichiers de problème : kale-raw</translation>
+        <translation>le nomme dans les fichiers de problème&#xa0;: kale-raw</translation>
     </message>
     <message>
         <source>One weighs, g</source>
@@ -6429,7 +6429,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Each field is kept as soon as you leave it; undo takes it back.</source>
-        <translation>Chaque champ est gardé dès que vous le quittez ; Annuler le reprend.</translation>
+        <translation>Chaque champ est gardé dès que vous le quittez&#xa0;; Annuler le reprend.</translation>
     </message>
     <message>
         <source>Back to the composition</source>
@@ -6445,7 +6445,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>“%1” is not a number that can stand for: %2.</source>
-        <translation>« %1 » n’est pas un nombre possible pour : %2.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre possible pour&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -6472,7 +6472,7 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
     <message>
         <source>Import a table of foods (CSV, XLSX); a file can also be dropped on the window</source>
-        <translation>Importer une table d’aliments (CSV, XLSX) ; un fichier peut aussi être déposé sur la fenêtre</translation>
+        <translation>Importer une table d’aliments (CSV, XLSX)&#xa0;; un fichier peut aussi être déposé sur la fenêtre</translation>
     </message>
     <message>
         <source>Add a food to the collection</source>
@@ -6636,7 +6636,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>Takes the food out of the collection; undo brings it back</source>
-        <translation>Retire l’aliment de la collection ; Annuler le ramène</translation>
+        <translation>Retire l’aliment de la collection&#xa0;; Annuler le ramène</translation>
     </message>
     <message>
         <source>Add a sample…</source>
@@ -6671,7 +6671,7 @@ g/kg MS</translation>
     <name>tarebowl::ui::FoodPicker</name>
     <message>
         <source>Add a food: type part of its name (Ctrl+I)…</source>
-        <translation>Ajouter un aliment : tapez une partie de son nom (Ctrl+I)…</translation>
+        <translation>Ajouter un aliment&#xa0;: tapez une partie de son nom (Ctrl+I)…</translation>
     </message>
     <message>
         <source>Add a food of the collection by part of its name</source>
@@ -6690,7 +6690,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>Foods are what diets are made of: each with its composition, the laboratory samples or publications that say so, and what is unknown of it.</source>
-        <translation>Les aliments sont ce dont les rations sont faites : chacun avec sa composition, les échantillons de laboratoire ou publications qui le disent, et ce qui en est inconnu.</translation>
+        <translation>Les aliments sont ce dont les rations sont faites&#xa0;: chacun avec sa composition, les échantillons de laboratoire ou publications qui le disent, et ce qui en est inconnu.</translation>
     </message>
     <message>
         <source>Import a table…</source>
@@ -6698,7 +6698,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>A laboratory&apos;s or publisher&apos;s table (CSV, XLSX): it shows line by line what will happen before anything is written.</source>
-        <translation>La table d’un laboratoire ou d’un éditeur (CSV, XLSX) : elle montre ligne par ligne ce qui va se passer avant que rien ne soit écrit.</translation>
+        <translation>La table d’un laboratoire ou d’un éditeur (CSV, XLSX)&#xa0;: elle montre ligne par ligne ce qui va se passer avant que rien ne soit écrit.</translation>
     </message>
     <message>
         <source>Add a food</source>
@@ -6706,7 +6706,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>By hand: a name, then its values or a laboratory&apos;s sample.</source>
-        <translation>À la main : un nom, puis ses valeurs ou l’échantillon d’un laboratoire.</translation>
+        <translation>À la main&#xa0;: un nom, puis ses valeurs ou l’échantillon d’un laboratoire.</translation>
     </message>
     <message>
         <source>New food</source>
@@ -6714,7 +6714,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>Leave the whole sample “%1” out of the composition?</source>
-        <translation>Laisser tout l’échantillon « %1 » hors de la composition ?</translation>
+        <translation>Laisser tout l’échantillon «&#xa0;%1&#xa0;» hors de la composition&#xa0;?</translation>
     </message>
     <message>
         <source>Set aside</source>
@@ -6726,7 +6726,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>A value of %1 that goes before every sample:</source>
-        <translation>Une valeur de %1 qui passe avant tout échantillon :</translation>
+        <translation>Une valeur de %1 qui passe avant tout échantillon&#xa0;:</translation>
     </message>
     <message>
         <source>Set</source>
@@ -6804,7 +6804,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>A diet is designed to targets: this group has no profile in force yet</source>
-        <translation>Une ration se conçoit d’après des cibles : ce groupe n’a encore aucun profil en vigueur</translation>
+        <translation>Une ration se conçoit d’après des cibles&#xa0;: ce groupe n’a encore aucun profil en vigueur</translation>
     </message>
 </context>
 <context>
@@ -6815,7 +6815,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation>%1 : %2 %3</translation>
+        <translation>%1&#xa0;: %2 %3</translation>
     </message>
     <message>
         <source>this food</source>
@@ -6874,7 +6874,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>Puts the guide away (Esc); Help brings it back</source>
-        <translation>Range le guide (Échap) ; Aide le ramène</translation>
+        <translation>Range le guide (Échap)&#xa0;; Aide le ramène</translation>
     </message>
     <message>
         <source>step %1 of %2</source>
@@ -6992,19 +6992,15 @@ g/kg MS</translation>
     </message>
     <message>
         <source>Groups, and under each its animals. Choose one: its signs, masses and bowls are set on one axis of days, and calcium is reviewed for it.</source>
-        <translation>Les groupes, et sous chacun ses animaux. Choisissez-en un : ses signes, poids et gamelles sont mis sur un axe de jours, et le calcium est examiné pour lui.</translation>
+        <translation>Les groupes, et sous chacun ses animaux. Choisissez-en un&#xa0;: ses signes, poids et gamelles sont mis sur un axe de jours, et le calcium est examiné pour lui.</translation>
     </message>
     <message>
         <source>What was written down of it, the newest first; ▲ is a sign, from which Enter looks back to the bowls before it. Each line keeps who wrote it.</source>
-        <translation>Ce qui en a été noté, le plus récent d’abord ; ▲ est un signe, d’où Entrée remonte aux gamelles qui l’ont précédé. Chaque ligne garde qui l’a écrite.</translation>
-    </message>
-    <message>
-        <source>How many days up to today are shown and reviewed.</source>
-        <translation>Combien de jours jusqu’à aujourd’hui sont affichés et examinés.</translation>
+        <translation>Ce qui en a été noté, le plus récent d’abord&#xa0;; ▲ est un signe, d’où Entrée remonte aux gamelles qui l’ont précédé. Chaque ligne garde qui l’a écrite.</translation>
     </message>
     <message>
         <source>Writes what the tab in sight says as one page, to print or to keep: PDF, HTML or JSON.</source>
-        <translation>Écrit ce que dit l’onglet en vue en une page, à imprimer ou à garder : PDF, HTML ou JSON.</translation>
+        <translation>Écrit ce que dit l’onglet en vue en une page, à imprimer ou à garder&#xa0;: PDF, HTML ou JSON.</translation>
     </message>
     <message>
         <source>The calcium review, or the look-back from a sign.</source>
@@ -7012,11 +7008,11 @@ g/kg MS</translation>
     </message>
     <message>
         <source>What was eaten day by day: the kitchen&apos;s weights, less what came back, times the composition of the foods; a mean day is set against the targets of the group. A value that nobody knows stays unknown and widens the range. The least dose is worked out from the supplement&apos;s own composition, and is held below the safe limit of the targets. Whether it is given, the vet decides.</source>
-        <translation>Ce qui a été mangé jour par jour : les poids de la cuisine, moins ce qui est revenu, fois la composition des aliments ; un jour moyen est mis face aux cibles du groupe. Une valeur que personne ne connaît reste inconnue et élargit la plage. La moindre dose est calculée de la composition du complément lui-même, et tenue sous la limite sûre des cibles. Le vétérinaire décide si elle est donnée.</translation>
+        <translation>Ce qui a été mangé jour par jour&#xa0;: les poids de la cuisine, moins ce qui est revenu, fois la composition des aliments&#xa0;; un jour moyen est mis face aux cibles du groupe. Une valeur que personne ne connaît reste inconnue et élargit la plage. La moindre dose est calculée de la composition du complément lui-même, et tenue sous la limite sûre des cibles. Le vétérinaire décide si elle est donnée.</translation>
     </message>
     <message>
         <source>Bowls in the hours before the sign against the same hours before days without it: how often the sign came with a food and without it, Fisher&apos;s exact test, the same corrected for the number of foods that were looked at, and the risk ratio with its 95 % interval. It shows what goes together, not what caused what.</source>
-        <translation>Les gamelles des heures avant le signe face aux mêmes heures avant les jours sans lui : combien de fois le signe est venu avec un aliment et sans lui, le test exact de Fisher, le même corrigé du nombre d’aliments examinés, et le rapport de risques avec son intervalle à 95 %. Cela montre ce qui va ensemble, non ce qui a causé quoi.</translation>
+        <translation>Les gamelles des heures avant le signe face aux mêmes heures avant les jours sans lui&#xa0;: combien de fois le signe est venu avec un aliment et sans lui, le test exact de Fisher, le même corrigé du nombre d’aliments examinés, et le rapport de risques avec son intervalle à 95 %. Cela montre ce qui va ensemble, non ce qui a causé quoi.</translation>
     </message>
     <message>
         <source>Groups and animals</source>
@@ -7080,7 +7076,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
-        <translation>Choisissez un signe (▲) à gauche : ce qui a été mangé avant est comparé aux jours sans lui.</translation>
+        <translation>Choisissez un signe (▲) à gauche&#xa0;: ce qui a été mangé avant est comparé aux jours sans lui.</translation>
     </message>
     <message>
         <source>Look-back for the file…</source>
@@ -7094,6 +7090,14 @@ g/kg MS</translation>
         <source>health</source>
         <translation>santé</translation>
     </message>
+    <message>
+        <source>How many days are shown and reviewed: those up to today, or, where nothing was written down for more than a week, those up to the last record.</source>
+        <translation>Combien de jours sont affichés et examinés&#xa0;: ceux jusqu’à aujourd’hui ou, si rien n’a été noté depuis plus d’une semaine, ceux jusqu’au dernier relevé.</translation>
+    </message>
+    <message>
+        <source>The last record is of %1: the days up to then are shown.</source>
+        <translation>Le dernier relevé est du %1&#xa0;: les jours jusque-là sont affichés.</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::HealthTimeline</name>
@@ -7103,7 +7107,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>Drag over a stretch, or use the wheel or + and -, to look closer; 0 shows all</source>
-        <translation>Faites glisser sur un tronçon, ou utilisez la molette ou + et -, pour voir de plus près ; 0 montre tout</translation>
+        <translation>Faites glisser sur un tronçon, ou utilisez la molette ou + et -, pour voir de plus près&#xa0;; 0 montre tout</translation>
     </message>
     <message>
         <source>Ca:P</source>
@@ -7151,7 +7155,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>%1: condition %2 of %3 … %4 (%5)</source>
-        <translation>%1 : état %2 sur %3 … %4 (%5)</translation>
+        <translation>%1&#xa0;: état %2 sur %3 … %4 (%5)</translation>
     </message>
     <message>
         <source>condition score, within its scale</source>
@@ -7177,7 +7181,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>A guide through the invented sample; F1 says what a control is</source>
-        <translation>Un guide à travers l’exemple inventé ; F1 dit ce qu’est un contrôle</translation>
+        <translation>Un guide à travers l’exemple inventé&#xa0;; F1 dit ce qu’est un contrôle</translation>
     </message>
     <message>
         <source>Guide</source>
@@ -7185,7 +7189,7 @@ g/kg MS</translation>
     </message>
     <message>
         <source>What is this?  (F1)</source>
-        <translation>Qu’est-ce que c’est ?  (F1)</translation>
+        <translation>Qu’est-ce que c’est&#xa0;?  (F1)</translation>
     </message>
     <message>
         <source>About Tarebowl</source>
@@ -7199,7 +7203,7 @@ It advises people who decide: a nutritionist approves a diet, and a vet decides 
 Free software under the GNU General Public License, version 3 or later, without any warranty.</source>
         <translation>Tarebowl %1 – des rations pesées au gramme pour les animaux sous soins humains.
 
-Il conseille des personnes qui décident : un nutritionniste approuve une ration, et un vétérinaire décide d’un patient. Ce que personne n’a mesuré reste inconnu et n’est jamais compté pour rien ; chaque nombre dit d’où il vient (F1).
+Il conseille des personnes qui décident&#xa0;: un nutritionniste approuve une ration, et un vétérinaire décide d’un patient. Ce que personne n’a mesuré reste inconnu et n’est jamais compté pour rien&#xa0;; chaque nombre dit d’où il vient (F1).
 
 Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure, sans aucune garantie.</translation>
     </message>
@@ -7216,7 +7220,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Nothing was changed yet, or it is still being read.</source>
@@ -7231,7 +7235,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>it is another table now than the one that was imported; import it again to see what it would do</source>
-        <translation>c’est maintenant une autre table que celle importée ; importez-la de nouveau pour voir ce qui se passerait</translation>
+        <translation>c’est maintenant une autre table que celle importée&#xa0;; importez-la de nouveau pour voir ce qui se passerait</translation>
     </message>
     <message>
         <source>importing it again would change nothing</source>
@@ -7259,15 +7263,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>expected %1</source>
-        <translation>attendu : %1</translation>
+        <translation>attendu&#xa0;: %1</translation>
     </message>
     <message>
         <source>The table cannot be read: %1.</source>
-        <translation>La table ne peut être lue : %1.</translation>
+        <translation>La table ne peut être lue&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The table cannot be read so. %1: %2.</source>
-        <translation>La table ne peut être lue ainsi. %1 : %2.</translation>
+        <translation>La table ne peut être lue ainsi. %1&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -7310,7 +7314,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Double-click or type to change what a column becomes: a nutrient by its name or tagname, “SD of calcium”, or leave out. The preview follows at once.</source>
-        <translation>Double-cliquez ou tapez pour changer ce que devient une colonne : un nutriment par son nom ou son code, « ET de calcium », ou omettre. L’aperçu suit aussitôt.</translation>
+        <translation>Double-cliquez ou tapez pour changer ce que devient une colonne&#xa0;: un nutriment par son nom ou son code, «&#xa0;ET de calcium&#xa0;», ou omettre. L’aperçu suit aussitôt.</translation>
     </message>
     <message>
         <source>What the import will do</source>
@@ -7334,11 +7338,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>looking at each line; nothing is written…</source>
-        <translation>examen de chaque ligne ; rien n’est écrit…</translation>
+        <translation>examen de chaque ligne&#xa0;; rien n’est écrit…</translation>
     </message>
     <message>
         <source>importing; it is kept as a whole or not at all…</source>
-        <translation>importation ; gardée en entier ou pas du tout…</translation>
+        <translation>importation&#xa0;; gardée en entier ou pas du tout…</translation>
     </message>
     <message>
         <source>Nothing was written.</source>
@@ -7452,7 +7456,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>0 means: not measured</source>
-        <translation>0 signifie : non mesuré</translation>
+        <translation>0 signifie&#xa0;: non mesuré</translation>
     </message>
     <message>
         <source>units on the line after</source>
@@ -7492,7 +7496,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Grams (for energy: kcal) that a value is per, where the column does not say</source>
-        <translation>Grammes (pour l’énergie : kcal) auxquels se rapporte une valeur, si la colonne ne le dit pas</translation>
+        <translation>Grammes (pour l’énergie&#xa0;: kcal) auxquels se rapporte une valeur, si la colonne ne le dit pas</translation>
     </message>
     <message>
         <source>One line holds all values of a food</source>
@@ -7536,7 +7540,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>“%1” is nothing that values can be per: a number above 0.</source>
-        <translation>« %1 » n’est rien à quoi rapporter des valeurs : un nombre supérieur à 0.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est rien à quoi rapporter des valeurs&#xa0;: un nombre supérieur à 0.</translation>
     </message>
 </context>
 <context>
@@ -7635,14 +7639,14 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1: “%2” is no day; write it as 2026-05-17.</source>
-        <translation>%1 : « %2 » n’est pas un jour ; écrivez-le comme 2026-05-17.</translation>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’est pas un jour&#xa0;; écrivez-le comme 2026-05-17.</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::IngredientModel</name>
     <message>
         <source>Locked foods keep their grams; the others give way</source>
-        <translation>Les aliments verrouillés gardent leurs grammes ; les autres cèdent</translation>
+        <translation>Les aliments verrouillés gardent leurs grammes&#xa0;; les autres cèdent</translation>
     </message>
     <message>
         <source>Share of the eaten dry matter (DM)</source>
@@ -7686,7 +7690,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>group: %1</source>
-        <translation>groupe : %1</translation>
+        <translation>groupe&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 of it is eaten</source>
@@ -7698,7 +7702,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1, unweighed: %2 to %3 g</source>
-        <translation>%1, sans pesée : %2 à %3 g</translation>
+        <translation>%1, sans pesée&#xa0;: %2 à %3 g</translation>
     </message>
     <message>
         <source>given as %1</source>
@@ -7706,7 +7710,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1: %2 g %3, in steps of %4 g</source>
-        <translation>%1 : %2 g %3, par pas de %4 g</translation>
+        <translation>%1&#xa0;: %2 g %3, par pas de %4 g</translation>
     </message>
     <message>
         <source>for the group a day</source>
@@ -7718,39 +7722,39 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1 is locked: it keeps its grams</source>
-        <translation>%1 est verrouillé : il garde ses grammes</translation>
+        <translation>%1 est verrouillé&#xa0;: il garde ses grammes</translation>
     </message>
     <message>
         <source>%1 is free: it gives way when another food is held</source>
-        <translation>%1 est libre : il cède quand un autre aliment est tenu</translation>
+        <translation>%1 est libre&#xa0;: il cède quand un autre aliment est tenu</translation>
     </message>
     <message>
         <source>%1: at least %2 g</source>
-        <translation>%1 : au moins %2 g</translation>
+        <translation>%1&#xa0;: au moins %2 g</translation>
     </message>
     <message>
         <source>%1: at most %2 g</source>
-        <translation>%1 : au plus %2 g</translation>
+        <translation>%1&#xa0;: au plus %2 g</translation>
     </message>
     <message>
         <source>%1: no maximum</source>
-        <translation>%1 : pas de maximum</translation>
+        <translation>%1&#xa0;: pas de maximum</translation>
     </message>
     <message>
         <source>%1: %2 of the dry matter</source>
-        <translation>%1 : %2 de la matière sèche</translation>
+        <translation>%1&#xa0;: %2 de la matière sèche</translation>
     </message>
     <message>
         <source>%1: its water is unknown</source>
-        <translation>%1 : son eau est inconnue</translation>
+        <translation>%1&#xa0;: son eau est inconnue</translation>
     </message>
     <message>
         <source>%1: %2 a day</source>
-        <translation>%1 : %2 par jour</translation>
+        <translation>%1&#xa0;: %2 par jour</translation>
     </message>
     <message>
         <source>%1: no price</source>
-        <translation>%1 : pas de prix</translation>
+        <translation>%1&#xa0;: pas de prix</translation>
     </message>
 </context>
 <context>
@@ -7836,7 +7840,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>What was really eaten. Amounts come from the weights that the kitchen wrote down, nutrients from the foods&apos; composition; what was not weighed stays unknown.</source>
-        <translation>Ce qui a vraiment été mangé. Les quantités viennent des poids notés par la cuisine, les nutriments de la composition des aliments ; ce qui n’a pas été pesé reste inconnu.</translation>
+        <translation>Ce qui a vraiment été mangé. Les quantités viennent des poids notés par la cuisine, les nutriments de la composition des aliments&#xa0;; ce qui n’a pas été pesé reste inconnu.</translation>
     </message>
     <message>
         <source>How many days are in sight, up to the last one with a bowl.</source>
@@ -7844,7 +7848,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Offered is what the kitchen weighed in; eaten is that less what was left and lost, corrected by control pans.</source>
-        <translation>Offert est ce que la cuisine a pesé ; mangé est cela moins le restant et le perdu, corrigé par les gamelles témoins.</translation>
+        <translation>Offert est ce que la cuisine a pesé&#xa0;; mangé est cela moins le restant et le perdu, corrigé par les gamelles témoins.</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -7864,11 +7868,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>The days in sight as the report of an intake study: PDF, XLSX or HTML</source>
-        <translation>Les jours en vue comme rapport d’une étude d’ingestion : PDF, XLSX ou HTML</translation>
+        <translation>Les jours en vue comme rapport d’une étude d’ingestion&#xa0;: PDF, XLSX ou HTML</translation>
     </message>
     <message>
         <source>Grams a day of each food, all animals together: full what was eaten, hatched what was left</source>
-        <translation>Grammes par jour de chaque aliment, tous animaux : plein mangé, hachuré resté</translation>
+        <translation>Grammes par jour de chaque aliment, tous animaux&#xa0;: plein mangé, hachuré resté</translation>
     </message>
     <message>
         <source>Bowl</source>
@@ -7880,7 +7884,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Ca : P</source>
-        <translation>Ca : P</translation>
+        <translation>Ca&#xa0;: P</translation>
     </message>
     <message>
         <source>Picked first</source>
@@ -7896,7 +7900,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>The same days once more: what is followed against its zone, Ca:P, what is picked first, and the foods in numbers.</source>
-        <translation>Les mêmes jours encore : ce qui est suivi face à sa zone, Ca:P, ce qui est pris d’abord, et les aliments en nombres.</translation>
+        <translation>Les mêmes jours encore&#xa0;: ce qui est suivi face à sa zone, Ca:P, ce qui est pris d’abord, et les aliments en nombres.</translation>
     </message>
     <message>
         <source>No group has a bowl yet</source>
@@ -7912,11 +7916,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1%2: mean day per animal; shaded its zone, hatched what is missing, ▼ a drop</source>
-        <translation>%1%2 : jour moyen par animal ; ombrée sa zone, hachuré ce qui manque, ▼ une baisse</translation>
+        <translation>%1%2&#xa0;: jour moyen par animal&#xa0;; ombrée sa zone, hachuré ce qui manque, ▼ une baisse</translation>
     </message>
     <message>
         <source>%1: Manly&apos;s alpha with its 95 % interval; dashed: nothing is preferred</source>
-        <translation>%1 : l’alpha de Manly avec son intervalle à 95 % ; pointillé : rien n’est préféré</translation>
+        <translation>%1&#xa0;: l’alpha de Manly avec son intervalle à 95 %&#xa0;; pointillé&#xa0;: rien n’est préféré</translation>
     </message>
     <message>
         <source>Grams a day of each food</source>
@@ -7924,7 +7928,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>A study holds each of its bowls: look at a year or less, and try again.</source>
-        <translation>Une étude contient chacune de ses gamelles : regardez un an ou moins, et réessayez.</translation>
+        <translation>Une étude contient chacune de ses gamelles&#xa0;: regardez un an ou moins, et réessayez.</translation>
     </message>
     <message>
         <source>grams as fed a day · nutrients per animal, as offered and as eaten</source>
@@ -8037,15 +8041,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <name>tarebowl::ui::KitchenSwap</name>
     <message>
         <source>This bowl is fed by no diet of the collection: ask the nutritionist.</source>
-        <translation>Cette gamelle ne vient d’aucune ration de la collection : demandez au nutritionniste.</translation>
+        <translation>Cette gamelle ne vient d’aucune ration de la collection&#xa0;: demandez au nutritionniste.</translation>
     </message>
     <message>
         <source>This food is not of the diet, it came by a swap: ask the nutritionist.</source>
-        <translation>Cet aliment n’est pas de la ration, il vient d’un remplacement : demandez au nutritionniste.</translation>
+        <translation>Cet aliment n’est pas de la ration, il vient d’un remplacement&#xa0;: demandez au nutritionniste.</translation>
     </message>
     <message>
         <source>It is weighed in already: correct its weight first.</source>
-        <translation>Il est déjà pesé : corrigez d’abord son poids.</translation>
+        <translation>Il est déjà pesé&#xa0;: corrigez d’abord son poids.</translation>
     </message>
     <message>
         <source>Reading what is on hand…</source>
@@ -8057,7 +8061,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>instead of %1: %2 %3</source>
-        <translation>à la place de %1 : %2 de %3</translation>
+        <translation>à la place de %1&#xa0;: %2 de %3</translation>
     </message>
     <message>
         <source>%1 – waits for the nutritionist, see Today</source>
@@ -8092,7 +8096,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>target %1</source>
@@ -8131,7 +8135,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <name>tarebowl::ui::LeftoverPane</name>
     <message>
         <source>Somebody wrote this down before: both entries are kept, and the first one counts until it is corrected.</source>
-        <translation>Quelqu’un l’a déjà noté : les deux entrées sont gardées, et la première compte jusqu’à correction.</translation>
+        <translation>Quelqu’un l’a déjà noté&#xa0;: les deux entrées sont gardées, et la première compte jusqu’à correction.</translation>
     </message>
     <message>
         <source>What was left</source>
@@ -8179,7 +8183,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>This bowl was never put on a sheet: nothing can have been left.</source>
-        <translation>Cette gamelle n’a jamais été sur une fiche : rien n’a pu rester.</translation>
+        <translation>Cette gamelle n’a jamais été sur une fiche&#xa0;: rien n’a pu rester.</translation>
     </message>
     <message>
         <source>%1 g went in</source>
@@ -8195,11 +8199,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>“%1” is no weight: type grams, such as 20.5; tare the empty bowl where it is below nothing.</source>
-        <translation>« %1 » n’est pas un poids : tapez des grammes, comme 20,5 ; tarez la gamelle vide s’il est sous zéro.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un poids&#xa0;: tapez des grammes, comme 20,5&#xa0;; tarez la gamelle vide s’il est sous zéro.</translation>
     </message>
     <message>
         <source>%1 is written already. Why is it put right? Both are kept.</source>
-        <translation>%1 est déjà noté. Pourquoi le corriger ? Les deux sont gardés.</translation>
+        <translation>%1 est déjà noté. Pourquoi le corriger&#xa0;? Les deux sont gardés.</translation>
     </message>
     <message>
         <source>Correct</source>
@@ -8215,11 +8219,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1 g of all together is written already. Why is it put right? Both are kept.</source>
-        <translation>%1 g du mélange sont déjà notés. Pourquoi le corriger ? Les deux sont gardés.</translation>
+        <translation>%1 g du mélange sont déjà notés. Pourquoi le corriger&#xa0;? Les deux sont gardés.</translation>
     </message>
     <message>
         <source>Type how many grams of what is left together are this food, by eye, then E.</source>
         <translation>Tapez combien de grammes du mélange sont cet aliment, à l’œil, puis E.</translation>
+    </message>
+    <message>
+        <source>Reading the sheet…</source>
+        <translation>Lecture de la fiche…</translation>
     </message>
 </context>
 <context>
@@ -8278,11 +8286,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>▲ Not given to this animal: %1</source>
-        <translation>▲ Pas pour cet animal : %1</translation>
+        <translation>▲ Pas pour cet animal&#xa0;: %1</translation>
     </message>
     <message>
         <source>◐ Caution: %1</source>
-        <translation>◐ Mise en garde : %1</translation>
+        <translation>◐ Mise en garde&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1, unweighed</source>
@@ -8391,7 +8399,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>“%1”</source>
-        <translation>« %1 »</translation>
+        <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
     <message>
         <source>a nutrient&apos;s name in the table</source>
@@ -8411,15 +8419,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>“%1” is nothing that a column can become: choose from the list, or type a nutrient.</source>
-        <translation>« %1 » n’est rien qu’une colonne puisse devenir : choisissez dans la liste, ou tapez un nutriment.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est rien qu’une colonne puisse devenir&#xa0;: choisissez dans la liste, ou tapez un nutriment.</translation>
     </message>
     <message>
         <source>“%1” is no unit: write it as mg/100 g, g/kg, % or kcal.</source>
-        <translation>« %1 » n’est pas une unité : écrivez mg/100 g, g/kg, % ou kcal.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une unité&#xa0;: écrivez mg/100 g, g/kg, % ou kcal.</translation>
     </message>
     <message>
         <source>“%1” is no nutrient: type its name or its tagname.</source>
-        <translation>« %1 » n’est pas un nutriment : tapez son nom ou son code.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nutriment&#xa0;: tapez son nom ou son code.</translation>
     </message>
     <message>
         <source>left out by hand</source>
@@ -8450,7 +8458,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <name>tarebowl::ui::MassCard</name>
     <message>
         <source>Mass today: ? Nothing was weighed yet.</source>
-        <translation>Poids aujourd’hui : ? Rien n’a encore été pesé.</translation>
+        <translation>Poids aujourd’hui&#xa0;:&#xa0;? Rien n’a encore été pesé.</translation>
     </message>
     <message>
         <source>1 reading</source>
@@ -8474,7 +8482,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Mass that counts today: %1 (%2, %3, newest %4)</source>
-        <translation>Poids qui compte aujourd’hui : %1 (%2, %3, le plus récent %4)</translation>
+        <translation>Poids qui compte aujourd’hui&#xa0;: %1 (%2, %3, le plus récent %4)</translation>
     </message>
     <message>
         <source>Show</source>
@@ -8588,15 +8596,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>“%1” is no day; write it as 2026-11-25.</source>
-        <translation>« %1 » n’est pas un jour ; écrivez-le comme 2026-11-25.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; écrivez-le comme 2026-11-25.</translation>
     </message>
     <message>
         <source>“%1” is no mass; a mass is a number above 0.</source>
-        <translation>« %1 » n’est pas un poids ; un poids est un nombre supérieur à 0.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un poids&#xa0;; un poids est un nombre supérieur à 0.</translation>
     </message>
     <message>
         <source>“%1” is no score, or the day is none.</source>
-        <translation>« %1 » n’est pas une note, ou le jour n’en est pas un.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une note, ou le jour n’en est pas un.</translation>
     </message>
     <message>
         <source>The scale %1 has no score of %2.</source>
@@ -8608,7 +8616,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>It is %1: write it down</source>
-        <translation>C’est %1 : le noter</translation>
+        <translation>C’est %1&#xa0;: le noter</translation>
     </message>
     <message>
         <source>It was %1</source>
@@ -8729,11 +8737,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Stands in:</source>
-        <translation>Modèle retenu :</translation>
+        <translation>Modèle retenu&#xa0;:</translation>
     </message>
     <message>
         <source>Tick one or more published profiles; those ticked stand side by side.</source>
-        <translation>Cochez un ou plusieurs profils publiés ; ceux qui sont cochés sont côte à côte.</translation>
+        <translation>Cochez un ou plusieurs profils publiés&#xa0;; ceux qui sont cochés sont côte à côte.</translation>
     </message>
     <message>
         <source>The first %1 are shown.</source>
@@ -8741,7 +8749,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>◆ differs from the first candidate · ○ from memory · ? not stated, or not on this basis</source>
-        <translation>◆ diffère du premier candidat · ○ de mémoire · ? non indiqué, ou pas sur cette base</translation>
+        <translation>◆ diffère du premier candidat · ○ de mémoire ·&#xa0;? non indiqué, ou pas sur cette base</translation>
     </message>
 </context>
 <context>
@@ -8756,11 +8764,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Why does this one stand in? A sentence, which is kept with every target.</source>
-        <translation>Pourquoi celui-ci convient-il ? Une phrase, gardée avec chaque cible.</translation>
+        <translation>Pourquoi celui-ci convient-il&#xa0;? Une phrase, gardée avec chaque cible.</translation>
     </message>
     <message>
         <source>A profile of the group&apos;s own, which takes over what is published for the model and is in force from today; limits and house rules are set on top of it</source>
-        <translation>Un profil propre au groupe, qui reprend ce qui est publié pour le modèle et est en vigueur dès aujourd’hui ; limites et règles de la maison s’y ajoutent</translation>
+        <translation>Un profil propre au groupe, qui reprend ce qui est publié pour le modèle et est en vigueur dès aujourd’hui&#xa0;; limites et règles de la maison s’y ajoutent</translation>
     </message>
 </context>
 <context>
@@ -8779,7 +8787,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>2 · A model species: whose published targets stand in</source>
-        <translation>2 · Une espèce modèle : dont les cibles publiées sont reprises</translation>
+        <translation>2 · Une espèce modèle&#xa0;: dont les cibles publiées sont reprises</translation>
     </message>
     <message>
         <source>3 · Limits and house rules on top of it</source>
@@ -8815,7 +8823,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>mammal, tenrec: the widest first</source>
-        <translation>mammal, tenrec : le plus large d’abord</translation>
+        <translation>mammal, tenrec&#xa0;: le plus large d’abord</translation>
     </message>
     <message>
         <source>Cautions, model species and energy choices go by these words</source>
@@ -8827,11 +8835,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Why does this one stand in? A sentence, which is kept with every target.</source>
-        <translation>Pourquoi celui-ci convient-il ? Une phrase, gardée avec chaque cible.</translation>
+        <translation>Pourquoi celui-ci convient-il&#xa0;? Une phrase, gardée avec chaque cible.</translation>
     </message>
     <message>
         <source>Published requirements of a model species are a starting point; the nutritionist and the vet decide.</source>
-        <translation>Les besoins publiés d’une espèce modèle sont un point de départ ; le nutritionniste et le vétérinaire décident.</translation>
+        <translation>Les besoins publiés d’une espèce modèle sont un point de départ&#xa0;; le nutritionniste et le vétérinaire décident.</translation>
     </message>
     <message>
         <source>Name of the group</source>
@@ -8915,28 +8923,28 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>? Still missing: %1.</source>
-        <translation>? Il manque encore : %1.</translation>
+        <translation>? Il manque encore&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::NumberField</name>
     <message>
         <source>“%1” is no number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre.</translation>
     </message>
     <message>
         <source>“%1” is not between %2 and %3.</source>
-        <translation>« %1 » n’est pas entre %2 et %3.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas entre %2 et %3.</translation>
     </message>
     <message>
         <source>“%1” is no whole number, and only whole numbers count here.</source>
-        <translation>« %1 » n’est pas un nombre entier, et seuls les entiers comptent ici.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre entier, et seuls les entiers comptent ici.</translation>
     </message>
     <message numerus="yes">
         <source>“%1” is finer than what counts here: %n digit(s) after the decimal mark.</source>
         <translation>
-            <numerusform>« %1 » est plus fin que ce qui compte ici : %n chiffre après la virgule.</numerusform>
-            <numerusform>« %1 » est plus fin que ce qui compte ici : %n chiffres après la virgule.</numerusform>
+            <numerusform>«&#xa0;%1&#xa0;» est plus fin que ce qui compte ici&#xa0;: %n chiffre après la virgule.</numerusform>
+            <numerusform>«&#xa0;%1&#xa0;» est plus fin que ce qui compte ici&#xa0;: %n chiffres après la virgule.</numerusform>
         </translation>
     </message>
 </context>
@@ -8944,11 +8952,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <name>tarebowl::ui::NutrientNumbersModel</name>
     <message>
         <source>No nutrient is called “%1”.</source>
-        <translation>Aucun nutriment ne s’appelle « %1 ».</translation>
+        <translation>Aucun nutriment ne s’appelle «&#xa0;%1&#xa0;».</translation>
     </message>
     <message>
         <source>“%1” of %2 is not %3.</source>
-        <translation>« %1 » de %2 n’est pas %3.</translation>
+        <translation>«&#xa0;%1&#xa0;» de %2 n’est pas %3.</translation>
     </message>
     <message>
         <source>%1 stands here twice.</source>
@@ -9055,15 +9063,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Which score? %1 goes from %2 to %3.</source>
-        <translation>Quelle note ? %1 va de %2 à %3.</translation>
+        <translation>Quelle note&#xa0;? %1 va de %2 à %3.</translation>
     </message>
     <message>
         <source>%1 is not on this scale: it goes from %2 to %3.</source>
-        <translation>%1 n’est pas sur cette échelle : elle va de %2 à %3.</translation>
+        <translation>%1 n’est pas sur cette échelle&#xa0;: elle va de %2 à %3.</translation>
     </message>
     <message>
         <source>Which blood value?</source>
-        <translation>Quelle valeur sanguine ?</translation>
+        <translation>Quelle valeur sanguine&#xa0;?</translation>
     </message>
     <message>
         <source>%1 is not measured in %2, or its range is upside down.</source>
@@ -9098,7 +9106,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>This collection is open for reading only: its file or its folder cannot be written. To change it, copy it into a folder of your own and open the copy.</source>
-        <translation>Cette collection n’est ouverte qu’en lecture : son fichier ou son dossier ne peut pas être écrit. Pour la modifier, copiez-la dans un dossier à vous et ouvrez la copie.</translation>
+        <translation>Cette collection n’est ouverte qu’en lecture&#xa0;: son fichier ou son dossier ne peut pas être écrit. Pour la modifier, copiez-la dans un dossier à vous et ouvrez la copie.</translation>
     </message>
 </context>
 <context>
@@ -9140,7 +9148,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>The same food in the same place, out of the animals&apos; reach: what water it lost or drew overnight. Leftovers are put right by it. Without a second weight it still stands: Today reminds of it.</source>
-        <translation>Le même aliment au même endroit, hors de portée des animaux : l’eau qu’il a perdue ou prise pendant la nuit. Les refus sont corrigés d’après elle. Sans second poids, elle est encore en place : Aujourd’hui le rappelle.</translation>
+        <translation>Le même aliment au même endroit, hors de portée des animaux&#xa0;: l’eau qu’il a perdue ou prise pendant la nuit. Les refus sont corrigés d’après elle. Sans second poids, elle est encore en place&#xa0;: Aujourd’hui le rappelle.</translation>
     </message>
     <message>
         <source>put out</source>
@@ -9160,35 +9168,35 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>This pan still stands. What came back of it?</source>
-        <translation>Cette gamelle est encore en place. Qu’en est-il revenu ?</translation>
+        <translation>Cette gamelle est encore en place. Qu’en est-il revenu&#xa0;?</translation>
     </message>
     <message>
         <source>This pan is changed:</source>
-        <translation>Cette gamelle est modifiée :</translation>
+        <translation>Cette gamelle est modifiée&#xa0;:</translation>
     </message>
     <message>
         <source>No pan of this day is written down yet. The first one:</source>
-        <translation>Aucune gamelle de ce jour n’est encore notée. La première :</translation>
+        <translation>Aucune gamelle de ce jour n’est encore notée. La première&#xa0;:</translation>
     </message>
     <message>
         <source>Another pan:</source>
-        <translation>Une autre gamelle :</translation>
+        <translation>Une autre gamelle&#xa0;:</translation>
     </message>
     <message>
         <source>No bowl of this day holds a food: there is nothing to put out.</source>
-        <translation>Aucune gamelle de ce jour ne contient d’aliment : il n’y a rien à poser.</translation>
+        <translation>Aucune gamelle de ce jour ne contient d’aliment&#xa0;: il n’y a rien à poser.</translation>
     </message>
     <message>
         <source>What did it weigh when it was put out? Type grams, such as 100.</source>
-        <translation>Combien pesait-elle quand on l’a posée ? Tapez des grammes, comme 100.</translation>
+        <translation>Combien pesait-elle quand on l’a posée&#xa0;? Tapez des grammes, comme 100.</translation>
     </message>
     <message>
         <source>“%1” is no weight: type the grams that were put out, such as 100.</source>
-        <translation>« %1 » n’est pas un poids : tapez les grammes posés, comme 100.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un poids&#xa0;: tapez les grammes posés, comme 100.</translation>
     </message>
     <message>
         <source>“%1” is no weight: type the grams that came back, or nothing while it still stands.</source>
-        <translation>« %1 » n’est pas un poids : tapez les grammes revenus, ou rien tant qu’elle est en place.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un poids&#xa0;: tapez les grammes revenus, ou rien tant qu’elle est en place.</translation>
     </message>
 </context>
 <context>
@@ -9227,7 +9235,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Due: %1.</source>
-        <translation>Dû : %1.</translation>
+        <translation>Dû&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -9292,7 +9300,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Leave %1 of %2 out of what counts?</source>
-        <translation>Écarter %1 du %2 de ce qui compte ?</translation>
+        <translation>Écarter %1 du %2 de ce qui compte&#xa0;?</translation>
     </message>
     <message>
         <source>Leave out</source>
@@ -9300,7 +9308,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>What should %1 of %2 have been?</source>
-        <translation>Qu’aurait dû être %1 du %2 ?</translation>
+        <translation>Qu’aurait dû être %1 du %2&#xa0;?</translation>
     </message>
     <message>
         <source>g</source>
@@ -9323,15 +9331,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>▲ doubtful: %1</source>
-        <translation>▲ douteux : %1</translation>
+        <translation>▲ douteux&#xa0;: %1</translation>
     </message>
     <message>
         <source>□ left out: %1</source>
-        <translation>□ écarté : %1</translation>
+        <translation>□ écarté&#xa0;: %1</translation>
     </message>
     <message>
         <source> first written as %1: %2</source>
-        <translation> d’abord écrit %1 : %2</translation>
+        <translation> d’abord écrit %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>condition</source>
@@ -9386,7 +9394,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Why? This is kept with it.</source>
-        <translation>Pourquoi ? Cela est conservé avec.</translation>
+        <translation>Pourquoi&#xa0;? Cela est conservé avec.</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -9401,11 +9409,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>With this yield the dry matter of the parts would weigh more than the mix; nothing is worked out from it.</source>
-        <translation>Avec ce rendement la matière sèche des parties pèserait plus que le mélange ; rien n’en est calculé.</translation>
+        <translation>Avec ce rendement la matière sèche des parties pèserait plus que le mélange&#xa0;; rien n’en est calculé.</translation>
     </message>
     <message>
         <source>A share that stays lies outside 0 to 2; nothing is worked out from it.</source>
-        <translation>Une part qui demeure est hors de 0 à 2 ; rien n’en est calculé.</translation>
+        <translation>Une part qui demeure est hors de 0 à 2&#xa0;; rien n’en est calculé.</translation>
     </message>
     <message>
         <source>Nothing can be worked out from this recipe.</source>
@@ -9417,11 +9425,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>No food of this collection has “%1” in its name.</source>
-        <translation>Aucun aliment de cette collection n’a « %1 » dans son nom.</translation>
+        <translation>Aucun aliment de cette collection n’a «&#xa0;%1&#xa0;» dans son nom.</translation>
     </message>
     <message>
         <source>Add a part: type part of its name…</source>
-        <translation>Ajouter une partie : tapez une partie de son nom…</translation>
+        <translation>Ajouter une partie&#xa0;: tapez une partie de son nom…</translation>
     </message>
     <message>
         <source>Add a part of the mix by part of its name</source>
@@ -9457,7 +9465,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>It is worked out as cooked from %1 now; a recipe takes the place of that.</source>
-        <translation>Il est calculé maintenant comme cuit de %1 ; une recette le remplace.</translation>
+        <translation>Il est calculé maintenant comme cuit de %1&#xa0;; une recette le remplace.</translation>
     </message>
     <message>
         <source>Not mixed from other foods. Samples of the mix itself go before a recipe.</source>
@@ -9465,7 +9473,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>What a part does not state is “at least” in the mix.</source>
-        <translation>Ce qu’une partie n’indique pas est « au moins » dans le mélange.</translation>
+        <translation>Ce qu’une partie n’indique pas est «&#xa0;au moins&#xa0;» dans le mélange.</translation>
     </message>
     <message>
         <source>A food is not mixed from itself.</source>
@@ -9473,18 +9481,18 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>“%1” is no yield: the grams of the mix that 1 g weighed in gives, above 0.</source>
-        <translation>« %1 » n’est pas un rendement : les grammes du mélange que donne 1 g pesé, plus de 0.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un rendement&#xa0;: les grammes du mélange que donne 1 g pesé, plus de 0.</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::RecipePartsModel</name>
     <message>
         <source>How many grams of %1 go in?</source>
-        <translation>Combien de grammes de %1 y entrent ?</translation>
+        <translation>Combien de grammes de %1 y entrent&#xa0;?</translation>
     </message>
     <message>
         <source>“%1” of %2 is not a number of grams above 0.</source>
-        <translation>« %1 » de %2 n’est pas un nombre de grammes supérieur à 0.</translation>
+        <translation>«&#xa0;%1&#xa0;» de %2 n’est pas un nombre de grammes supérieur à 0.</translation>
     </message>
     <message>
         <source>part</source>
@@ -9515,11 +9523,11 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>Undo: %1 (Ctrl+Z)</source>
-        <translation>Annuler : %1 (Ctrl+Z)</translation>
+        <translation>Annuler&#xa0;: %1 (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Redo: %1</source>
-        <translation>Rétablir : %1</translation>
+        <translation>Rétablir&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -9596,7 +9604,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <name>tarebowl::ui::RotationCalendarModel</name>
     <message>
         <source>%1: %2 g a day on the mean</source>
-        <translation>%1 : %2 g par jour en moyenne</translation>
+        <translation>%1&#xa0;: %2 g par jour en moyenne</translation>
     </message>
     <message>
         <source>%1 g per animal</source>
@@ -9616,7 +9624,7 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1 missed</source>
@@ -9652,7 +9660,7 @@ par jour</translation>
     <name>tarebowl::ui::RotationEntry</name>
     <message>
         <source>Days are planned for a diet of a collection: choose one at the left.</source>
-        <translation>On planifie des jours pour une ration d’une collection : choisissez-en une à gauche.</translation>
+        <translation>On planifie des jours pour une ration d’une collection&#xa0;: choisissez-en une à gauche.</translation>
     </message>
 </context>
 <context>
@@ -9719,7 +9727,7 @@ par jour</translation>
     </message>
     <message>
         <source>Structure by the day, seasons, deliveries, stock to use up: a file of rules says them</source>
-        <translation>Structure par jour, saisons, livraisons, stock à écouler : un fichier de règles le dit</translation>
+        <translation>Structure par jour, saisons, livraisons, stock à écouler&#xa0;: un fichier de règles le dit</translation>
     </message>
     <message>
         <source>Plan days that vary</source>
@@ -9727,7 +9735,7 @@ par jour</translation>
     </message>
     <message>
         <source>Every day another bowl of this version&apos;s foods, within their limits; over the days the targets hold. A food that may come needs a line in the version, with 0 g if it is not fed now. Its structure rules hold each day.</source>
-        <translation>Chaque jour une autre gamelle des aliments de cette version, dans leurs limites ; sur les jours, les cibles tiennent. Un aliment qui peut venir demande une ligne dans la version, avec 0 g s’il n’est pas distribué maintenant. Ses règles de structure tiennent chaque jour.</translation>
+        <translation>Chaque jour une autre gamelle des aliments de cette version, dans leurs limites&#xa0;; sur les jours, les cibles tiennent. Un aliment qui peut venir demande une ligne dans la version, avec 0 g s’il n’est pas distribué maintenant. Ses règles de structure tiennent chaque jour.</translation>
     </message>
 </context>
 <context>
@@ -9754,7 +9762,7 @@ par jour</translation>
     </message>
     <message>
         <source>L: a locked cell stays as it is when the rest is planned</source>
-        <translation>L : une case verrouillée reste telle quelle quand le reste est planifié</translation>
+        <translation>L&#xa0;: une case verrouillée reste telle quelle quand le reste est planifié</translation>
     </message>
     <message>
         <source>Not on this day</source>
@@ -9805,7 +9813,7 @@ par jour</translation>
     </message>
     <message>
         <source>No days are planned for this version: it is fed as it stands, the same each day.</source>
-        <translation>Aucun jour n’est planifié pour cette version : elle est distribuée telle quelle, la même chaque jour.</translation>
+        <translation>Aucun jour n’est planifié pour cette version&#xa0;: elle est distribuée telle quelle, la même chaque jour.</translation>
     </message>
     <message>
         <source>Diet</source>
@@ -9829,18 +9837,18 @@ par jour</translation>
     </message>
     <message>
         <source>printed: %1</source>
-        <translation>imprimé : %1</translation>
+        <translation>imprimé&#xa0;: %1</translation>
     </message>
     <message>
         <source>written: %1</source>
-        <translation>écrit : %1</translation>
+        <translation>écrit&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::RotationPlanner</name>
     <message>
         <source>Nothing was planned: the planning itself failed.</source>
-        <translation>Rien n’a été planifié : la planification elle-même a échoué.</translation>
+        <translation>Rien n’a été planifié&#xa0;: la planification elle-même a échoué.</translation>
     </message>
     <message>
         <source>This version is no longer in the collection.</source>
@@ -9868,7 +9876,7 @@ par jour</translation>
     </message>
     <message>
         <source>All days of this rotation are over: plan the next ones.</source>
-        <translation>Tous les jours de cette rotation sont passés : planifiez les suivants.</translation>
+        <translation>Tous les jours de cette rotation sont passés&#xa0;: planifiez les suivants.</translation>
     </message>
     <message>
         <source>plan again from today</source>
@@ -9970,7 +9978,7 @@ par jour</translation>
     </message>
     <message>
         <source>No nutrient is called “%1”.</source>
-        <translation>Aucun nutriment ne s’appelle « %1 ».</translation>
+        <translation>Aucun nutriment ne s’appelle «&#xa0;%1&#xa0;».</translation>
     </message>
     <message>
         <source>A target needs a minimum or a maximum, and the minimum is not above the maximum.</source>
@@ -10101,7 +10109,7 @@ par jour</translation>
     </message>
     <message>
         <source>Remove the rule: %1</source>
-        <translation>Retirer la règle : %1</translation>
+        <translation>Retirer la règle&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 (by the targets)</source>
@@ -10148,11 +10156,11 @@ par jour</translation>
     </message>
     <message>
         <source>%1: nothing in the bowl</source>
-        <translation>%1 : rien dans la gamelle</translation>
+        <translation>%1&#xa0;: rien dans la gamelle</translation>
     </message>
     <message>
         <source>“%1” is no number of at least zero: the bound stays.</source>
-        <translation>« %1 » n’est pas un nombre positif ou nul : la borne reste.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre positif ou nul&#xa0;: la borne reste.</translation>
     </message>
 </context>
 <context>
@@ -10215,7 +10223,7 @@ par jour</translation>
     </message>
     <message>
         <source>A value may be &lt; 0.05, ≥ 33, tr or n.d.; a nutrient may be typed by its tagname (CA) or by the laboratory&apos;s word for it.</source>
-        <translation>Une valeur peut être &lt; 0,05, ≥ 33, tr ou n.d. ; un nutriment se tape par son code (CA) ou par le mot du laboratoire.</translation>
+        <translation>Une valeur peut être &lt; 0,05, ≥ 33, tr ou n.d.&#xa0;; un nutriment se tape par son code (CA) ou par le mot du laboratoire.</translation>
     </message>
     <message>
         <source>A sample of %1</source>
@@ -10223,11 +10231,11 @@ par jour</translation>
     </message>
     <message>
         <source>“%1” is no date; write it as 2026-10-03.</source>
-        <translation>« %1 » n’est pas une date ; écrivez-la comme 2026-10-03.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une date&#xa0;; écrivez-la comme 2026-10-03.</translation>
     </message>
     <message>
         <source>A sample needs its source: a number with no origin helps nobody.</source>
-        <translation>Un échantillon demande sa source : un nombre sans origine n’aide personne.</translation>
+        <translation>Un échantillon demande sa source&#xa0;: un nombre sans origine n’aide personne.</translation>
     </message>
 </context>
 <context>
@@ -10265,15 +10273,15 @@ par jour</translation>
     </message>
     <message>
         <source>No nutrient is called “%1”.</source>
-        <translation>Aucun nutriment ne s’appelle « %1 ».</translation>
+        <translation>Aucun nutriment ne s’appelle «&#xa0;%1&#xa0;».</translation>
     </message>
     <message>
         <source>“%1” is no amount of %2: a number, &lt; 0.05, ≥ 33, tr or n.d.</source>
-        <translation>« %1 » n’est pas une quantité de %2 : un nombre, &lt; 0,05, ≥ 33, tr ou n.d.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une quantité de %2&#xa0;: un nombre, &lt; 0,05, ≥ 33, tr ou n.d.</translation>
     </message>
     <message>
         <source>“%1” is no standard deviation of %2.</source>
-        <translation>« %1 » n’est pas un écart-type de %2.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un écart-type de %2.</translation>
     </message>
     <message>
         <source>n of %1 is a whole number from 1.</source>
@@ -10344,7 +10352,7 @@ par jour</translation>
     </message>
     <message>
         <source>The scale is connected; it has sent nothing yet.</source>
-        <translation>La balance est connectée ; elle n’a encore rien envoyé.</translation>
+        <translation>La balance est connectée&#xa0;; elle n’a encore rien envoyé.</translation>
     </message>
     <message>
         <source>Let go</source>
@@ -10372,7 +10380,7 @@ par jour</translation>
     </message>
     <message>
         <source>No scale: weights are typed.</source>
-        <translation>Pas de balance : les poids sont tapés.</translation>
+        <translation>Pas de balance&#xa0;: les poids sont tapés.</translation>
     </message>
     <message>
         <source>%1 g</source>
@@ -10380,11 +10388,11 @@ par jour</translation>
     </message>
     <message>
         <source>Scale: %1, at rest</source>
-        <translation>Balance : %1, au repos</translation>
+        <translation>Balance&#xa0;: %1, au repos</translation>
     </message>
     <message>
         <source>Scale: %1, moving</source>
-        <translation>Balance : %1, en mouvement</translation>
+        <translation>Balance&#xa0;: %1, en mouvement</translation>
     </message>
 </context>
 <context>
@@ -10403,7 +10411,7 @@ par jour</translation>
     </message>
     <message>
         <source>Feed well today: live food of tomorrow</source>
-        <translation>À bien nourrir aujourd’hui : proies vivantes de demain</translation>
+        <translation>À bien nourrir aujourd’hui&#xa0;: proies vivantes de demain</translation>
     </message>
     <message>
         <source>No bowl</source>
@@ -10446,7 +10454,7 @@ par jour</translation>
     </message>
     <message>
         <source>What is sought: %1</source>
-        <translation>Ce qui est cherché : %1</translation>
+        <translation>Ce qui est cherché&#xa0;: %1</translation>
     </message>
     <message>
         <source>Least of</source>
@@ -10485,7 +10493,7 @@ par jour</translation>
     </message>
     <message>
         <source>mammal, primate, lemur: the widest first</source>
-        <translation>mammal, primate, lemur : le plus large d’abord</translation>
+        <translation>mammal, primate, lemur&#xa0;: le plus large d’abord</translation>
     </message>
     <message>
         <source>Cautions, model species and energy choices go by these words</source>
@@ -10504,15 +10512,15 @@ par jour</translation>
     </message>
     <message>
         <source>This diet has no targets: only the energy need is judged. Give the group a target profile in the Animals room.</source>
-        <translation>Cette ration n’a pas de cibles : seul le besoin en énergie est jugé. Donnez au groupe un profil de cibles dans la salle Animaux.</translation>
+        <translation>Cette ration n’a pas de cibles&#xa0;: seul le besoin en énergie est jugé. Donnez au groupe un profil de cibles dans la salle Animaux.</translation>
     </message>
     <message>
         <source>What was decided on cannot be read any more: shown is what the collection holds now.</source>
-        <translation>Ce sur quoi on a décidé ne peut plus être lu : est affiché ce que la collection contient maintenant.</translation>
+        <translation>Ce sur quoi on a décidé ne peut plus être lu&#xa0;: est affiché ce que la collection contient maintenant.</translation>
     </message>
     <message>
         <source>The group is now fed by the targets %1; this version is judged by %2.</source>
-        <translation>Le groupe est maintenant nourri selon les cibles %1 ; cette version est jugée selon %2.</translation>
+        <translation>Le groupe est maintenant nourri selon les cibles %1&#xa0;; cette version est jugée selon %2.</translation>
     </message>
     <message>
         <source>none</source>
@@ -10520,19 +10528,19 @@ par jour</translation>
     </message>
     <message>
         <source>Not in the collection any more, and not counted: %1.</source>
-        <translation>Plus dans la collection, et non compté : %1.</translation>
+        <translation>Plus dans la collection, et non compté&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Since it was approved these foods have other values: %1. What is shown is what was decided on.</source>
-        <translation>Depuis l’approbation, ces aliments ont d’autres valeurs : %1. Est affiché ce sur quoi on a décidé.</translation>
+        <translation>Depuis l’approbation, ces aliments ont d’autres valeurs&#xa0;: %1. Est affiché ce sur quoi on a décidé.</translation>
     </message>
     <message>
         <source>Its own bounds on these rules hold for nothing, since the targets no longer state them: %1.</source>
-        <translation>Ses propres bornes sur ces règles ne valent pour rien, car les cibles ne les énoncent plus : %1.</translation>
+        <translation>Ses propres bornes sur ces règles ne valent pour rien, car les cibles ne les énoncent plus&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Hard rules that this diet would loosen without saying why stay in force: %1.</source>
-        <translation>Les règles strictes que cette ration assouplirait sans dire pourquoi restent en vigueur : %1.</translation>
+        <translation>Les règles strictes que cette ration assouplirait sans dire pourquoi restent en vigueur&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Judge by the newer targets</source>
@@ -10567,7 +10575,7 @@ par jour</translation>
     </message>
     <message>
         <source>The Brackenmere Animal Gardens, which do not exist: foods, animals, diets and four months of feeding. To look around and try things; Help at the foot of the rail leads through it.</source>
-        <translation>Les Brackenmere Animal Gardens, qui n’existent pas : aliments, animaux, rations et quatre mois de distribution. Pour regarder et essayer ; Aide, au pied de la barre, vous y guide.</translation>
+        <translation>Les Brackenmere Animal Gardens, qui n’existent pas&#xa0;: aliments, animaux, rations et quatre mois de distribution. Pour regarder et essayer&#xa0;; Aide, au pied de la barre, vous y guide.</translation>
     </message>
     <message>
         <source>Import a table…</source>
@@ -10630,11 +10638,11 @@ par jour</translation>
     </message>
     <message>
         <source>Who is at the keyboard: every change is kept under this name</source>
-        <translation>Qui est au clavier : chaque modification est conservée sous ce nom</translation>
+        <translation>Qui est au clavier&#xa0;: chaque modification est conservée sous ce nom</translation>
     </message>
     <message>
         <source>who is at the keyboard?</source>
-        <translation>qui est au clavier ?</translation>
+        <translation>qui est au clavier&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -10669,11 +10677,11 @@ par jour</translation>
     </message>
     <message>
         <source>The plan as a page for the kitchen: PDF or HTML</source>
-        <translation>Le plan comme page pour la cuisine : PDF ou HTML</translation>
+        <translation>Le plan comme page pour la cuisine&#xa0;: PDF ou HTML</translation>
     </message>
     <message>
         <source>The report of these days, once they are over: PDF, XLSX or HTML</source>
-        <translation>Le rapport de ces jours, une fois passés : PDF, XLSX ou HTML</translation>
+        <translation>Le rapport de ces jours, une fois passés&#xa0;: PDF, XLSX ou HTML</translation>
     </message>
     <message>
         <source>Mean of</source>
@@ -10685,7 +10693,7 @@ par jour</translation>
     </message>
     <message>
         <source>Plan a study: how many days, by how the group&apos;s own days differ from each other</source>
-        <translation>Planifier une étude : combien de jours, selon les écarts entre les jours du groupe</translation>
+        <translation>Planifier une étude&#xa0;: combien de jours, selon les écarts entre les jours du groupe</translation>
     </message>
     <message>
         <source>Days of the study</source>
@@ -10720,7 +10728,7 @@ par jour</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, a day and animal</source>
@@ -10743,22 +10751,22 @@ par jour</translation>
     </message>
     <message>
         <source>How sure: %1</source>
-        <translation>Certitude : %1</translation>
+        <translation>Certitude&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::SwapEntry</name>
     <message>
         <source>instead of %1: %2 %3 (the diet itself is as it was)</source>
-        <translation>à la place de %1 : %2 de %3 (la ration elle-même est inchangée)</translation>
+        <translation>à la place de %1&#xa0;: %2 de %3 (la ration elle-même est inchangée)</translation>
     </message>
     <message>
         <source>This diet gives nothing of it: nothing is missing.</source>
-        <translation>Cette ration n’en donne pas : rien ne manque.</translation>
+        <translation>Cette ration n’en donne pas&#xa0;: rien ne manque.</translation>
     </message>
     <message>
         <source>Open a collection first: its foods are what there is.</source>
-        <translation>Ouvrez d’abord une collection : ses aliments sont ce qu’il y a.</translation>
+        <translation>Ouvrez d’abord une collection&#xa0;: ses aliments sont ce qu’il y a.</translation>
     </message>
     <message>
         <source>Reading what is on hand…</source>
@@ -10832,7 +10840,7 @@ par jour</translation>
     </message>
     <message>
         <source>The nearest first, by what is eaten of each food; one that nobody knows counts as eaten whole. Choose by arrows or number.</source>
-        <translation>Le plus proche d’abord, d’après ce qui est mangé de chaque aliment ; celui que personne ne connaît compte comme mangé en entier. Choisissez par flèches ou numéro.</translation>
+        <translation>Le plus proche d’abord, d’après ce qui est mangé de chaque aliment&#xa0;; celui que personne ne connaît compte comme mangé en entier. Choisissez par flèches ou numéro.</translation>
     </message>
     <message>
         <source>The nearest first. Choose by arrows or number.</source>
@@ -10863,11 +10871,11 @@ par jour</translation>
     </message>
     <message>
         <source>Decided because: %1</source>
-        <translation>Décidé parce que : %1</translation>
+        <translation>Décidé parce que&#xa0;: %1</translation>
     </message>
     <message>
         <source>Decided by %1: %2</source>
-        <translation>Décidé par %1 : %2</translation>
+        <translation>Décidé par %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Derives from %1.</source>
@@ -10875,11 +10883,11 @@ par jour</translation>
     </message>
     <message>
         <source>Model species: %1.</source>
-        <translation>Espèce modèle : %1.</translation>
+        <translation>Espèce modèle&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Model species: %1, because: %2</source>
-        <translation>Espèce modèle : %1, parce que : %2</translation>
+        <translation>Espèce modèle&#xa0;: %1, parce que&#xa0;: %2</translation>
     </message>
     <message>
         <source>Its numbers presume %1 kcal per g of dry matter.</source>
@@ -10887,11 +10895,11 @@ par jour</translation>
     </message>
     <message>
         <source>It came with the program and is derived from, not edited.</source>
-        <translation>Il est venu avec le programme ; on en dérive, on ne le modifie pas.</translation>
+        <translation>Il est venu avec le programme&#xa0;; on en dérive, on ne le modifie pas.</translation>
     </message>
     <message>
         <source>This profile derives from itself: %1.</source>
-        <translation>Ce profil dérive de lui-même : %1.</translation>
+        <translation>Ce profil dérive de lui-même&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 derives from %2, which is not in the collection.</source>
@@ -10931,11 +10939,11 @@ par jour</translation>
     </message>
     <message>
         <source>No target profile is chosen for this group. Choose one above, or start from a model species: what is published for it stands in until there is something better, and limits are set on top of it.</source>
-        <translation>Aucun profil de cibles n’est choisi pour ce groupe. Choisissez-en un ci-dessus, ou commencez par une espèce modèle : ce qui est publié pour elle en tient lieu jusqu’à mieux, et des limites s’y ajoutent.</translation>
+        <translation>Aucun profil de cibles n’est choisi pour ce groupe. Choisissez-en un ci-dessus, ou commencez par une espèce modèle&#xa0;: ce qui est publié pour elle en tient lieu jusqu’à mieux, et des limites s’y ajoutent.</translation>
     </message>
     <message>
         <source>Version %1 holds from today on. Why?</source>
-        <translation>La version %1 vaut dès aujourd’hui. Pourquoi ?</translation>
+        <translation>La version %1 vaut dès aujourd’hui. Pourquoi&#xa0;?</translation>
     </message>
     <message>
         <source>Put in force</source>
@@ -10990,7 +10998,7 @@ par jour</translation>
     </message>
     <message>
         <source>Take “%1” out of this profile?</source>
-        <translation>Retirer « %1 » de ce profil ?</translation>
+        <translation>Retirer «&#xa0;%1&#xa0;» de ce profil&#xa0;?</translation>
     </message>
     <message>
         <source>Take out</source>
@@ -11002,7 +11010,7 @@ par jour</translation>
     </message>
     <message>
         <source>The maximum of “%1” protects from harm. Why may it be lifted? Ask the vet first.</source>
-        <translation>Le maximum de « %1 » protège d’un dommage. Pourquoi peut-il être levé ? Demandez d’abord au vétérinaire.</translation>
+        <translation>Le maximum de «&#xa0;%1&#xa0;» protège d’un dommage. Pourquoi peut-il être levé&#xa0;? Demandez d’abord au vétérinaire.</translation>
     </message>
     <message>
         <source>Lift the limit</source>
@@ -11089,11 +11097,11 @@ par jour</translation>
     </message>
     <message>
         <source>model species: %1</source>
-        <translation>espèce modèle : %1</translation>
+        <translation>espèce modèle&#xa0;: %1</translation>
     </message>
     <message>
         <source>lifted by %1 on %2: %3</source>
-        <translation>levé par %1 le %2 : %3</translation>
+        <translation>levé par %1 le %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>stated in %1</source>
@@ -11105,15 +11113,15 @@ par jour</translation>
     </message>
     <message>
         <source>“%1” is no number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre.</translation>
     </message>
     <message>
         <source>%1 is a safe upper limit: it is made soft or dropped with a reason, not left blank.</source>
-        <translation>%1 est une limite supérieure sûre : on l’assouplit ou l’abandonne avec une raison, on ne la laisse pas vide.</translation>
+        <translation>%1 est une limite supérieure sûre&#xa0;: on l’assouplit ou l’abandonne avec une raison, on ne la laisse pas vide.</translation>
     </message>
     <message>
         <source>%1: the minimum may not lie above the maximum, and the preferred value lies between them.</source>
-        <translation>%1 : le minimum ne peut être au-dessus du maximum, et la valeur préférée est entre eux.</translation>
+        <translation>%1&#xa0;: le minimum ne peut être au-dessus du maximum, et la valeur préférée est entre eux.</translation>
     </message>
     <message>
         <source>change %1</source>
@@ -11132,7 +11140,7 @@ par jour</translation>
     </message>
     <message>
         <source>What is due: bowls to prepare and weigh, leftovers to weigh, control pans that still stand, swaps and diets that wait for a decision. It is read from the diets in force on this day and from what the kitchen wrote down; a row leads to where it is done.</source>
-        <translation>Ce qu’il y a à faire : gamelles à préparer et à peser, refus à peser, gamelles témoins encore en place, remplacements et rations qui attendent une décision. C’est lu des rations en vigueur ce jour et de ce que la cuisine a noté ; une ligne mène là où cela se fait.</translation>
+        <translation>Ce qu’il y a à faire&#xa0;: gamelles à préparer et à peser, refus à peser, gamelles témoins encore en place, remplacements et rations qui attendent une décision. C’est lu des rations en vigueur ce jour et de ce que la cuisine a noté&#xa0;; une ligne mène là où cela se fait.</translation>
     </message>
     <message>
         <source>Faeces, appetite, a limp, a treatment … of an animal or a group</source>
@@ -11148,7 +11156,7 @@ par jour</translation>
     </message>
     <message>
         <source>Refuse this swap: why?</source>
-        <translation>Refuser ce remplacement : pourquoi ?</translation>
+        <translation>Refuser ce remplacement&#xa0;: pourquoi&#xa0;?</translation>
     </message>
     <message>
         <source>Refuse</source>
@@ -11171,11 +11179,11 @@ par jour</translation>
     <name>tarebowl::ui::ToleranceBar</name>
     <message>
         <source>Tolerance: %1</source>
-        <translation>Tolérance : %1</translation>
+        <translation>Tolérance&#xa0;: %1</translation>
     </message>
     <message>
         <source>Tolerance: no weight yet</source>
-        <translation>Tolérance : pas encore de poids</translation>
+        <translation>Tolérance&#xa0;: pas encore de poids</translation>
     </message>
 </context>
 <context>
@@ -11194,7 +11202,7 @@ par jour</translation>
     </message>
     <message>
         <source>How far a weight may lie from the plan: the rule of this house</source>
-        <translation>De combien un poids peut s’écarter du plan : la règle de cette maison</translation>
+        <translation>De combien un poids peut s’écarter du plan&#xa0;: la règle de cette maison</translation>
     </message>
     <message>
         <source>Always allowed</source>
@@ -11226,7 +11234,7 @@ par jour</translation>
     </message>
     <message>
         <source>%1 in this bowl: ± %2 g</source>
-        <translation>%1 dans cette gamelle : ± %2 g</translation>
+        <translation>%1 dans cette gamelle&#xa0;: ± %2 g</translation>
     </message>
 </context>
 <context>
@@ -11281,10 +11289,6 @@ par jour</translation>
         <translation>Nouvelle version</translation>
     </message>
     <message>
-        <source>Version on the desk</source>
-        <translation>Version sur la table</translation>
-    </message>
-    <message>
         <source>What became of this version</source>
         <translation>Ce qu’est devenue cette version</translation>
     </message>
@@ -11299,10 +11303,6 @@ par jour</translation>
     <message>
         <source>More about this version</source>
         <translation>Plus sur cette version</translation>
-    </message>
-    <message>
-        <source>version %1, %2 ▾</source>
-        <translation>version %1, %2 ▾</translation>
     </message>
     <message>
         <source> · counted as eaten, as learned of %1 of its foods</source>
@@ -11354,7 +11354,7 @@ par jour</translation>
     </message>
     <message>
         <source>Retire this version: it is no longer fed, and is kept for the record.</source>
-        <translation>Retirer cette version : elle n’est plus distribuée, et est gardée pour mémoire.</translation>
+        <translation>Retirer cette version&#xa0;: elle n’est plus distribuée, et est gardée pour mémoire.</translation>
     </message>
     <message>
         <source>Retire</source>
@@ -11367,6 +11367,10 @@ par jour</translation>
     <message>
         <source>Send back</source>
         <translation>Renvoyer</translation>
+    </message>
+    <message>
+        <source>On the desk: %1</source>
+        <translation>Sur la table&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -11404,18 +11408,18 @@ par jour</translation>
     </message>
     <message>
         <source>Another window changed this diet: it is shown as it is now.</source>
-        <translation>Une autre fenêtre a modifié cette ration : elle est affichée telle qu’elle est maintenant.</translation>
+        <translation>Une autre fenêtre a modifié cette ration&#xa0;: elle est affichée telle qu’elle est maintenant.</translation>
     </message>
     <message>
         <source>Foods or targets of this diet changed meanwhile: the balance is worked out anew, and no gram was moved.</source>
-        <translation>Des aliments ou cibles de cette ration ont changé entre-temps : le bilan est recalculé, et aucun gramme n’a bougé.</translation>
+        <translation>Des aliments ou cibles de cette ration ont changé entre-temps&#xa0;: le bilan est recalculé, et aucun gramme n’a bougé.</translation>
     </message>
 </context>
 <context>
     <name>tarebowl::ui::WeighPane</name>
     <message>
         <source>Somebody weighed this in before: both weights are kept, and the first one counts until it is corrected.</source>
-        <translation>Quelqu’un l’a déjà pesé : les deux poids sont gardés, et le premier compte jusqu’à correction.</translation>
+        <translation>Quelqu’un l’a déjà pesé&#xa0;: les deux poids sont gardés, et le premier compte jusqu’à correction.</translation>
     </message>
     <message>
         <source>On the scale</source>
@@ -11431,7 +11435,7 @@ par jour</translation>
     </message>
     <message>
         <source>Not available: what to give instead</source>
-        <translation>Non disponible : quoi donner à la place</translation>
+        <translation>Non disponible&#xa0;: quoi donner à la place</translation>
     </message>
     <message>
         <source>What to give instead (key *)</source>
@@ -11447,7 +11451,7 @@ par jour</translation>
     </message>
     <message>
         <source>A new lot from this day on: what does the box say? Enter keeps it</source>
-        <translation>Un nouveau lot à partir de ce jour : que dit la boîte ? Entrée le garde</translation>
+        <translation>Un nouveau lot à partir de ce jour&#xa0;: que dit la boîte&#xa0;? Entrée le garde</translation>
     </message>
     <message>
         <source>g</source>
@@ -11467,7 +11471,7 @@ par jour</translation>
     </message>
     <message>
         <source>L  lot ?</source>
-        <translation>L  lot ?</translation>
+        <translation>L  lot&#xa0;?</translation>
     </message>
     <message>
         <source>Nobody named the lot</source>
@@ -11479,15 +11483,19 @@ par jour</translation>
     </message>
     <message>
         <source>“%1” is no weight: type grams, such as 20.5.</source>
-        <translation>« %1 » n’est pas un poids : tapez des grammes, comme 20,5.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un poids&#xa0;: tapez des grammes, comme 20,5.</translation>
     </message>
     <message>
         <source>%1 g instead of %2 g: why? Both are kept.</source>
-        <translation>%1 g au lieu de %2 g : pourquoi ? Les deux sont gardés.</translation>
+        <translation>%1 g au lieu de %2 g&#xa0;: pourquoi&#xa0;? Les deux sont gardés.</translation>
     </message>
     <message>
         <source>Correct</source>
         <translation>Corriger</translation>
+    </message>
+    <message>
+        <source>%1, %2, of %3</source>
+        <translation>%1, %2, de %3</translation>
     </message>
 </context>
 <context>
@@ -11502,23 +11510,23 @@ par jour</translation>
     </message>
     <message>
         <source>What would settle it (each can be tried, and undo takes it back):</source>
-        <translation>Ce qui le réglerait (chacun peut être essayé, et Annuler le reprend) :</translation>
+        <translation>Ce qui le réglerait (chacun peut être essayé, et Annuler le reprend)&#xa0;:</translation>
     </message>
     <message>
         <source>Try: %1, %2</source>
-        <translation>Essayer : %1, %2</translation>
+        <translation>Essayer&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Tries it on the diet (Ctrl+T); Ctrl+Z takes it back</source>
-        <translation>L’essaie sur la ration (Ctrl+T) ; Ctrl+Z l’annule</translation>
+        <translation>L’essaie sur la ration (Ctrl+T)&#xa0;; Ctrl+Z l’annule</translation>
     </message>
     <message>
         <source>Tries it on the diet; Ctrl+Z takes it back</source>
-        <translation>L’essaie sur la ration ; Ctrl+Z l’annule</translation>
+        <translation>L’essaie sur la ration&#xa0;; Ctrl+Z l’annule</translation>
     </message>
     <message>
         <source>Notes: %1</source>
-        <translation>Notes : %1</translation>
+        <translation>Notes&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -11529,11 +11537,11 @@ par jour</translation>
     </message>
     <message>
         <source>Filled in: all %1</source>
-        <translation>Rempli : les %1</translation>
+        <translation>Rempli&#xa0;: les %1</translation>
     </message>
     <message>
         <source>Still to be filled in: %1 of %2</source>
-        <translation>Encore à remplir : %1 sur %2</translation>
+        <translation>Encore à remplir&#xa0;: %1 sur %2</translation>
     </message>
 </context>
 </TS>

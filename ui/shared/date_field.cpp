@@ -4,7 +4,10 @@
 
 #include "ui/shared/date_text.h"
 
+#include <QKeyEvent>
+#include <QLineEdit>
 #include <QRegularExpression>
+#include <QSignalBlocker>
 
 namespace tarebowl::ui {
 namespace {
@@ -39,6 +42,26 @@ QValidator::State DateField::validate(QString& text, int& pos) const {
     return *day >= minimumDate() && *day <= maximumDate() ? QValidator::Acceptable : QValidator::Intermediate;
   if (isInFigures(text)) return QValidator::Intermediate;
   return QDateEdit::validate(text, pos);
+}
+
+/// Qt's field takes each key for the part that the cursor is in; a day typed over all of it goes past that.
+void DateField::keyPressEvent(QKeyEvent* event) {
+  const QString keys = event->text();
+  const bool isOverAll = !lineEdit()->text().isEmpty() && lineEdit()->selectedText() == lineEdit()->text();
+  if (isOverAll && !keys.isEmpty() && keys.front().isDigit()) isTypedWhole_ = true;
+  const bool edits = (!keys.isEmpty() && keys.front().isPrint()) || event->key() == Qt::Key_Backspace;
+  if (!isTypedWhole_ || !edits) {
+    isTypedWhole_ = false;
+    return QDateEdit::keyPressEvent(event);
+  }
+  const QSignalBlocker quiet(lineEdit());
+  lineEdit()->event(event);
+}
+
+void DateField::focusOutEvent(QFocusEvent* event) {
+  if (isTypedWhole_) interpretText();
+  isTypedWhole_ = false;
+  QDateEdit::focusOutEvent(event);
 }
 
 QDateTime DateField::dateTimeFromText(const QString& text) const {

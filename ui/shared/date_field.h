@@ -13,7 +13,8 @@ namespace tarebowl::ui {
 /// whole year (25.11.2026, 25/11/2026).
 [[nodiscard]] std::optional<QDate> readDate(const QString& text, const QLocale& locale = QLocale());
 
-/// A day with a calendar to open, shown with the month's name; typed as `readDate` reads it, or part by part.
+/// A day with a calendar to open, shown with the month's name. Part by part it is typed as in Qt's own field;
+/// over all of it (Ctrl+A) a day is typed as `readDate` reads it.
 class DateField : public QDateEdit {
  public:
   explicit DateField(QWidget* parent = nullptr);
@@ -21,6 +22,11 @@ class DateField : public QDateEdit {
  protected:
   QValidator::State validate(QString& text, int& pos) const override;
   [[nodiscard]] QDateTime dateTimeFromText(const QString& text) const override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+ private:
+  bool isTypedWhole_ = false;
 };
 
 }  // namespace tarebowl::ui

@@ -73,7 +73,8 @@ void NumberField::fixup(QString& text) const {
 
 QString NumberField::whyNot(const QString& typed) const {
   const auto number = readSigned(typed, locale());
-  if (!number) return thousandsAdviceOr(typed, tr("“%1” is no number.").arg(typed));
+  const QString advice = thousandsAdvice(typed, locale());
+  if (!number) return advice.isEmpty() ? tr("“%1” is no number.").arg(typed) : advice;
   if (*number < minimum() || *number > maximum())
     return tr("“%1” is not between %2 and %3.")
         .arg(typed, stated(std::max(minimum(), 0.0), locale()), stated(maximum(), locale()));

@@ -20,6 +20,8 @@
 namespace tarebowl::ui {
 namespace {
 
+const QRegularExpression kPlace(QStringLiteral("%L?[0-9n]"));
+
 QString plain(const QString& text) {
   if (!Qt::mightBeRichText(text)) return text;
   QTextDocument document;
@@ -49,7 +51,6 @@ void addWordsOf(const QWidget& widget, QStringList& said) {
 
 /// "%1 of %2 weighed" → whatever stands in its places.
 QRegularExpression patternOf(const QString& source) {
-  static const QRegularExpression kPlace(QStringLiteral("%L?[0-9n]"));
   QString pattern;
   qsizetype from = 0;
   for (auto place = kPlace.globalMatch(source); place.hasNext();) {
@@ -64,7 +65,6 @@ QRegularExpression patternOf(const QString& source) {
 
 /// Enough to be told from names and numbers.
 bool isTelling(const QString& source) {
-  static const QRegularExpression kPlace(QStringLiteral("%L?[0-9n]"));
   const bool hasPlace = source.contains(kPlace);
   QString words = source;
   words.remove(kPlace);
@@ -108,16 +108,20 @@ EnglishWords::EnglishWords(const QString& language) {
     if (xml.name() == QLatin1String("source")) source = xml.readElementText();
     if (xml.name() != QLatin1String("translation")) continue;
     const QString translated = xml.readElementText(QXmlStreamReader::IncludeChildElements).trimmed();
-    if (translated != source.trimmed() && isTelling(source))
-      words_.push_back({source.trimmed(), patternOf(source.trimmed())});
+    const QString english = source.trimmed();
+    if (translated == english || !isTelling(english)) continue;
+    if (english.contains(kPlace))
+      patterns_.push_back({english, patternOf(english)});
+    else
+      words_.insert(english);
   }
 }
 
 QString EnglishWords::in(const QString& sentence) const {
-  const auto found = std::find_if(words_.begin(), words_.end(), [&](const Words& words) {
-    return words.pattern.match(sentence).hasMatch();
-  });
-  return found == words_.end() ? QString() : found->source;
+  if (words_.contains(sentence)) return sentence;
+  const auto found = std::find_if(patterns_.begin(), patterns_.end(),
+                                  [&](const Pattern& one) { return one.pattern.match(sentence).hasMatch(); });
+  return found == patterns_.end() ? QString() : found->source;
 }
 
 QStringList cutIn(const QWidget& window) {

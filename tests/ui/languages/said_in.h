@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QRegularExpression>
+#include <QSet>
 #include <QString>
 #include <QStringList>
 
@@ -21,16 +22,19 @@ class EnglishWords {
  public:
   explicit EnglishWords(const QString& language);
   /// How many strings it knows.
-  [[nodiscard]] std::size_t size() const { return words_.size(); }
+  [[nodiscard]] std::size_t size() const {
+    return static_cast<std::size_t>(words_.size()) + patterns_.size();
+  }
   /// The English string that a sentence is; empty where it is none.
   [[nodiscard]] QString in(const QString& sentence) const;
 
  private:
-  struct Words {
+  struct Pattern {
     QString source;
     QRegularExpression pattern;
   };
-  std::vector<Words> words_;
+  QSet<QString> words_;
+  std::vector<Pattern> patterns_;  ///< with places
 };
 
 /// Labels and buttons in sight that have less room than their words need.
