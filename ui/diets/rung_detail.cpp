@@ -28,6 +28,11 @@ QLineEdit* boundField(const QString& accessibleName, QWidget* parent) {
   return field;
 }
 
+/// As many as the field has room for: a bound in kJ that was stated in kcal has no end.
+QString inSixFigures(double bound) {
+  return stated(QString::number(bound, 'g', 6).toDouble());
+}
+
 QLabel* softLabel(const QString& text = {}) {
   auto* label = new QLabel(text);
   label->setProperty("soft", true);
@@ -102,7 +107,7 @@ void RungDetail::refresh() {
   const Bounds bounds = boundsOf(problem, *rung_);
   const auto fill = [&](QLineEdit& field, const std::optional<double>& bound) {
     if (!field.hasFocus() || !field.isModified())
-      field.setText(bound ? stated(shownValue(*rung_, *bound)) : QString());
+      field.setText(bound ? inSixFigures(shownValue(*rung_, *bound)) : QString());
   };
   fill(*min_, bounds.min);
   fill(*max_, bounds.max);
