@@ -302,6 +302,14 @@
         <source>Leave it</source>
         <translation>So lassen</translation>
     </message>
+    <message>
+        <source>A picture or report beside the collection</source>
+        <translation>Ein Bild oder Bericht neben dem Bestand</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -7098,6 +7106,10 @@ g/kg TS</translation>
         <source>The last record is of %1: the days up to then are shown.</source>
         <translation>Der letzte Eintrag ist vom %1: gezeigt sind die Tage bis dahin.</translation>
     </message>
+    <message>
+        <source>“%1” cannot be named beside the collection: put it into %2, under a name without : and \, and choose it there.</source>
+        <translation>„%1“ lässt sich neben dem Bestand nicht nennen: unter einem Namen ohne : und \ in %2 legen und dort wählen.</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::HealthTimeline</name>
@@ -9080,6 +9092,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     <message>
         <source>A time is hh:mm, 00:00 to 23:59.</source>
         <translation>Eine Zeit ist hh:mm, 00:00 bis 23:59.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>Choose a file beside the collection</source>
+        <translation>Eine Datei neben dem Bestand wählen</translation>
+    </message>
+    <message>
+        <source>A picture or report that lies in the collection&apos;s folder</source>
+        <translation>Ein Bild oder Bericht, der im Ordner des Bestands liegt</translation>
     </message>
 </context>
 <context>

@@ -302,6 +302,14 @@
         <source>Leave it</source>
         <translation>Dejarlo así</translation>
     </message>
+    <message>
+        <source>A picture or report beside the collection</source>
+        <translation>Una imagen o un informe junto a la colección</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -7098,6 +7106,10 @@ g/kg MS</translation>
         <source>The last record is of %1: the days up to then are shown.</source>
         <translation>La última anotación es del %1: se muestran los días hasta entonces.</translation>
     </message>
+    <message>
+        <source>“%1” cannot be named beside the collection: put it into %2, under a name without : and \, and choose it there.</source>
+        <translation>«%1» no se puede nombrar junto a la colección: póngalo en %2, con un nombre sin : ni \, y elíjalo allí.</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::HealthTimeline</name>
@@ -9080,6 +9092,18 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
     <message>
         <source>A time is hh:mm, 00:00 to 23:59.</source>
         <translation>Una hora es hh:mm, de 00:00 a 23:59.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Elegir…</translation>
+    </message>
+    <message>
+        <source>Choose a file beside the collection</source>
+        <translation>Elegir un archivo junto a la colección</translation>
+    </message>
+    <message>
+        <source>A picture or report that lies in the collection&apos;s folder</source>
+        <translation>Una imagen o un informe que está en la carpeta de la colección</translation>
     </message>
 </context>
 <context>

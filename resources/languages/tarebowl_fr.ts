@@ -302,6 +302,14 @@
         <source>Leave it</source>
         <translation>Ne rien faire</translation>
     </message>
+    <message>
+        <source>A picture or report beside the collection</source>
+        <translation>Une image ou un rapport à côté de la collection</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Tous les fichiers (*)</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
@@ -7098,6 +7106,10 @@ g/kg MS</translation>
         <source>The last record is of %1: the days up to then are shown.</source>
         <translation>Le dernier relevé est du %1&#xa0;: les jours jusque-là sont affichés.</translation>
     </message>
+    <message>
+        <source>“%1” cannot be named beside the collection: put it into %2, under a name without : and \, and choose it there.</source>
+        <translation>«&#xa0;%1&#xa0;» ne peut être nommé à côté de la collection&#xa0;: placez-le dans %2, sous un nom sans&#xa0;: ni \, et choisissez-le là.</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::HealthTimeline</name>
@@ -9080,6 +9092,18 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <message>
         <source>A time is hh:mm, 00:00 to 23:59.</source>
         <translation>Une heure est hh:mm, de 00:00 à 23:59.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Choisir…</translation>
+    </message>
+    <message>
+        <source>Choose a file beside the collection</source>
+        <translation>Choisir un fichier à côté de la collection</translation>
+    </message>
+    <message>
+        <source>A picture or report that lies in the collection&apos;s folder</source>
+        <translation>Une image ou un rapport qui se trouve dans le dossier de la collection</translation>
     </message>
 </context>
 <context>
