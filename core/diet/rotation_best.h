@@ -59,7 +59,7 @@ class BestPlan {
   const RotationModel& model_;
   double enoughGap_;
   bool isProven_ = false;
-  std::array<RotationBudgets, 4> wholeWasAsked_;  ///< within which budgets each question was, last
+  std::array<RotationBudgets, 4> wholeWasAsked_{};  ///< within which budgets each question was, last
   std::optional<DayByDayBound> dayByDay_;
   RotationBudgets boundsAreWithin_{0.0, 0.0, 0.0};
   SearchedPlan found_;

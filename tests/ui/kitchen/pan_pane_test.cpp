@@ -11,6 +11,7 @@
 #include "ui/kitchen/leftover_pane.h"
 #include "ui/kitchen/tolerance_form.h"
 #include "ui/kitchen/weigh_pane.h"
+#include "ui/shared/number_field.h"
 
 #include <QApplication>
 #include <QComboBox>
