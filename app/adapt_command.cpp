@@ -57,13 +57,13 @@ std::size_t placeOf(const RotationOnDesk& rotation, const std::string& code) {
 }
 
 /// A day of the rotation that can still be planned.
-int dayIn(const RotationOnDesk& rotation, std::string_view option, Date date) {
+int dayIn(const RotationOnDesk& rotation, std::string_view option, Date date, Date today) {
   const diet::KeptRotation& kept = rotation.kept.record;
   if (date < kept.from || date > kept.until)
     throw UsageError(
         fmt::format("{}: the rotation is from {} to {}", option, isoDate(kept.from), isoDate(kept.until)));
   const auto day = static_cast<int>((std::chrono::sys_days(date) - std::chrono::sys_days(kept.from)).count());
-  if (diet::isOver(rotation.desk.problem.rules, day))
+  if (date < today || diet::isOver(rotation.desk.problem.rules, day))
     throw UsageError(fmt::format("{}: {} is over: what was fed stays", option, isoDate(date)));
   return day;
 }
@@ -71,13 +71,14 @@ int dayIn(const RotationOnDesk& rotation, std::string_view option, Date date) {
 diet::LockedCells locksAfter(const AdaptWords& words, const RotationOnDesk& rotation) {
   const diet::RotationProblem& problem = rotation.desk.problem;
   const std::size_t food = placeOf(rotation, words.food);
-  const int day = dayIn(rotation, "--day", words.day.value());
+  const int day = dayIn(rotation, "--day", words.day.value(), dayOf(words.today));
   if (words.grams) return diet::locksWithGrams(problem, food, day, quantity::Grams(*words.grams));
   if (words.to) {
     if (!(rotation.days.at(static_cast<std::size_t>(day)).at(food) > quantity::Grams(0)))
       throw UsageError(fmt::format("--day: {} is not fed on {}: there is nothing to move", words.food,
                                    isoDate(*words.day)));
-    return diet::locksWithFoodMoved(problem, rotation.days, food, day, dayIn(rotation, "--to", *words.to));
+    return diet::locksWithFoodMoved(problem, rotation.days, food, day,
+                                    dayIn(rotation, "--to", *words.to, dayOf(words.today)));
   }
   const bool isTurned = words.isLocked != diet::isLocked(problem, day, food);
   return isTurned ? diet::locksWithCellTurned(problem, rotation.days, food, day) : problem.rules.locked;
@@ -94,6 +95,7 @@ diet::RotationPlan planAround(const AdaptWords& words, const RotationOnDesk& rot
 }
 
 int adapt(const AdaptWords& words, const Streams& streams) {
+  if (!words.day) throw UsageError("adapt: say with --day on which day the food stands");
   if (!words.to && !words.grams && !words.isLocked && !words.isFree)
     throw UsageError("adapt: say what is to become of it: --to, --grams, --lock or --free");
   store::Collection collection = openForWriting(words.collection);
@@ -121,7 +123,7 @@ void defineAdapt(CLI::App& app, Run& chosen) {
   addCollectionFile(command, words->collection);
   command.add_option("--rotation", words->rotation, "Its number (see tarebowl rotations)")->required();
   command.add_option("--food", words->food, "The food, by its code")->required();
-  addDay(command, "--day", words->day, "The day on which it stands, YYYY-MM-DD")->required();
+  addDay(command, "--day", words->day, "The day on which it stands, YYYY-MM-DD");
   auto* to = addDay(command, "--to", words->to, "The day to which it goes, YYYY-MM-DD");
   auto* grams = command.add_option("--grams", words->grams, "Grams of it per animal on that day; 0: none")
                     ->check(CLI::NonNegativeNumber);
