@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -122,6 +123,15 @@ DamageAnswer askAboutDamage(QWidget* parent, const QString& why, const QString& 
   return DamageAnswer::Leave;
 }
 
+std::optional<std::string> askForPassword(QWidget* parent, const QString& address) {
+  bool answered = false;
+  const QString typed =
+      QInputDialog::getText(parent, Ask::tr("Password"), Ask::tr("The password for %1").arg(address),
+                            QLineEdit::Password, QString(), &answered);
+  if (!answered || typed.isEmpty()) return std::nullopt;
+  return typed.toStdString();
+}
+
 void tellInBox(QWidget* parent, const QString& title, const QString& text) {
   QMessageBox box(QMessageBox::Information, title, text, QMessageBox::Ok, parent);
   box.setTextFormat(Qt::PlainText);
@@ -131,9 +141,9 @@ void tellInBox(QWidget* parent, const QString& title, const QString& text) {
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen,           askToSave,     askAboutChanges, askForCollection,
-          askForNewCollection, askForTable,   askForMapping,   askForNewMapping,
-          askForSheet,         printByDialog, askAboutDamage,  tellInBox};
+  return {askToOpen,      askToSave,      askAboutChanges,  askForCollection, askForNewCollection,
+          askForTable,    askForMapping,  askForNewMapping, askForSheet,      printByDialog,
+          askAboutDamage, askForPassword, tellInBox};
 }
 
 }  // namespace tarebowl::ui
