@@ -302,6 +302,14 @@
         <source>Leave it</source>
         <translation>So lassen</translation>
     </message>
+    <message>
+        <source>Password</source>
+        <translation>Passwort</translation>
+    </message>
+    <message>
+        <source>The password for %1</source>
+        <translation>Das Passwort für %1</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>

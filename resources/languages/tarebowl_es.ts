@@ -302,6 +302,14 @@
         <source>Leave it</source>
         <translation>Dejarlo así</translation>
     </message>
+    <message>
+        <source>Password</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>The password for %1</source>
+        <translation>La contraseña de %1</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>

@@ -302,6 +302,14 @@
         <source>Leave it</source>
         <translation>Ne rien faire</translation>
     </message>
+    <message>
+        <source>Password</source>
+        <translation>Mot de passe</translation>
+    </message>
+    <message>
+        <source>The password for %1</source>
+        <translation>Le mot de passe pour %1</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>
