@@ -44,7 +44,7 @@ std::string toTable(const std::vector<food::FoodLine>& foods, std::size_t all) {
 }
 
 int makeCollection(const std::string& file, const Streams& streams) {
-  const store::Collection made = store::Collection::create(file, {whoIsThere(), nowInUtc()});
+  const store::Collection made = store::Collection::create(file, {whoIsThere(), nowInUtc()}, openingByHand());
   streams.out << fmt::format("{} is a new, empty collection\n", made.file().string());
   return kDone;
 }

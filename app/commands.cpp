@@ -18,12 +18,14 @@
 #include "app/kept_rotation_commands.h"
 #include "app/look_back_command.h"
 #include "app/lots_command.h"
+#include "app/move_command.h"
 #include "app/nutrients_command.h"
 #include "app/observe_command.h"
 #include "app/pans_command.h"
 #include "app/prep_command.h"
 #include "app/rotation_command.h"
 #include "app/salvage_command.h"
+#include "app/server_command.h"
 #include "app/sheet_command.h"
 #include "app/solve_command.h"
 #include "app/stock_command.h"
@@ -42,6 +44,8 @@ void defineCommands(CLI::App& app, Run& chosen) {
   defineNutrients(app, chosen);
   defineCollections(app, chosen);
   defineSalvage(app, chosen);
+  defineServer(app, chosen);
+  defineMove(app, chosen);
   defineImport(app, chosen);
   defineExport(app, chosen);
   defineCheck(app, chosen);

@@ -52,7 +52,7 @@ bool isDietFile(const std::string& file) {
 
 int importDiet(const ImportWords& words, const Streams& streams) {
   const exchange::DietFile file = exchange::readDiet(words.file);
-  Collection collection = Collection::open(words.collection, nowInUtc());
+  Collection collection = Collection::open(words.collection, nowInUtc(), openingByHand());
   if (words.dryRun) {
     streams.out << fmt::format("planned, nothing written: {} with {} versions\n", file.diet.code,
                                file.versions.size());

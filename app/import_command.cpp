@@ -62,8 +62,9 @@ int importTableFile(const ImportWords& words, const Streams& streams) {
   const exchange::MappingGuess guess = mappingFor(words, table);
   const bool keep = !words.dryRun;
   // To plan is to write and take it back: it needs no backup, but a file that can be written.
-  store::Collection collection =
-      keep ? openForWriting(words.collection) : store::Collection::open(words.collection, nowInUtc());
+  store::Collection collection = keep
+                                     ? openForWriting(words.collection)
+                                     : store::Collection::open(words.collection, nowInUtc(), openingByHand());
   const transfer::Imported imported = transfer::importTable(
       collection, {.input = table, .mapping = guess.mapping, .file = words.file}, {whoIsThere(), nowInUtc()},
       keep ? transfer::Keep::WhereItMay : transfer::Keep::Nothing);

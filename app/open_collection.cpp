@@ -4,7 +4,9 @@
 
 #include "app/author.h"
 #include "app/command_line.h"
+#include "app/password.h"
 #include "core/store/backup.h"
+#include "core/store/server_address.h"
 
 #include <fmt/format.h>
 
@@ -21,12 +23,20 @@ std::string groupsOf(const store::Collection& collection) {
 
 }  // namespace
 
+store::OpenOptions openingByHand() {
+  return {.password = store::askedOnce([](const std::filesystem::path& address) {
+            return typedPassword("The password for " + address.string());
+          })};
+}
+
 store::Collection openForReading(const std::string& file) {
-  return store::Collection::open(file, nowInUtc(), {.access = store::OpenOptions::Access::ReadOnly});
+  store::OpenOptions options = openingByHand();
+  options.access = store::OpenOptions::Access::ReadOnly;
+  return store::Collection::open(file, nowInUtc(), options);
 }
 
 store::Collection openForWriting(const std::string& file) {
-  store::Collection collection = store::Collection::open(file, nowInUtc());
+  store::Collection collection = store::Collection::open(file, nowInUtc(), openingByHand());
   store::makeDailyBackup(file, nowInUtc());
   return collection;
 }

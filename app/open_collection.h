@@ -8,6 +8,10 @@
 
 namespace tarebowl::app {
 
+/// How a command opens a collection: where a server wants a password that is not at hand, it is asked for at
+/// the terminal.
+[[nodiscard]] store::OpenOptions openingByHand();
+
 [[nodiscard]] store::Collection openForReading(const std::string& file);
 
 /// For a command that will write: today's backup is made before, where there is none yet.

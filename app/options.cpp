@@ -38,7 +38,11 @@ void runWhenNamed(CLI::App& command, Run& chosen, Run run) {
 }
 
 CLI::Option* addCollectionFile(CLI::App& command, std::string& file) {
-  return command.add_option("COLLECTION", file, "A collection file, NAME.tarebowl")->required();
+  return command
+      .add_option("COLLECTION", file,
+                  "A collection: a file, NAME.tarebowl, or an address on a server, "
+                  "postgresql://PERSON@SERVER/DATABASE")
+      ->required();
 }
 
 CLI::Option* addProblemOrCollection(CLI::App& command, std::string& file) {

@@ -4,6 +4,7 @@
 
 #include "app/solve_command.h"
 #include "core/exchange/problem_json.h"
+#include "core/store/server_address.h"
 #include "core/transfer/sample_place.h"
 
 #ifdef TAREBOWL_HAS_UI
@@ -61,7 +62,7 @@ int openWindow(const OpenWindow& what, int argc, char** argv, const Streams& str
   std::optional<std::filesystem::path> file = what.file;
   const auto reason = windowIsMissing();
   if (!reason) {
-    if (file && file->extension() != ".tarebowl")
+    if (file && file->extension() != ".tarebowl" && !store::isServerAddress(*file))
       (void)exchange::readProblem(*file);  // a file that cannot be read is said before any window opens
     return show(argc, argv, what);         // the window itself knows what to open where nothing is named
   }

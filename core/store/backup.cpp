@@ -5,6 +5,8 @@
 #include "core/store/change_log.h"
 #include "core/store/new_file.h"
 #include "core/store/opening.h"
+#include "core/store/server_address.h"
+#include "core/store/sqlite_connection.h"
 #include "core/store/sqlite_header.h"
 #include "core/store/sqlite_safety.h"
 
@@ -70,6 +72,12 @@ fs::path copyInto(SqliteConnection& connection, const fs::path& target) {
   return target;
 }
 
+void refuseServer(const fs::path& collection) {
+  if (isServerAddress(collection))
+    throw StoreError(StoreErrorCode::Failed, collection,
+                     "is on a server: whoever runs that makes its backups, with pg_dump");
+}
+
 void refuseUnsound(const fs::path& backup) {
   refuseWhatIsNoCollection(backup, currentSchemaVersion());
   SqliteConnection connection(backup, Access::ReadOnly, kPatience);
@@ -114,17 +122,11 @@ fs::path overwrite(const fs::path& collection, const fs::path& backup, const std
 
 /// The new file is complete under another name before the old one leaves its place.
 fs::path replace(const fs::path& collection, const fs::path& backup, const std::string& at) {
-  fs::path former = freeName(collection, at, "damaged");
   const fs::path part = collection.string() + "-restored";
   std::error_code error;
   fs::copy_file(backup, part, fs::copy_options::overwrite_existing, error);
   if (error) cannotWrite(part, error);
-  for (const char* tail : {"", "-wal", "-shm"}) {
-    const fs::path old = collection.string() + tail;
-    if (!fs::exists(old)) continue;
-    fs::rename(old, former.string() + tail, error);
-    if (error) cannotWrite(old, error);
-  }
+  fs::path former = setFileAside(collection, at, "damaged");
   fs::rename(part, collection, error);
   if (error) cannotWrite(collection, error);
   return former;
@@ -159,7 +161,20 @@ std::optional<fs::path> newestSoundBackup(const fs::path& collection) {
   return std::nullopt;
 }
 
+fs::path setFileAside(const fs::path& collection, const std::string& at, std::string_view reason) {
+  fs::path former = freeName(collection, at, reason);
+  std::error_code error;
+  for (const char* tail : {"", "-wal", "-shm"}) {
+    const fs::path old = collection.string() + tail;
+    if (!fs::exists(old)) continue;
+    fs::rename(old, former.string() + tail, error);
+    if (error) cannotWrite(old, error);
+  }
+  return former;
+}
+
 fs::path makeBackup(const fs::path& collection, const std::string& at, std::string_view reason) {
+  refuseServer(collection);
   return guarded(collection, [&] {
     SqliteConnection connection(collection, Access::ReadWrite, kPatience);
     fs::path made = copyInto(connection, freeName(collection, at, reason));
@@ -169,6 +184,7 @@ fs::path makeBackup(const fs::path& collection, const std::string& at, std::stri
 }
 
 std::optional<fs::path> makeDailyBackup(const fs::path& collection, const std::string& at) {
+  if (isServerAddress(collection)) return std::nullopt;
   const std::string today = compact(at).substr(0, kDayLength);
   for (const Backup& backup : listBackups(collection))
     if (backup.reason == "daily" && backup.at.substr(0, kDayLength) == today) return std::nullopt;
@@ -176,6 +192,7 @@ std::optional<fs::path> makeDailyBackup(const fs::path& collection, const std::s
 }
 
 fs::path restore(const fs::path& collection, const fs::path& backup, const Author& author) {
+  refuseServer(collection);
   guarded(backup, [&] { refuseUnsound(backup); });
   fs::path former =
       isSound(collection) ? overwrite(collection, backup, author.at) : replace(collection, backup, author.at);

@@ -30,11 +30,17 @@ struct Backup {
 /// The newest one that reads through without damage; reads them through, so for when something is wrong.
 [[nodiscard]] std::optional<std::filesystem::path> newestSoundBackup(const std::filesystem::path& collection);
 
+/// Takes a file away from its place, into the folder of backups, with what lies beside it; where it lies now.
+/// For a collection that is damaged, or was moved elsewhere. Throws StoreError.
+std::filesystem::path setFileAside(const std::filesystem::path& collection, const std::string& at,
+                                   std::string_view reason);
+
 /// Copies the collection as it is now. at: ISO 8601 UTC. Throws StoreError; no half-written backup is left.
 /// Opens its own connection, so that a worker can do it while the window goes on.
 std::filesystem::path makeBackup(const std::filesystem::path& collection, const std::string& at,
                                  std::string_view reason);
-/// The same, once a day (UTC): nothing where today's daily backup is there. Call it after opening.
+/// The same, once a day (UTC): nothing where today's daily backup is there, or on a server, which has backups
+/// of its own. Call it after opening.
 std::optional<std::filesystem::path> makeDailyBackup(const std::filesystem::path& collection,
                                                      const std::string& at);
 

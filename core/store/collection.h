@@ -6,7 +6,9 @@
 
 #include <chrono>
 #include <filesystem>
+#include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace tarebowl::store {
@@ -27,18 +29,21 @@ struct OpenOptions {
   Access access = Access::ReadWrite;
   Check check = Check::AfterUncleanEnd;        ///< when the whole file is read through for damage
   std::chrono::milliseconds patience{10'000};  ///< how long another's write is waited for
+  /// Asked where a server wants a password that is not at hand (~/.pgpass); nothing: it is not known.
+  std::function<std::optional<std::string>(const std::filesystem::path& address)> password{};
 };
 
-/// A collection file, NAME.tarebowl, open in this window or command. Several may have it open at once:
-/// reading never waits, a write waits for another's write. One object is for one thread; a worker opens its
-/// own.
+/// A collection, open in this window or command: a file, NAME.tarebowl, or what several desks share on a
+/// server (server_address.h). Several may have it open at once: reading never waits, a write waits for
+/// another's write. One object is for one thread; a worker opens its own.
 class Collection {
  public:
-  /// A new, empty collection; the file must not exist. Throws StoreError.
+  /// A new, empty collection; the file must not exist, nor a collection in the database. Throws StoreError.
   [[nodiscard]] static Collection create(const std::filesystem::path& file, const Author& author,
                                          const OpenOptions& options = {});
-  /// Opens a collection, and first raises an older schema, after a backup. at: the time, for the backup's
-  /// name. Throws StoreError; a file that is no collection, or newer than this program, is not touched.
+  /// Opens a collection, and first raises an older schema, after a backup; one on a server is raised by
+  /// upgradeServer alone. at: the time, for the backup's name. Throws StoreError; a file that is no
+  /// collection, or newer than this program, is not touched.
   [[nodiscard]] static Collection open(const std::filesystem::path& file, const std::string& at,
                                        const OpenOptions& options = {});
 
@@ -48,14 +53,15 @@ class Collection {
   Collection(const Collection&) = delete;
   Collection& operator=(const Collection&) = delete;
 
-  [[nodiscard]] const std::filesystem::path& file() const;
+  [[nodiscard]] const std::filesystem::path& file() const;  ///< or the address
   [[nodiscard]] int schemaVersion() const;
   /// False where it is open for reading only: every verb then refuses (NoPermission).
   [[nodiscard]] bool mayWrite() const;
   /// Whether another connection has written since the last call, or since opening; or another file was put in
   /// this one's place. Cheap: meant to be asked often.
   [[nodiscard]] bool changedElsewhere();
-  /// Reads the whole file through; throws StoreError (Damaged) with the first thing found.
+  /// Reads the whole file through; throws StoreError (Damaged) with the first thing found. A server looks
+  /// after its files itself.
   void checkIntegrity();
 
   class Inner;

@@ -9,7 +9,7 @@
 #include "core/quantity/quantity.h"
 #include "core/quantity/unit.h"
 #include "core/store/animal_records.h"
-#include "core/store/sqlite_connection.h"
+#include "core/store/connection.h"
 
 #include <charconv>
 #include <string>

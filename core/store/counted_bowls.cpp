@@ -3,7 +3,7 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/feeding_lines.h"
 #include "core/store/feeding_reading.h"
-#include "core/store/sqlite_statement.h"
+#include "core/store/prepared_statement.h"
 
 #include <filesystem>
 #include <map>

@@ -107,7 +107,7 @@ Written editVersion(Collection& collection, VersionId id, int seenRevision, cons
     if (version.madeFrom != before.record.version.madeFrom)
       refuse(inner, "what a version was begun from stays");
     refuseUnsound(inner, number, mine);
-    updateRow(inner, number, seenRevision + 1, mine);
+    updateRow(inner, number, seenRevision + 1, before.record, mine);
     return {number, seenRevision + 1,
             record(inner, {0, author, "edit diet version", Table<VersionRecord>::kSubject, number,
                            stateOf(before.record), stateOf(mine)})};

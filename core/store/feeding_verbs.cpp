@@ -223,7 +223,7 @@ Written setToleranceRule(Collection& collection, const intake::ToleranceRule& ru
     std::optional<std::string> stateBefore;
     if (before) {
       stateBefore = stateOf(before->record);
-      updateRow(inner, kOnly, revision, rule);
+      updateRow(inner, kOnly, revision, before->record, rule);
     } else {
       insertRow(inner, kOnly, revision, rule);
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/feeding_words.h"
 
+#include "core/store/food_rows.h"
 #include "core/store/write.h"
 
 #include <cmath>
@@ -12,19 +13,12 @@ namespace {
 
 constexpr double kMilligramsPerGram = 1000.0;
 
-long long added(PreparedStatement& add, Collection::Inner& inner, const std::string& table) {
-  add.run();
-  long long number = 0;
-  inner.sql() << "SELECT MAX(id) FROM " + table, soci::into(number);
-  return number;
-}
-
 }  // namespace
 
 FeedingWords::FeedingWords(Collection::Inner& inner)
     : inner_(inner),
       find_(inner.connection, "SELECT id FROM feeding_word WHERE word = ?"),
-      add_(inner.connection, "INSERT INTO feeding_word (word) VALUES (?)"),
+      add_(inner.connection, "INSERT INTO feeding_word (id, word) VALUES (?, ?)"),
       read_(inner.connection, "SELECT word FROM feeding_word WHERE id = ?") {}
 
 long long FeedingWords::numberOf(const std::string& word) {
@@ -32,8 +26,11 @@ long long FeedingWords::numberOf(const std::string& word) {
   if (!isNew) return place->second;
   find_.bind(1, word);
   if (const auto known = find_.runForNumber()) return place->second = *known;
-  add_.bind(1, word);
-  return place->second = added(add_, inner_, "feeding_word");
+  place->second = nextId(inner_.sql(), "feeding_word");
+  add_.bind(1, place->second);
+  add_.bind(2, word);
+  add_.run();
+  return place->second;
 }
 
 const std::string& FeedingWords::wordOf(long long number) {
@@ -50,7 +47,7 @@ FedFoods::FedFoods(Collection::Inner& inner)
       findFood_(inner.connection, "SELECT id FROM food WHERE code = ?"),
       find_(inner.connection, "SELECT id FROM fed_food WHERE food_id = ?"),
       findGone_(inner.connection, "SELECT id FROM fed_food WHERE code = ? AND food_id IS NULL"),
-      add_(inner.connection, "INSERT INTO fed_food (code, food_id) VALUES (?, ?)"),
+      add_(inner.connection, "INSERT INTO fed_food (id, code, food_id) VALUES (?, ?, ?)"),
       read_(inner.connection,
             "SELECT COALESCE(food.code, fed_food.code) FROM fed_food LEFT JOIN food ON food.id = "
             "fed_food.food_id WHERE fed_food.id = ?") {}
@@ -66,9 +63,12 @@ long long FedFoods::numberOf(const std::string& code) {
   else
     find.bind(1, code);
   if (const auto known = find.runForNumber()) return place->second = *known;
-  add_.bind(1, code);
-  add_.bind(2, food);
-  return place->second = added(add_, inner_, "fed_food");
+  place->second = nextId(inner_.sql(), "fed_food");
+  add_.bind(1, place->second);
+  add_.bind(2, code);
+  add_.bind(3, food);
+  add_.run();
+  return place->second;
 }
 
 const std::string& FedFoods::codeOf(long long number) {

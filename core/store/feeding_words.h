@@ -4,7 +4,7 @@
 
 #include "core/quantity/quantity.h"
 #include "core/store/opening.h"
-#include "core/store/sqlite_statement.h"
+#include "core/store/prepared_statement.h"
 
 #include <optional>
 #include <string>

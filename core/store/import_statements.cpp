@@ -16,7 +16,7 @@ constexpr const char* kInsertValue =
 
 }  // namespace
 
-ImportStatements::ImportStatements(SqliteConnection& connection)
+ImportStatements::ImportStatements(Connection& connection)
     : findFood_(connection, "SELECT id FROM food WHERE code = ?"),
       findSample_(connection, "SELECT id FROM sample WHERE source = ? AND source_code = ?"),
       insertSample_(connection, kInsertSample),

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/store/food_rows.h"
-#include "core/store/sqlite_statement.h"
+#include "core/store/prepared_statement.h"
 
 namespace tarebowl::store {
 
@@ -11,7 +11,7 @@ namespace tarebowl::store {
 /// guarded(), as food_rows.h, which has the same for single verbs.
 class ImportStatements {
  public:
-  explicit ImportStatements(SqliteConnection& connection);
+  explicit ImportStatements(Connection& connection);
 
   [[nodiscard]] std::optional<long long> foodWithCode(const std::string& code);
   [[nodiscard]] std::optional<long long> sampleOf(const std::string& source, const std::string& code);

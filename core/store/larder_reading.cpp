@@ -6,7 +6,7 @@
 #include "core/food/sums.h"
 #include "core/store/food_reading.h"
 #include "core/store/food_rows.h"
-#include "core/store/sqlite_statement.h"
+#include "core/store/prepared_statement.h"
 
 #include <algorithm>
 #include <map>

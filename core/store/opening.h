@@ -4,29 +4,30 @@
 
 #include "core/store/collection.h"
 #include "core/store/component_list.h"
+#include "core/store/connection.h"
 #include "core/store/migration.h"
-#include "core/store/sqlite_connection.h"
 
+#include <memory>
 #include <span>
+#include <utility>
 
 namespace tarebowl::store {
 
 /// What a Collection holds, for the rooms of store.
 class Collection::Inner {
  public:
-  Inner(const std::filesystem::path& file, const OpenOptions& options);
-  Inner(const std::filesystem::path& file, SqliteConnection::Access access,
-        std::chrono::milliseconds patience);
+  explicit Inner(std::unique_ptr<Connection> opened) : opened_(std::move(opened)), connection(*opened_) {}
 
   [[nodiscard]] static Collection wrap(std::unique_ptr<Inner> inner);
   [[nodiscard]] soci::session& sql() { return connection.sql(); }
   [[nodiscard]] const std::filesystem::path& file() const { return connection.file(); }
 
-  SqliteConnection connection;
+ private:
+  std::unique_ptr<Connection> opened_;
+
+ public:
+  Connection& connection;
   ComponentList components;
-  long long seenVersion = 0;
-  /// When the file was last written, where nothing else tells that somebody wrote (SqliteConnection::Still).
-  std::filesystem::file_time_type seenTime{};
 };
 
 /// As Collection::create and open, over another list of migrations: for tests.
@@ -35,7 +36,13 @@ class Collection::Inner {
 [[nodiscard]] Collection openWith(const std::filesystem::path& file, const std::string& at,
                                   const OpenOptions& options, std::span<const Migration> steps);
 
+/// The schema that a list of steps ends with.
+[[nodiscard]] int newest(std::span<const Migration> steps);
+
 /// Raises the schema to the last of the steps, each in a transaction of its own.
-void raiseSchema(SqliteConnection& connection, std::span<const Migration> steps);
+void raiseSchema(Connection& connection, std::span<const Migration> steps);
+
+/// The entry in the log with which a collection begins.
+void recordCreation(Collection::Inner& inner, const Author& author);
 
 }  // namespace tarebowl::store

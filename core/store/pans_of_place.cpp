@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/feeding_reading.h"
 #include "core/store/opening.h"
-#include "core/store/sqlite_statement.h"
+#include "core/store/prepared_statement.h"
 
 namespace tarebowl::store {
 

@@ -9,6 +9,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <algorithm>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <utility>
@@ -72,7 +74,7 @@ template <class T>
 
 inline void run(soci::statement& statement, const std::string& query) {
   statement.alloc();
-  statement.prepare(query);
+  statement.prepare(query, soci::details::st_one_time_query);  // on a server: one way there and back
   statement.define_and_bind();
 }
 
@@ -175,12 +177,46 @@ void insertRow(Collection::Inner& inner, long long id, int revision, const T& re
   insertPartsOf(inner, id, record);
 }
 
+/// The columns of a part as text, for asking whether two are the same.
+template <class Part>
+[[nodiscard]] std::vector<std::optional<std::string>> textsOf(const Part& part) {
+  std::vector<std::optional<std::string>> texts;
+  Table<Part>::columns(part, [&]<class Field>(const char*, const Field& field) {
+    typename soci::type_conversion<Field>::base_type value{};
+    soci::indicator state = soci::i_ok;
+    soci::type_conversion<Field>::to_base(field, value, state);
+    texts.push_back(state == soci::i_ok ? std::optional(fmt::format("{}", value)) : std::nullopt);
+  });
+  return texts;
+}
+
+template <class List>
+[[nodiscard]] bool sameParts(const List& some, const List& others) {
+  const auto one = asList(some);
+  const auto other = asList(others);
+  return std::ranges::equal(one, other,
+                            [](const auto& a, const auto& b) { return textsOf(a) == textsOf(b); });
+}
+
+/// Lists that stay as they were are not written again.
 template <class T>
-void updateRow(Collection::Inner& inner, long long id, int revision, const T& record) {
+void updatePartsOf(Collection::Inner& inner, long long id, const T& before, const T& after) {
+  std::vector<const void*> lists;
+  Table<T>::parts(before, [&](const char*, const auto& list) { lists.push_back(&list); });
+  std::size_t at = 0;
+  Table<T>::parts(after, [&]<class List>(const char* table, const List& list) {
+    if (sameParts(*static_cast<const List*>(lists[at++]), list)) return;
+    inner.sql() << std::string("DELETE FROM ") + table + " WHERE owner_id = :owner", soci::use(id);
+    insertParts(inner, table, id, asList(list));
+  });
+}
+
+template <class T>
+void updateRow(Collection::Inner& inner, long long id, int revision, const T& before, const T& after) {
   std::string assignments;
   soci::statement statement(inner.sql());
   statement.exchange(soci::use(revision));
-  Table<T>::columns(record, [&](const char* name, const auto& field) {
+  Table<T>::columns(after, [&](const char* name, const auto& field) {
     assignments += fmt::format(", {0} = :{0}", name);
     statement.exchange(soci::use(field));
   });
@@ -188,8 +224,7 @@ void updateRow(Collection::Inner& inner, long long id, int revision, const T& re
   run(statement,
       fmt::format("UPDATE {} SET revision = :revision{} WHERE id = :id", Table<T>::kName, assignments));
   statement.execute(true);
-  deletePartsOf(inner, id, record);
-  insertPartsOf(inner, id, record);
+  if constexpr (HasParts<T>) updatePartsOf(inner, id, before, after);
 }
 
 template <class T>

@@ -49,7 +49,7 @@ Written changeThing(Collection& collection, long long id, int seenRevision, cons
     T after = before.record;
     change(inner, after);
     refuseUnsound(inner, id, after);
-    updateRow(inner, id, seenRevision + 1, after);
+    updateRow(inner, id, seenRevision + 1, before.record, after);
     return {id, seenRevision + 1,
             record(inner, {0, author, verb, Table<T>::kSubject, id, stateOf(before.record), stateOf(after)})};
   });

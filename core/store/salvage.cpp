@@ -3,12 +3,14 @@
 #include "core/store/salvage.h"
 
 #include "core/store/change_log.h"
+#include "core/store/file_opening.h"
 #include "core/store/new_file.h"
 #include "core/store/opening.h"
 #include "core/store/page_finder.h"
+#include "core/store/prepared_statement.h"
+#include "core/store/sqlite_connection.h"
 #include "core/store/sqlite_file.h"
 #include "core/store/sqlite_header.h"
-#include "core/store/sqlite_statement.h"
 
 #include <fmt/format.h>
 
@@ -147,7 +149,7 @@ bool put(PreparedStatement& statement, const FoundRow& row) {
   return true;
 }
 
-SalvagedTable fill(SqliteConnection& connection, PageFile& pages, const SoughtTable& table,
+SalvagedTable fill(Connection& connection, PageFile& pages, const SoughtTable& table,
                    const FoundTable& found) {
   SalvagedTable told{.name = table.name, .unreadable = found.unreadable, .whereUnknown = found.whereUnknown};
   PreparedStatement statement(connection, insertInto(table));
@@ -182,9 +184,7 @@ SalvageReport copyRows(const WorkingCopy& copy, const fs::path& damaged, const f
   PageFile pages(copy.file());
   const auto steps = migrations();
   const auto version = static_cast<std::size_t>(versionOf(pages, damaged));
-  makeOwnFile(made);
-  Collection::Inner inner(made, {});
-  inner.connection.markAsCollection();
+  Collection::Inner inner(newFile(made));
   raiseSchema(inner.connection, steps.first(version));
   const std::vector<SoughtTable> tables = tablesOf(inner.sql());
   FoundTables found = findTables(pages, tables);

@@ -3,6 +3,7 @@
 #include "core/store/sqlite_safety.h"
 
 #include "core/store/opening.h"
+#include "core/store/sqlite_connection.h"
 #include "core/store/sqlite_handle.h"
 
 #include <fmt/format.h>

@@ -2,106 +2,93 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/sqlite_statement.h"
 
-#include "core/store/sqlite_handle.h"
-
 namespace tarebowl::store {
 
 using namespace sqlite_api;  // SOCI brings SQLite's own header in this namespace
 
-struct PreparedStatement::Inner {
-  sqlite3* database = nullptr;
-  sqlite3_stmt* statement = nullptr;
-
-  void check(int result) const {
-    if (result != SQLITE_OK && result != SQLITE_DONE && result != SQLITE_ROW)
-      throw soci::sqlite3_soci_error(sqlite3_errmsg(database), result);
-  }
-  /// Ready for its next run, whatever this one came to.
-  void end(int result) const {
-    sqlite3_reset(statement);
-    check(result);
-  }
-};
-
-PreparedStatement::PreparedStatement(SqliteConnection& connection, const std::string& sql)
-    : inner_(std::make_unique<Inner>()) {
-  inner_->database = handleOf(connection.sql());
-  inner_->check(sqlite3_prepare_v2(inner_->database, sql.c_str(), -1, &inner_->statement, nullptr));
+void SqliteStatement::check(int result) const {
+  if (result != SQLITE_OK && result != SQLITE_DONE && result != SQLITE_ROW)
+    throw soci::sqlite3_soci_error(sqlite3_errmsg(database_), result);
 }
 
-PreparedStatement::~PreparedStatement() {
-  sqlite3_finalize(inner_->statement);
+void SqliteStatement::end(int result) const {
+  sqlite3_reset(statement_);
+  check(result);
 }
 
-void PreparedStatement::bind(int place, double value) {
-  inner_->check(sqlite3_bind_double(inner_->statement, place, value));
+SqliteStatement::SqliteStatement(soci::session& session, const std::string& sql)
+    : database_(handleOf(session)) {
+  check(sqlite3_prepare_v2(database_, sql.c_str(), -1, &statement_, nullptr));
 }
 
-void PreparedStatement::bind(int place, long long value) {
-  inner_->check(sqlite3_bind_int64(inner_->statement, place, value));
+SqliteStatement::~SqliteStatement() {
+  sqlite3_finalize(statement_);
 }
 
-void PreparedStatement::bind(int place, int value) {
-  inner_->check(sqlite3_bind_int(inner_->statement, place, value));
+void SqliteStatement::bind(int place, double value) {
+  check(sqlite3_bind_double(statement_, place, value));
 }
 
-void PreparedStatement::bind(int place, const std::string& text) {
-  inner_->check(
-      sqlite3_bind_text(inner_->statement, place, text.data(), static_cast<int>(text.size()), nullptr));
+void SqliteStatement::bind(int place, long long value) {
+  check(sqlite3_bind_int64(statement_, place, value));
 }
 
-void PreparedStatement::bindNull(int place) {
-  inner_->check(sqlite3_bind_null(inner_->statement, place));
+void SqliteStatement::bind(int place, const std::string& text) {
+  check(sqlite3_bind_text(statement_, place, text.data(), static_cast<int>(text.size()), nullptr));
 }
 
-int PreparedStatement::run() {
-  const int result = sqlite3_step(inner_->statement);
-  const int rows = result == SQLITE_DONE ? sqlite3_changes(inner_->database) : 0;
-  inner_->end(result);
+void SqliteStatement::bindNull(int place) {
+  check(sqlite3_bind_null(statement_, place));
+}
+
+int SqliteStatement::run() {
+  const int result = sqlite3_step(statement_);
+  const int rows = result == SQLITE_DONE ? sqlite3_changes(database_) : 0;
+  end(result);
   return rows;
 }
 
-std::optional<long long> PreparedStatement::runForNumber() {
-  const int result = sqlite3_step(inner_->statement);
+std::optional<long long> SqliteStatement::runForNumber() {
+  const int result = sqlite3_step(statement_);
   std::optional<long long> number;
-  if (result == SQLITE_ROW) number = sqlite3_column_int64(inner_->statement, 0);
-  inner_->end(result);
+  if (result == SQLITE_ROW) number = sqlite3_column_int64(statement_, 0);
+  end(result);
   return number;
 }
 
-bool PreparedStatement::step() {
-  const int result = sqlite3_step(inner_->statement);
+bool SqliteStatement::step() {
+  const int result = sqlite3_step(statement_);
   if (result == SQLITE_ROW) return true;
-  inner_->end(result);
+  end(result);
   return false;
 }
 
-void PreparedStatement::reset() {
-  sqlite3_reset(inner_->statement);
+void SqliteStatement::reset() {
+  sqlite3_reset(statement_);
 }
 
-long long PreparedStatement::number(int column) const {
-  return sqlite3_column_int64(inner_->statement, column);
+long long SqliteStatement::number(int column) const {
+  return sqlite3_column_int64(statement_, column);
 }
 
-std::optional<long long> PreparedStatement::numberOrNull(int column) const {
+std::optional<long long> SqliteStatement::numberOrNull(int column) const {
   // Most numbers are neither: nothing reads as 0, and only then it is asked which of the two it is.
   const long long value = number(column);
   if (value == 0 && isNull(column)) return std::nullopt;
   return value;
 }
 
-double PreparedStatement::real(int column) const {
-  return sqlite3_column_double(inner_->statement, column);
+double SqliteStatement::real(int column) const {
+  return sqlite3_column_double(statement_, column);
 }
 
-bool PreparedStatement::isNull(int column) const {
-  return sqlite3_column_type(inner_->statement, column) == SQLITE_NULL;
+bool SqliteStatement::isNull(int column) const {
+  return sqlite3_column_type(statement_, column) == SQLITE_NULL;
 }
 
-std::string PreparedStatement::text(int column) const {
-  const unsigned char* const text = sqlite3_column_text(inner_->statement, column);
-  const auto bytes = static_cast<std::size_t>(sqlite3_column_bytes(inner_->statement, column));
+std::string SqliteStatement::text(int column) const {
+  const unsigned char* const text = sqlite3_column_text(statement_, column);
+  const auto bytes = static_cast<std::size_t>(sqlite3_column_bytes(statement_, column));
   return text == nullptr ? std::string() : std::string(reinterpret_cast<const char*>(text), bytes);
 }
 

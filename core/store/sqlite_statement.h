@@ -2,56 +2,38 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/store/sqlite_connection.h"
-
-#include <memory>
-#include <optional>
-#include <string>
+#include "core/store/prepared_statement.h"
+#include "core/store/sqlite_handle.h"
 
 namespace tarebowl::store {
 
-/// A statement of SQLite that is compiled once and run many times. SOCI compiles at each run or copies what
-/// it binds, which a table of hundreds of thousands of values feels: it would double the time. Inside
-/// guarded(), as everything that speaks to the engine.
-class PreparedStatement {
+/// A prepared statement of SQLite, by its own interface.
+class SqliteStatement final : public EngineStatement {
  public:
-  PreparedStatement(SqliteConnection& connection, const std::string& sql);
-  ~PreparedStatement();
-  PreparedStatement(const PreparedStatement&) = delete;
-  PreparedStatement& operator=(const PreparedStatement&) = delete;
+  SqliteStatement(soci::session& session, const std::string& sql);
+  ~SqliteStatement() override;
 
-  // Places count from 1. A text must live until run() returns.
-  void bind(int place, double value);
-  void bind(int place, long long value);
-  void bind(int place, int value);
-  void bind(int place, const std::string& text);
-  template <class T>
-  void bind(int place, const std::optional<T>& value) {
-    if (value)
-      bind(place, *value);
-    else
-      bindNull(place);
-  }
-  void bindNull(int place);
-
-  /// Runs it to its end; how many rows it wrote.
-  int run();
-  /// Runs it for the number in the first column of the first row; nothing where there is no row.
-  [[nodiscard]] std::optional<long long> runForNumber();
-
-  /// The next row; false after the last one, and then it is ready for its next run. Columns count from 0.
-  [[nodiscard]] bool step();
-  /// Ready for its next run before the last row was reached.
-  void reset();
-  [[nodiscard]] long long number(int column) const;
-  [[nodiscard]] std::optional<long long> numberOrNull(int column) const;
-  [[nodiscard]] double real(int column) const;
-  [[nodiscard]] bool isNull(int column) const;
-  [[nodiscard]] std::string text(int column) const;
+  void bind(int place, double value) override;
+  void bind(int place, long long value) override;
+  void bind(int place, const std::string& text) override;
+  void bindNull(int place) override;
+  int run() override;
+  [[nodiscard]] std::optional<long long> runForNumber() override;
+  [[nodiscard]] bool step() override;
+  void reset() override;
+  [[nodiscard]] long long number(int column) const override;
+  [[nodiscard]] std::optional<long long> numberOrNull(int column) const override;
+  [[nodiscard]] double real(int column) const override;
+  [[nodiscard]] bool isNull(int column) const override;
+  [[nodiscard]] std::string text(int column) const override;
 
  private:
-  struct Inner;
-  std::unique_ptr<Inner> inner_;
+  void check(int result) const;
+  /// Ready for its next run, whatever this one came to.
+  void end(int result) const;
+
+  sqlite_api::sqlite3* database_;
+  sqlite_api::sqlite3_stmt* statement_ = nullptr;
 };
 
 }  // namespace tarebowl::store

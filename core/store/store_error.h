@@ -24,6 +24,8 @@ enum class StoreErrorCode {
   MigrationFailed,  ///< the schema could not be raised; the collection is as it was
   Busy,             ///< another window or command held the file for too long
   Gone,             ///< moved, deleted or replaced while it was open; nothing was written
+  NoServer,         ///< the server does not answer, or hung up
+  PasswordNeeded,   ///< the server asks for a password, or does not accept the one it was given
   DiskFull,
   DiskError,
   Conflict,  ///< the thing was changed elsewhere since it was read
@@ -31,7 +33,8 @@ enum class StoreErrorCode {
   Failed     ///< anything else, with the engine's own words
 };
 
-/// An error of the world. what() is one line: the file and what is the matter with it.
+/// An error of the world. what() is one line: the file, or the address on a server, and what is the matter
+/// with it.
 class StoreError : public std::runtime_error {
  public:
   StoreError(StoreErrorCode code, std::filesystem::path file, std::string detail,

@@ -95,10 +95,11 @@ struct ThingSubject {
     insertRow(inner, id, 1, thing);
   }
   void update(const std::string& state, int revision) const {
-    refuseTakingBack(inner, loadById<T>(inner, id).value().record);
+    const T before = loadById<T>(inner, id).value().record;
+    refuseTakingBack(inner, before);
     const T thing = fromState<T>(state);
     refuseUnsound(inner, id, thing);
-    updateRow(inner, id, revision, thing);
+    updateRow(inner, id, revision, before, thing);
   }
   void remove() const {
     const T thing = loadById<T>(inner, id).value().record;

@@ -310,6 +310,14 @@
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>Password</source>
+        <translation>Passwort</translation>
+    </message>
+    <message>
+        <source>The password for %1</source>
+        <translation>Das Passwort für %1</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>

@@ -310,6 +310,14 @@
         <source>All files (*)</source>
         <translation>Todos los archivos (*)</translation>
     </message>
+    <message>
+        <source>Password</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>The password for %1</source>
+        <translation>La contraseña de %1</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>

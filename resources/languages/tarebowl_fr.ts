@@ -310,6 +310,14 @@
         <source>All files (*)</source>
         <translation>Tous les fichiers (*)</translation>
     </message>
+    <message>
+        <source>Password</source>
+        <translation>Mot de passe</translation>
+    </message>
+    <message>
+        <source>The password for %1</source>
+        <translation>Le mot de passe pour %1</translation>
+    </message>
 </context>
 <context>
     <name>Cautions</name>

@@ -2,9 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/collection/collection_files.h"
 
+#include "core/store/server_address.h"
 #include "core/transfer/sample_place.h"
 #include "ui/collection/sample_collection.h"
 #include "ui/shared/paths.h"
+
+#include <QMetaObject>
+#include <QWidget>
 
 #include <utility>
 
@@ -22,12 +26,28 @@ void CollectionFiles::open(const std::filesystem::path& file, bool invented) {
   if (invented)
     return open(file, true,
                 [=, folder = transfer::sampleFolder()] { return openOrMakeSample(file, folder, at); });
-  open(file, file == sampleCollection(),
-       [=] { return store::Collection::open(file, at, {.access = store::OpenOptions::Access::AsAllowed}); });
+  const store::OpenOptions options{.access = store::OpenOptions::Access::AsAllowed,
+                                   .password = passwordByDialog()};
+  const QString name =
+      store::isServerAddress(file) ? QString::fromStdString(store::databaseOf(file)) : toText(file.stem());
+  collection_.open(
+      {.name = name, .file = file, .invented = file == sampleCollection(), .password = options.password},
+      [=] { return store::Collection::open(file, at, options); });
 }
 
 void CollectionFiles::open(const std::filesystem::path& file, bool invented, CollectionOpener opener) {
   collection_.open({.name = toText(file.stem()), .file = file, .invented = invented}, std::move(opener));
+}
+
+/// Asked from the clerk's thread, answered over the window.
+store::PasswordAsker CollectionFiles::passwordByDialog() const {
+  if (!dialogs_.password || window_ == nullptr) return {};
+  return store::askedOnce([ask = dialogs_.password, window = window_](const std::filesystem::path& address) {
+    std::optional<std::string> typed;
+    QMetaObject::invokeMethod(
+        window, [&] { typed = ask(window, toText(address)); }, Qt::BlockingQueuedConnection);
+    return typed;
+  });
 }
 
 bool CollectionFiles::openByDialog() {

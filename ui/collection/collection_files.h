@@ -6,12 +6,16 @@
 #include "ui/shared/dialogs.h"
 
 #include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
 
 class QWidget;
 
 namespace tarebowl::ui {
 
-/// The ways in which a collection comes to be open: the invented sample, a file, a new and empty one.
+/// The ways in which a collection comes to be open: the invented sample, a file, an address on a server, a
+/// new and empty file.
 class CollectionFiles {
  public:
   /// window: over which questions are asked.
@@ -26,6 +30,7 @@ class CollectionFiles {
 
  private:
   void open(const std::filesystem::path& file, bool invented, CollectionOpener opener);
+  [[nodiscard]] store::PasswordAsker passwordByDialog() const;
 
   OpenCollection& collection_;
   Dialogs dialogs_;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/server_address.h"
 #include "core/store/verbs.h"
 #include "ui/collection/clerk.h"
 
@@ -25,6 +26,7 @@ struct CollectionFile {
   QString name{};  ///< "brackenmere"
   std::filesystem::path file{};
   bool invented = false;
+  store::PasswordAsker password{};  ///< for who opens it once more on another thread
 };
 
 /// Something that writes, done on the clerk's thread.

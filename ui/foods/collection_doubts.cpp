@@ -13,9 +13,10 @@ namespace {
 constexpr int kLeftAloneMs = 700;
 
 /// On the errand's thread, with a connection of its own: reading waits for nobody.
-std::vector<Doubt> doubtsIn(const std::filesystem::path& file, const std::string& at, quantity::Date day,
+std::vector<Doubt> doubtsIn(const CollectionFile& what, const std::string& at, quantity::Date day,
                             const std::stop_token& stop) {
-  const auto collection = store::Collection::open(file, at, {.access = store::OpenOptions::Access::ReadOnly});
+  const auto collection = store::Collection::open(
+      what.file, at, {.access = store::OpenOptions::Access::ReadOnly, .password = what.password});
   const store::CheckedFoods read = store::readForChecks(collection, stop);
   std::vector<Doubt> doubts;
   if (stop.stop_requested()) return doubts;
@@ -76,8 +77,8 @@ void CollectionDoubts::takeFailure(const std::exception_ptr& error) {
 void CollectionDoubts::work() {
   if (!collection_.file()) return;
   if (!collection_.isIdle()) return wait_.start();
-  errand_.run([file = collection_.file()->file, at = collection_.author().at,
-               day = today()](const Errand::Terms& terms) { return doubtsIn(file, at, day, terms.stop); },
+  errand_.run([what = *collection_.file(), at = collection_.author().at,
+               day = today()](const Errand::Terms& terms) { return doubtsIn(what, at, day, terms.stop); },
               [this](std::vector<Doubt> doubts) {
                 doubts_ = std::move(doubts);
                 complaint_.clear();

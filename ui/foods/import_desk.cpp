@@ -103,8 +103,8 @@ void ImportDesk::saveMapping(const std::filesystem::path& file) {
 }
 
 ImportDesk::Run ImportDesk::runThrough(transfer::Keep keep) const {
-  return [file = file_, mapping = mapping_, collection = collection_.file()->file,
-          author = collection_.author(), keep](const Errand::Terms& terms) {
+  return [file = file_, mapping = mapping_, collection = *collection_.file(), author = collection_.author(),
+          keep](const Errand::Terms& terms) {
     const QByteArray mark = keep == transfer::Keep::Nothing ? QByteArray() : markOf(file);
     auto lines = std::make_shared<exchange::PlanLines>();
     exchange::ImportOptions options{.stop = terms.stop, .progress = terms.progress};
@@ -112,7 +112,8 @@ ImportDesk::Run ImportDesk::runThrough(transfer::Keep keep) const {
     options.onRemark = [&](exchange::ImportIssue issue, const exchange::Remark& remark) {
       lines->add(issue, remark);
     };
-    store::Collection into = store::Collection::open(collection, author.at);
+    store::Collection into =
+        store::Collection::open(collection.file, author.at, {.password = collection.password});
     transfer::Imported imported = transfer::importTable(
         into, {.input = exchange::tableFile(file), .mapping = mapping, .file = file}, author, keep, options);
     lines->finish();

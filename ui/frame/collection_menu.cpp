@@ -3,6 +3,7 @@
 #include "ui/frame/collection_menu.h"
 
 #include "core/store/backup.h"
+#include "core/store/server_address.h"
 #include "ui/collection/backup_time.h"
 #include "ui/shared/language.h"
 #include "ui/shared/paths.h"
@@ -54,6 +55,11 @@ void CollectionMenu::fillRecent() {
   for (const std::filesystem::path& file : recent_ ? recent_() : std::vector<std::filesystem::path>()) {
     std::error_code ignored;
     const bool isThere = std::filesystem::is_regular_file(file, ignored);
+    if (store::isServerAddress(file)) {
+      openAgain_->addAction(toText(file), this, [this, file = toText(file)] { emit recentWanted(file); })
+          ->setEnabled(file != file_);
+      continue;
+    }
     const QString where = QDir::toNativeSeparators(toText(file.parent_path()));
     QAction* action =
         openAgain_->addAction(isThere ? tr("%1 – in %2").arg(toText(file.stem()), where)

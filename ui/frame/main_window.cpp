@@ -3,6 +3,7 @@
 #include "ui/frame/main_window.h"
 
 #include "core/intake/time_of_sheet.h"
+#include "core/store/server_address.h"
 #include "ui/animals/animals_room.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/collection/start_page.h"
@@ -258,7 +259,7 @@ void MainWindow::openFinder() {
 }
 
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
-  const bool isCollection = file && file->extension() == ".tarebowl";
+  const bool isCollection = file && (file->extension() == ".tarebowl" || store::isServerAddress(*file));
   if (isCollection) {
     files_.open(*file);
   } else if (const auto recent = preferences_.recentCollections(); !recent.empty()) {

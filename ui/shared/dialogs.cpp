@@ -10,6 +10,7 @@
 #include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -131,6 +132,15 @@ DamageAnswer askAboutDamage(QWidget* parent, const QString& why, const QString& 
   return DamageAnswer::Leave;
 }
 
+std::optional<std::string> askForPassword(QWidget* parent, const QString& address) {
+  bool answered = false;
+  const QString typed =
+      QInputDialog::getText(parent, Ask::tr("Password"), Ask::tr("The password for %1").arg(address),
+                            QLineEdit::Password, QString(), &answered);
+  if (!answered || typed.isEmpty()) return std::nullopt;
+  return typed.toStdString();
+}
+
 /// It may be long: what a salvage lost has a line for each table.
 void tellInBox(QWidget* parent, const QString& title, const QString& text) {
   QDialog box(parent);
@@ -153,9 +163,9 @@ void tellInBox(QWidget* parent, const QString& title, const QString& text) {
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen,      askToSave,     askAboutChanges,  askForCollection, askForNewCollection,
-          askForTable,    askForMapping, askForNewMapping, askForSheet,      printByDialog,
-          askAboutDamage, tellInBox,     askForAttachment};
+  return {askToOpen,      askToSave,      askAboutChanges,  askForCollection, askForNewCollection,
+          askForTable,    askForMapping,  askForNewMapping, askForSheet,      printByDialog,
+          askAboutDamage, askForPassword, tellInBox,        askForAttachment};
 }
 
 }  // namespace tarebowl::ui

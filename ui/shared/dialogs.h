@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <functional>
 #include <optional>
+#include <string>
 
 class QPagedPaintDevice;
 class QWidget;
@@ -38,6 +39,8 @@ struct Dialogs {
   /// why: what is the matter with it; backupOf: when a sound copy of it was made; empty: none is known.
   std::function<DamageAnswer(QWidget* parent, const QString& why, const QString& backupOf)>
       damagedCollection{};
+  /// The password that a server asks for; nothing where the person would rather not. It is kept nowhere.
+  std::function<std::optional<std::string>(QWidget* parent, const QString& address)> password{};
   /// Something long that a person should read.
   std::function<void(QWidget* parent, const QString& title, const QString& text)> tell{};
   /// A picture or report to name beside an observation.

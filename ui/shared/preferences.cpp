@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/preferences.h"
 
+#include "core/store/server_address.h"
 #include "ui/shared/paths.h"
 
 #include <QSettings>
@@ -66,7 +67,8 @@ std::vector<std::filesystem::path> Preferences::recentCollections() const {
 void Preferences::setLastCollection(const std::filesystem::path& file) const {
   QSettings settings(file_, QSettings::IniFormat);
   QStringList names = settings.value(kCollections).toStringList();
-  const QString name = toText(std::filesystem::absolute(file).lexically_normal());
+  const bool isOnServer = store::isServerAddress(file);
+  const QString name = toText(isOnServer ? file : std::filesystem::absolute(file).lexically_normal());
   if (!names.isEmpty() && names.front() == name) return;
   names.removeAll(name);
   names.prepend(name);

@@ -3,7 +3,6 @@
 #include "core/store/change_log.h"
 
 #include "core/store/opening.h"
-#include "core/store/sqlite_dialect.h"
 #include "tests/core/store/own_folder.h"
 
 #include <gmock/gmock.h>
@@ -12,12 +11,11 @@
 namespace tarebowl::store {
 namespace {
 
-using testing::ElementsAre;
 using testing::HasSubstr;
 
 TEST(ChangeLog, NobodyCanChangeOrRemoveAnEntry) {
   const OwnFolder folder;
-  const Collection made = Collection::create(folder / "a.tarebowl", kKeeper);
+  const Collection made = Collection::create(folder.collection("a"), kKeeper);
   for (const char* attempt : {"UPDATE change_log SET who = 'nobody'", "DELETE FROM change_log"}) {
     const auto error = errorOf([&] { guarded(made.file(), [&] { made.inner().sql() << attempt; }); });
     ASSERT_TRUE(error) << attempt;
@@ -29,7 +27,7 @@ TEST(ChangeLog, NobodyCanChangeOrRemoveAnEntry) {
 
 TEST(ChangeLog, AnEntryIsFoundByItsNumberWithEverythingItSays) {
   const OwnFolder folder;
-  const Collection made = Collection::create(folder / "a.tarebowl", kKeeper);
+  const Collection made = Collection::create(folder.collection("a"), kKeeper);
   WriteTransaction transaction(made.inner().connection);
   const auto number =
       record(made.inner(), {0, {"Keeper B", kNow}, "edit food", "food", 7, "{}", std::nullopt});
@@ -41,15 +39,6 @@ TEST(ChangeLog, AnEntryIsFoundByItsNumberWithEverythingItSays) {
   EXPECT_EQ(found->before, "{}");
   EXPECT_FALSE(found->after);
   EXPECT_FALSE(findChange(made, 99));
-}
-
-TEST(Dialect, TablesAreStrictAndMarksAreTakenAtTheirWord) {
-  EXPECT_THAT(toSqlite("-- a reason; with a semicolon\nCREATE TABLE a (b TEXT) /* clustered */;\n"
-                       "CREATE INDEX c ON a (b);\n"),
-              ElementsAre("CREATE TABLE a (b TEXT) STRICT, WITHOUT ROWID", "CREATE INDEX c ON a (b)"));
-  EXPECT_THAT(toSqlite("CREATE TABLE a (b TEXT) /* append-only */;"),
-              ElementsAre("CREATE TABLE a (b TEXT) STRICT", HasSubstr("BEFORE UPDATE ON a"),
-                          HasSubstr("BEFORE DELETE ON a")));
 }
 
 }  // namespace

@@ -34,7 +34,7 @@ class FaecesVerbs : public testing::Test {
   }
 
   OwnFolder folder;
-  Collection collection = Collection::create(folder / "faeces.tarebowl", kKeeper);
+  Collection collection = Collection::create(folder.collection("faeces"), kKeeper);
 };
 
 TEST_F(FaecesVerbs, WhatWasAnalysedIsReadAgainInOrderOfDays) {

@@ -25,7 +25,7 @@ const Table kTable{{"kale", 254}, {"endive", 52}, {"dandelion", 187}};
 class Import : public testing::Test {
  protected:
   OwnFolder folder;
-  Collection collection = Collection::create(folder / "a.tarebowl", kKeeper);
+  Collection collection = Collection::create(folder.collection("a"), kKeeper);
 
   static void fill(FoodImport& import, const Table& table) {
     const ComponentId calcium = import.component(nutrient("CA"));

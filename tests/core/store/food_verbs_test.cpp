@@ -17,7 +17,7 @@ using testing::HasSubstr;
 class FoodVerbs : public testing::Test {
  protected:
   OwnFolder folder;
-  Collection collection = Collection::create(folder / "a.tarebowl", kKeeper);
+  Collection collection = Collection::create(folder.collection("a"), kKeeper);
 
   Written added(const FoodRecord& record) { return addFood(collection, record, kKeeper); }
   [[nodiscard]] std::string why(const std::function<void()>& work) {

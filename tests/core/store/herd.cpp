@@ -114,7 +114,7 @@ animal::TargetProfile primateProfile() {
   return profile;
 }
 
-Herd::Herd() : collection(Collection::create(folder / "a.tarebowl", kKeeper)) {
+Herd::Herd() : collection(Collection::create(folder.collection("a"), kKeeper)) {
   addSpecies(collection, lemurSpecies(), kKeeper);
   for (const char* code : {"a", "b"}) addIndividual(collection, lemur(code), kKeeper);
   for (const char* code : {"family", "pair"}) addGroup(collection, lemurGroup(code), kKeeper);

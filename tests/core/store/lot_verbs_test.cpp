@@ -28,7 +28,7 @@ class LotVerbs : public testing::Test {
   }
 
   OwnFolder folder;
-  Collection collection = Collection::create(folder / "lots.tarebowl", kKeeper);
+  Collection collection = Collection::create(folder.collection("lots"), kKeeper);
 };
 
 TEST_F(LotVerbs, ALotIsFedUntilTheNextOneOfItsFoodBegins) {

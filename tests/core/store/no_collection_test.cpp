@@ -3,6 +3,7 @@
 #include "core/store/backup.h"
 #include "core/store/collection.h"
 #include "core/store/opening.h"
+#include "core/store/sqlite_connection.h"
 #include "tests/core/store/own_folder.h"
 
 #include <gmock/gmock.h>

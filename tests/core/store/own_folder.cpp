@@ -14,11 +14,18 @@ namespace fs = std::filesystem;
 
 OwnFolder::OwnFolder() {
   const auto* test = ::testing::UnitTest::GetInstance()->current_test_info();
-  std::string name = std::string(test->test_suite_name()) + '.' + test->name();
-  std::replace(name.begin(), name.end(), '/', '.');
-  folder_ = fs::path(::testing::TempDir()) / "tarebowl-store" / name;
+  test_ = std::string(test->test_suite_name()) + '.' + test->name();
+  std::replace(test_.begin(), test_.end(), '/', '.');
+  folder_ =
+      fs::path(::testing::TempDir()) / (testsAreOnServer() ? "tarebowl-server" : "tarebowl-store") / test_;
   fs::remove_all(folder_);
   fs::create_directories(folder_);
+}
+
+fs::path OwnFolder::collection(const std::string& name) const {
+  if (!testsAreOnServer()) return folder_ / (name + ".tarebowl");
+  databases_.push_back(std::make_unique<OwnDatabase>(test_ + '/' + name));
+  return databases_.back()->address();
 }
 
 std::string contentOf(const fs::path& file) {

@@ -3,10 +3,13 @@
 #pragma once
 
 #include "core/store/collection.h"
+#include "tests/core/store/own_database.h"
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace tarebowl::store {
 
@@ -18,9 +21,14 @@ class OwnFolder {
  public:
   OwnFolder();
   [[nodiscard]] std::filesystem::path operator/(const std::string& name) const { return folder_ / name; }
+  /// Where a new collection lies: a file in the folder, or, where the tests are on a server, a database of
+  /// its own there.
+  [[nodiscard]] std::filesystem::path collection(const std::string& name) const;
 
  private:
   std::filesystem::path folder_;
+  std::string test_;
+  mutable std::vector<std::unique_ptr<OwnDatabase>> databases_;
 };
 
 [[nodiscard]] std::string contentOf(const std::filesystem::path& file);

@@ -18,7 +18,7 @@ using testing::HasSubstr;
 class SampleVerbs : public testing::Test {
  protected:
   OwnFolder folder;
-  Collection collection = Collection::create(folder / "a.tarebowl", kKeeper);
+  Collection collection = Collection::create(folder.collection("a"), kKeeper);
   FoodId kale{addFood(collection, plain("kale"), kKeeper).id};
 
   [[nodiscard]] std::vector<StoredSample> samples() const { return samplesOf(collection, kale); }

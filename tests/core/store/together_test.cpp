@@ -15,7 +15,7 @@ namespace {
 
 struct Larder {
   OwnFolder folder;
-  Collection collection = Collection::create(folder / "larder.tarebowl", kKeeper);
+  Collection collection = Collection::create(folder.collection("larder"), kKeeper);
 };
 
 TEST(Together, ManyVerbsAreKeptAsOne) {

@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/server_command.h"
+
+#include "app/author.h"
+#include "app/command_line.h"
+#include "app/open_collection.h"
+#include "app/options.h"
+#include "app/password.h"
+#include "core/store/server_address.h"
+#include "core/store/server_setup.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <memory>
+#include <ostream>
+
+namespace tarebowl::app {
+
+namespace {
+
+struct PersonWords {
+  std::string address{};
+  std::string person{};
+  std::string role{};
+};
+
+void refuseFile(const std::string& address) {
+  if (!store::isServerAddress(address))
+    throw UsageError(address + ": expected the address of a server, postgresql://PERSON@SERVER/DATABASE");
+}
+
+int makeOnServer(const std::string& address, const Streams& streams) {
+  refuseFile(address);
+  (void)store::Collection::create(address, {whoIsThere(), nowInUtc()}, openingByHand());
+  streams.out << fmt::format(
+      "{0} is a new, empty collection\nLet people in with: tarebowl server add {0} PERSON ROLE\n", address);
+  return kDone;
+}
+
+int raiseOnServer(const std::string& address, const Streams& streams) {
+  refuseFile(address);
+  const bool raised = store::upgradeServer(address, openingByHand());
+  streams.out << fmt::format("{} {}\n", address,
+                             raised ? "was raised to this program's schema"
+                                    : "has this program's schema; what each role may do was said anew");
+  return kDone;
+}
+
+/// Typed twice: what does not show is easily mistyped.
+std::string chosenPassword(const std::string& person) {
+  const auto first = typedPassword("A password for " + person);
+  if (!first)
+    throw UsageError(person +
+                     " is new to the server and needs a password: start this at a terminal, where it "
+                     "can be typed");
+  if (typedPassword("The same again") != first)
+    throw UsageError("the two passwords are not the same; nothing was done");
+  return *first;
+}
+
+int letPersonIn(const PersonWords& words, const Streams& streams) {
+  refuseFile(words.address);
+  const store::OpenOptions opening = openingByHand();
+  std::optional<std::string> password;
+  if (!store::isKnown(words.address, opening, words.person)) password = chosenPassword(words.person);
+  store::letIn(words.address, opening, words.person, words.role, password);
+  streams.out << fmt::format("{} may open the collection as {}\n", words.person, words.role);
+  return kDone;
+}
+
+CLI::Option* addAddress(CLI::App& command, std::string& address) {
+  return command.add_option("ADDRESS", address, "postgresql://PERSON@SERVER/DATABASE")->required();
+}
+
+void defineInit(CLI::App& server, Run& chosen) {
+  const auto address = std::make_shared<std::string>();
+  CLI::App& command =
+      *server.add_subcommand("init", "Make an empty collection in a database, with its roles");
+  addAddress(command, *address);
+  runWhenNamed(command, chosen,
+               [address](const Streams& streams) { return makeOnServer(*address, streams); });
+}
+
+void defineUpgrade(CLI::App& server, Run& chosen) {
+  const auto address = std::make_shared<std::string>();
+  CLI::App& command = *server.add_subcommand("upgrade", "Raise a collection that an older Tarebowl made");
+  addAddress(command, *address);
+  runWhenNamed(command, chosen,
+               [address](const Streams& streams) { return raiseOnServer(*address, streams); });
+}
+
+void defineAdd(CLI::App& server, Run& chosen) {
+  const auto words = std::make_shared<PersonWords>();
+  CLI::App& command = *server.add_subcommand("add", "Let a person in, in a role");
+  addAddress(command, words->address);
+  command
+      .add_option("PERSON", words->person, "As the server is to know them; a new one is asked for a password")
+      ->required();
+  command.add_option("ROLE", words->role, "What they are here")
+      ->required()
+      ->check(
+          CLI::IsMember(std::vector<std::string>(store::kServerRoles.begin(), store::kServerRoles.end())));
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return letPersonIn(*words, streams); });
+}
+
+}  // namespace
+
+void defineServer(CLI::App& app, Run& chosen) {
+  CLI::App& server =
+      *app.add_subcommand("server", "Set up a collection that several desks share on PostgreSQL");
+  server.require_subcommand(1);
+  defineInit(server, chosen);
+  defineUpgrade(server, chosen);
+  defineAdd(server, chosen);
+}
+
+}  // namespace tarebowl::app

@@ -1,0 +1,128 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/store_error.h"
+
+#include <soci/soci.h>
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace soci {
+
+/// A column that may be NULL. SOCI gives the functions their names.
+template <class T>
+struct type_conversion<std::optional<T>> {
+  using base_type = typename type_conversion<T>::base_type;
+  // NOLINTNEXTLINE(readability-identifier-naming)
+  static void from_base(const base_type& in, indicator state, std::optional<T>& out) {
+    out.reset();
+    if (state == i_null) return;
+    T value{};
+    type_conversion<T>::from_base(in, state, value);
+    out = std::move(value);
+  }
+  // NOLINTNEXTLINE(readability-identifier-naming)
+  static void to_base(const std::optional<T>& in, base_type& out, indicator& state) {
+    state = i_null;
+    if (in) type_conversion<T>::to_base(*in, out, state);
+  }
+};
+
+}  // namespace soci
+
+namespace tarebowl::store {
+
+class EngineStatement;
+
+/// What the engine says, as an error of the store: in its own words only where ours are not clear.
+[[noreturn]] void rethrow(const std::filesystem::path& place, const soci::soci_error& error);
+
+/// Whether a rule of the collection (a key, a check, a reference) is what the engine speaks of.
+[[nodiscard]] bool isRefusal(const soci::soci_error& error);
+
+/// Runs work that speaks to the engine; its errors become StoreError.
+template <class Work>
+auto guarded(const std::filesystem::path& place, Work&& work) -> decltype(work()) {
+  try {
+    return work();
+  } catch (const soci::soci_error& error) {
+    rethrow(place, error);
+  }
+}
+
+/// One connection to one collection. The SQL that engines have in common goes through sql() and prepare();
+/// what an engine does in its own way stands here, and in sqlite_* and postgresql_*.
+class Connection {
+ public:
+  /// Still: of a file, for reading where not even the journal beside it can be opened, as in a folder that
+  /// cannot be written; somebody else's write shows after takeUpAgain().
+  enum class Access { ReadWrite, ReadOnly, Still };
+
+  virtual ~Connection() = default;
+  Connection(const Connection&) = delete;
+  Connection& operator=(const Connection&) = delete;
+
+  [[nodiscard]] soci::session& sql() { return session_; }
+  /// Where the collection lies: its file, or its address on a server.
+  [[nodiscard]] const std::filesystem::path& file() const { return file_; }
+  [[nodiscard]] Access access() const { return access_; }
+
+  /// A statement that is compiled once and run many times, with ? or ?1 for its places.
+  [[nodiscard]] virtual std::unique_ptr<EngineStatement> prepare(const std::string& sql) = 0;
+  /// The statements of a migration as this engine takes them.
+  [[nodiscard]] virtual std::vector<std::string> translated(std::string_view migration) const = 0;
+
+  [[nodiscard]] virtual int schemaVersion() = 0;
+  virtual void setSchemaVersion(int version) = 0;
+
+  /// Whether another connection has written since the last call, or since opening. Cheap.
+  [[nodiscard]] virtual bool heardOfWrite() = 0;
+  /// Whether what was opened is no longer there: what is written then would be found by nobody.
+  [[nodiscard]] virtual bool isLost() = 0;
+  /// Throws StoreError (Gone, NoServer) where it is.
+  virtual void refuseLost() = 0;
+  /// Opens it again, and keeps nothing of what was read of it.
+  virtual void takeUpAgain() = 0;
+
+ protected:
+  Connection(std::filesystem::path file, Access access) : file_(std::move(file)), access_(access) {}
+  [[nodiscard]] bool isWriting() const { return isWriting_; }
+
+ private:
+  friend class WriteTransaction;
+  /// Waits for the write lock of the collection, as long as the connection's patience.
+  virtual void beginWriting() = 0;
+  virtual void commit() = 0;
+
+  std::filesystem::path file_;
+  Access access_;
+  soci::session session_;
+  bool isWriting_ = false;
+};
+
+/// A transaction that holds the write lock from its start, so that what it reads stays true until it is
+/// written. Waits for another's write as long as the connection's patience. Rolls back unless committed.
+/// Within another it is a part of it: kept only if that one is, too. Throws StoreError (NoPermission) where
+/// the connection is for reading.
+class WriteTransaction {
+ public:
+  explicit WriteTransaction(Connection& connection);
+  ~WriteTransaction();
+  WriteTransaction(const WriteTransaction&) = delete;
+  WriteTransaction& operator=(const WriteTransaction&) = delete;
+  void commit();
+
+ private:
+  Connection& connection_;
+  bool inner_ = false;  ///< within another
+  bool open_ = true;
+};
+
+}  // namespace tarebowl::store

@@ -1,0 +1,158 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/postgresql_connection.h"
+
+#include "core/store/postgresql_dialect.h"
+#include "core/store/postgresql_failure.h"
+#include "core/store/postgresql_statement.h"
+#include "core/store/server_address.h"
+
+#include <fmt/format.h>
+#include <libpq-fe.h>
+#include <soci/postgresql/soci-postgresql.h>
+
+#include <utility>
+
+namespace tarebowl::store {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// "TARE": the write lock of a collection; locks of one database do not meet those of another.
+constexpr long long kWriteLock = 0x54415245;
+constexpr const char* kConnectionLost = "08006";
+/// Whose triggers can be made again as they are (server/rights.sql).
+constexpr int kOldestServer = 140'000;
+
+void stayQuiet(void* /*unused*/, const char* /*notice*/) {}
+
+}  // namespace
+
+PostgresqlConnection::PostgresqlConnection(fs::path address, const Options& options)
+    : Connection(std::move(address), options.access), patience_(options.patience) {
+  open(options);
+  guarded(file(), [&] { setUp(); });
+  if (PQserverVersion(handle()) < kOldestServer)
+    throw StoreError(StoreErrorCode::Failed, file(),
+                     "the server is older than PostgreSQL 14, which is the least");
+}
+
+/// SOCI says of a connection that does not come about no more than the server's sentence.
+void PostgresqlConnection::open(const Options& options) {
+  const std::string words = connectionWords(file(), std::nullopt);
+  try {
+    sql().open(soci::postgresql, words);
+    return;
+  } catch (const soci::soci_error&) {
+    const ConnectFailure failure = whyNot(words);
+    if (!failure.wantsPassword || !options.password) throw connectError(file(), failure);
+  }
+  const auto password = options.password(file());
+  if (!password) throw connectError(file(), {.wantsPassword = true});
+  const std::string again = connectionWords(file(), password);
+  try {
+    sql().open(soci::postgresql, again);
+  } catch (const soci::soci_error&) {
+    throw connectError(file(), whyNot(again));
+  }
+}
+
+pg_conn* PostgresqlConnection::handle() {
+  return static_cast<soci::postgresql_session_backend*>(sql().get_backend())->conn_;
+}
+
+void PostgresqlConnection::setUp() {
+  PQsetNoticeProcessor(handle(), &stayQuiet, nullptr);
+  sql() << fmt::format(
+      "SET search_path = tarebowl, pg_temp; SET lock_timeout = {}; SET synchronous_commit = on; "
+      "SET default_transaction_read_only = {}; LISTEN tarebowl_written",
+      patience_.count(), access() == Access::ReadWrite ? "off" : "on");
+}
+
+std::unique_ptr<EngineStatement> PostgresqlConnection::prepare(const std::string& statement) {
+  return std::make_unique<PostgresqlStatement>(*this, withNumberedPlaces(statement));
+}
+
+const std::string* PostgresqlConnection::nameFor(const std::string& statement) {
+  Kept& kept = kept_[statement];
+  if (++kept.runs == 1) return nullptr;
+  if (kept.name.empty()) {
+    std::string name = fmt::format("tarebowl_{}", ++named_);
+    checked(PQprepare(handle(), name.c_str(), statement.c_str(), 0, nullptr));
+    kept.name = std::move(name);
+  }
+  return &kept.name;
+}
+
+std::vector<std::string> PostgresqlConnection::translated(std::string_view migration) const {
+  return toPostgresql(migration);
+}
+
+int PostgresqlConnection::schemaVersion() {
+  int isThere = 0;
+  sql() << "SELECT COUNT(*) FROM pg_catalog.pg_class c JOIN pg_catalog.pg_namespace n ON n.oid = "
+           "c.relnamespace WHERE n.nspname = 'tarebowl' AND c.relname = 'collection_state'",
+      soci::into(isThere);
+  if (isThere == 0) return 0;
+  int version = 0;
+  sql() << "SELECT schema_version FROM tarebowl.collection_state", soci::into(version);
+  return version;
+}
+
+void PostgresqlConnection::setSchemaVersion(int version) {
+  sql() << "UPDATE collection_state SET schema_version = :version", soci::use(version);
+}
+
+bool PostgresqlConnection::heardOfWrite() {
+  if (PQconsumeInput(handle()) == 0)
+    throw soci::postgresql_soci_error(PQerrorMessage(handle()), kConnectionLost);
+  bool heard = false;
+  const int self = PQbackendPID(handle());
+  while (const std::unique_ptr<PGnotify, decltype(&PQfreemem)> note{PQnotifies(handle()), &PQfreemem})
+    heard = heard || note->be_pid != self;
+  return heard;
+}
+
+bool PostgresqlConnection::isLost() {
+  return PQstatus(handle()) != CONNECTION_OK;
+}
+
+void PostgresqlConnection::refuseLost() {
+  if (!isLost()) return;
+  if (isWriting())
+    throw StoreError(
+        StoreErrorCode::NoServer, file(),
+        "the connection to the server was lost while it was being written; nothing was kept of it");
+  takeUpAgain();
+}
+
+void PostgresqlConnection::takeUpAgain() {
+  kept_.clear();
+  try {
+    sql().reconnect();
+  } catch (const soci::soci_error& error) {
+    throw StoreError(StoreErrorCode::NoServer, file(),
+                     fmt::format("the connection to the server was lost, and it does not answer ({})",
+                                 firstLineOf(error.what())));
+  }
+  guarded(file(), [&] { setUp(); });
+}
+
+/// The lock is held until the transaction ends: whoever writes is the only one, as with a file.
+void PostgresqlConnection::beginWriting() {
+  sql() << "BEGIN";
+  try {
+    sql() << fmt::format("SELECT pg_advisory_xact_lock({})", kWriteLock);
+  } catch (const soci::soci_error&) {
+    sql() << "ROLLBACK";
+    throw;
+  }
+}
+
+void PostgresqlConnection::commit() {
+  // NOTIFY is refused in a transaction that has failed, where COMMIT would roll back without a word.
+  sql() << "NOTIFY tarebowl_written; COMMIT";
+}
+
+}  // namespace tarebowl::store

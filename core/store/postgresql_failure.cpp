@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/postgresql_failure.h"
+
+#include "core/store/engine_error.h"
+#include "core/store/server_address.h"
+
+#include <fmt/format.h>
+#include <libpq-fe.h>
+#include <soci/postgresql/soci-postgresql.h>
+
+#include <regex>
+
+namespace tarebowl::store {
+
+namespace {
+
+constexpr const char* kNoState = "     ";  // as SOCI says that the server said nothing
+
+bool isOf(std::string_view state, std::string_view family) {
+  return state.starts_with(family);
+}
+
+StoreErrorCode codeOf(std::string_view state) {
+  if (isOf(state, "23") || isOf(state, "22")) return StoreErrorCode::Refused;
+  if (state == "42501" || state == "25006") return StoreErrorCode::NoPermission;
+  if (state == "55P03" || isOf(state, "40") || state == "57014" || state == "53300")
+    return StoreErrorCode::Busy;
+  if (state == "42P01" || state == "3F000") return StoreErrorCode::Gone;
+  if (state == "53100") return StoreErrorCode::DiskFull;
+  if (isOf(state, "58")) return StoreErrorCode::DiskError;
+  if (isOf(state, "XX")) return StoreErrorCode::Damaged;
+  if (isOf(state, "08") || isOf(state, "57P") || state == kNoState) return StoreErrorCode::NoServer;
+  return StoreErrorCode::Failed;
+}
+
+std::string wordsFor(StoreErrorCode code, const std::string& said) {
+  switch (code) {
+    case StoreErrorCode::Refused:
+      return "the change breaks a rule of the collection";
+    case StoreErrorCode::NoPermission:
+      return fmt::format("your role on the server may not do this, and nothing was written ({})", said);
+    case StoreErrorCode::Busy:
+      return "is being written by another window or command";
+    case StoreErrorCode::Gone:
+      return "was moved or removed on the server while it was open; nothing was written. Open it where it is "
+             "now";
+    case StoreErrorCode::DiskFull:
+      return "cannot be written: the server's disk is full; nothing was written. Tell whoever runs the "
+             "server";
+    case StoreErrorCode::DiskError:
+      return "cannot be read or written: the server's disk reports an error";
+    case StoreErrorCode::Damaged:
+      return "is damaged on the server; tell whoever runs it";
+    case StoreErrorCode::NoServer:
+      return "the connection to the server was lost; what was not said to be saved was not written";
+    default:
+      return "the collection could not be read or written";
+  }
+}
+
+bool isClear(StoreErrorCode code) {
+  return code == StoreErrorCode::NoPermission || code == StoreErrorCode::Busy ||
+         code == StoreErrorCode::Gone || code == StoreErrorCode::DiskFull || code == StoreErrorCode::NoServer;
+}
+
+std::string stateIn(const std::string& message) {
+  static const std::regex kState(R"(:  ([0-9A-Z]{5}): )");
+  std::smatch match;
+  return std::regex_search(message, match, kState) ? match[1].str() : "";
+}
+
+}  // namespace
+
+std::string firstLineOf(std::string_view message) {
+  static const std::regex kLead(
+      R"(\S+:  ([0-9A-Z]{5}: )?)");  // two blanks: a word of the server's, in its language
+  const std::string text(message);
+  std::smatch match;
+  const bool isLed = std::regex_search(text, match, kLead);
+  std::string line = isLed ? match.suffix().str() : text;
+  line = line.substr(0, line.find('\n'));
+  return line;
+}
+
+std::optional<EngineError> meaningInPostgresql(const soci::soci_error& error) {
+  const auto* engine = dynamic_cast<const soci::postgresql_soci_error*>(&error);
+  if (engine == nullptr) return std::nullopt;
+  const StoreErrorCode code = codeOf(engine->sqlstate());
+  return EngineError{code, wordsFor(code, firstLineOf(error.what())), isClear(code)};
+}
+
+ConnectFailure whyNot(const std::string& connectionWords) {
+  const std::unique_ptr<PGconn, decltype(&PQfinish)> attempt(PQconnectStart(connectionWords.c_str()),
+                                                             &PQfinish);
+  if (!attempt) return {.words = "there is no memory left"};
+  PQsetErrorVerbosity(attempt.get(), PQERRORS_VERBOSE);  // with its SQLSTATE
+  PQreset(attempt.get());                                // anew, and to its end
+  ConnectFailure failure;
+  if (PQstatus(attempt.get()) == CONNECTION_OK) {
+    failure.words = "it answered the second time; try again";
+    return failure;
+  }
+  const std::string message = PQerrorMessage(attempt.get());
+  failure.state = stateIn(message);
+  failure.words = firstLineOf(message);
+  failure.wantsPassword = PQconnectionNeedsPassword(attempt.get()) != 0;
+  return failure;
+}
+
+StoreError connectError(const std::filesystem::path& address, const ConnectFailure& failure) {
+  const std::string& words = failure.words;
+  if (failure.wantsPassword)
+    return {StoreErrorCode::PasswordNeeded, address,
+            "the server asks for a password; put it into ~/.pgpass, or start this where it can be typed"};
+  if (failure.state == "28P01")
+    return {StoreErrorCode::PasswordNeeded, address,
+            fmt::format("the server does not accept the password ({}); type it again, or look into ~/.pgpass",
+                        words)};
+  if (failure.state.starts_with("28"))
+    return {StoreErrorCode::NoPermission, address,
+            fmt::format("the server does not let you in ({}); ask whoever runs it", words)};
+  if (failure.state == "3D000")
+    return {StoreErrorCode::NotFound, address,
+            fmt::format("the server has no such database ({}); ask whoever runs it to make one", words)};
+  if (failure.state == "42501")
+    return {StoreErrorCode::NoPermission, address,
+            fmt::format("you may not open this database ({}); ask whoever runs the server", words)};
+  if (words.find("certificate") != std::string::npos || words.find("SSL") != std::string::npos)
+    return {
+        StoreErrorCode::NoServer, address,
+        fmt::format("no secure connection came about ({}). The server's certificate must be valid, name the "
+                    "server as the address does, and be signed by one of those in ~/.postgresql/root.crt; "
+                    "sslmode=require in the address does without the last two",
+                    words)};
+  return {
+      StoreErrorCode::NoServer, address,
+      fmt::format("the server does not answer ({}); look at its name, at the network, and whether it runs",
+                  words)};
+}
+
+void ResultDeleter::operator()(pg_result* result) const {
+  PQclear(result);
+}
+
+PostgresqlResult checked(pg_result* result) {
+  PostgresqlResult owned(result);
+  const ExecStatusType status = PQresultStatus(result);
+  if (status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK) return owned;
+  const char* state = PQresultErrorField(result, PG_DIAG_SQLSTATE);
+  throw soci::postgresql_soci_error(PQresultErrorMessage(result), state != nullptr ? state : kNoState);
+}
+
+}  // namespace tarebowl::store

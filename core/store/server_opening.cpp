@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/server_opening.h"
+
+#include "core/store/postgresql_connection.h"
+#include "core/store/server_rights.h"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+namespace tarebowl::store {
+
+namespace {
+
+namespace fs = std::filesystem;
+using Access = OpenOptions::Access;
+
+void refuseOtherSchema(Connection& connection, int newest) {
+  const fs::path& address = connection.file();
+  const int version = connection.schemaVersion();
+  if (version == 0)
+    throw StoreError(StoreErrorCode::NotACollection, address,
+                     "the database holds no collection; tarebowl server init makes one in it");
+  if (version > newest)
+    throw StoreError(StoreErrorCode::TooNew, address, "was written by a newer Tarebowl; nothing was changed");
+  if (version < newest)
+    throw StoreError(
+        StoreErrorCode::NeedsUpgrade, address,
+        "was made by an older Tarebowl; whoever set it up raises it with tarebowl server upgrade");
+}
+
+/// Somebody who only reads would be refused at every verb: it is said at once.
+void refuseReader(Connection& connection) {
+  int may = 0;
+  connection.sql() << "SELECT CASE WHEN has_table_privilege('change_log', 'INSERT') THEN 1 ELSE 0 END",
+      soci::into(may);
+  if (may == 0)
+    throw StoreError(StoreErrorCode::NoPermission, connection.file(),
+                     "your role on the server may read the collection but not write to it");
+}
+
+/// Where a collection on a server keeps what a file has in its header.
+void buildSchema(Connection& connection) {
+  connection.sql() << "CREATE SCHEMA IF NOT EXISTS tarebowl";
+  connection.sql()
+      << "CREATE TABLE collection_state (only_row BIGINT PRIMARY KEY CHECK (only_row = 1), format "
+         "TEXT NOT NULL, schema_version BIGINT NOT NULL)";
+  connection.sql() << "INSERT INTO collection_state (only_row, format, schema_version) VALUES (1, "
+                      "'tarebowl-collection', 0)";
+}
+
+}  // namespace
+
+std::unique_ptr<PostgresqlConnection> connectToServer(const fs::path& address, const OpenOptions& options) {
+  const bool reads = options.access == Access::ReadOnly;
+  return std::make_unique<PostgresqlConnection>(
+      address, PostgresqlConnection::Options{
+                   .access = reads ? Connection::Access::ReadOnly : Connection::Access::ReadWrite,
+                   .patience = options.patience,
+                   .password = options.password});
+}
+
+Collection openServer(const fs::path& address, const OpenOptions& options, std::span<const Migration> steps) {
+  auto opened = connectToServer(address, options);
+  return guarded(address, [&] {
+    refuseOtherSchema(*opened, newest(steps));
+    if (options.access != Access::ReadOnly) refuseReader(*opened);
+    return Collection::Inner::wrap(std::make_unique<Collection::Inner>(std::move(opened)));
+  });
+}
+
+void createServer(const fs::path& address, const OpenOptions& options, std::span<const Migration> steps,
+                  const std::function<void(Collection::Inner&)>& fill) {
+  auto opened = connectToServer(address, options);
+  PostgresqlConnection& connection = *opened;
+  Collection::Inner inner(std::move(opened));
+  guarded(address, [&] {
+    WriteTransaction transaction(connection);
+    if (connection.schemaVersion() > 0)
+      throw StoreError(StoreErrorCode::AlreadyThere, address, "the database holds a collection already");
+    buildSchema(connection);
+    raiseSchema(connection, steps);
+    fill(inner);
+    if (newest(steps) == currentSchemaVersion()) grantRights(connection);  // they speak of all of its tables
+    transaction.commit();
+  });
+}
+
+bool raiseServer(const fs::path& address, const OpenOptions& options, std::span<const Migration> steps) {
+  const auto opened = connectToServer(address, options);
+  return guarded(address, [&] {
+    WriteTransaction transaction(*opened);
+    const int version = opened->schemaVersion();
+    if (version == 0 || version > newest(steps)) refuseOtherSchema(*opened, newest(steps));
+    raiseSchema(*opened, steps);
+    grantRights(*opened);
+    transaction.commit();
+    return version != newest(steps);
+  });
+}
+
+}  // namespace tarebowl::store
