@@ -50,7 +50,7 @@ struct Wanted {
   bool colourVision = false;
 };
 
-constexpr int kPatienceMs = 30'000;
+constexpr int kPatienceMs = 120'000;  // of a machine that is busy
 
 /// The last day on which the sample was fed.
 quantity::Date dayOfSample() {

@@ -63,6 +63,7 @@ void StatusLine::show(const RoomState& state) {
   savedMark_->setVisible(state.saved);
   unsavedMark_->setVisible(!state.saved);
   saved_->setText(state.savedText);
+  saved_->setMinimumWidth(saved_->sizeHint().width());  // said whole, whatever else gives way
   units_->setText(state.units);
   energy_->setVisible(state.energy.has_value());
   if (state.energy) energy_->setCurrent(static_cast<int>(*state.energy));

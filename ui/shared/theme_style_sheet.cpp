@@ -71,6 +71,7 @@ QHeaderView::section { background: transparent; color: @soft; border: none; bord
 QTableView QTableCornerButton::section { background: transparent; border: none; }
 QScrollArea { background: transparent; border: none; }
 QScrollArea > QWidget > QWidget { background: transparent; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
 QScrollBar::handle { background: @edge; border-radius: 4px; min-height: 24px; min-width: 24px; }

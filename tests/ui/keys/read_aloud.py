@@ -33,11 +33,12 @@ except (ImportError, ValueError):
     Atspi = None
 
 
-def is_without_reader():
-    if Atspi is not None and shutil.which("dbus-run-session"):
-        return False
-    print("skipped: there is no D-Bus session or no AT-SPI for Python here")
-    return True
+def python_that_hears():
+    """This Python, or the system's, for which distributions package AT-SPI; nothing where neither has it."""
+    asked = "import gi; gi.require_version('Atspi', '2.0'); from gi.repository import Atspi"
+    known = [python for python in (sys.executable, "/usr/bin/python3") if os.access(python, os.X_OK)]
+    return next((python for python in known
+                 if subprocess.run([python, "-c", asked], stderr=subprocess.DEVNULL).returncode == 0), None)
 
 
 class Rows(html.parser.HTMLParser):
@@ -82,15 +83,15 @@ class Reader:
         desktop = Atspi.get_desktop(0)
         return next((app for app in self.children(desktop) if app.get_process_id() == pid), None)
 
-    def find(self, role, holds, node=None):
+    def find(self, role, holds):
         """In sight of the program; nothing where it is not there, or the window was changing meanwhile."""
         try:
-            return self.search(role, holds, self.app if node is None else node)
+            self.app.clear_cache()  # as it is now, not as it was told before
+            return self.search(role, holds, self.app)
         except GLib.Error:
             return None
 
     def search(self, role, holds, node):
-        node.clear_cache_single()
         if node.get_role_name() == role and node.get_state_set().contains(Atspi.StateType.SHOWING) and holds(node):
             return node
         if node.get_role_name() in self.LEAVES:
@@ -101,7 +102,7 @@ class Reader:
     def cells(self, table):
         """All of it, row by row; nothing while it is being filled."""
         try:
-            table.clear_cache_single()
+            table.clear_cache()
             rows, columns = table.get_n_rows(), table.get_n_columns()
             return [[table.get_accessible_at(row, column).get_name() for column in range(columns)]
                     for row in range(rows)]
@@ -187,15 +188,19 @@ def read(program):
 
 
 def main(program, is_inside):
-    if is_skipped() or is_without_reader():
-        return SKIPPED
     if is_inside:
         return read(program)
+    if is_skipped():
+        return SKIPPED
+    python = python_that_hears()
+    if python is None or not shutil.which("dbus-run-session"):
+        print("skipped: there is no D-Bus session or no AT-SPI for Python here")
+        return SKIPPED
     with tempfile.TemporaryDirectory() as folder:  # a session of its own: nothing of it is left behind
         own = {**os.environ, "XDG_RUNTIME_DIR": folder, "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1"}
         own.pop("DISPLAY", None)
         own.pop("AT_SPI_BUS_ADDRESS", None)
-        command = ["dbus-run-session", "--", sys.executable, "-B", os.path.abspath(__file__), program, "--inside"]
+        command = ["dbus-run-session", "--", python, "-B", os.path.abspath(__file__), program, "--inside"]
         return subprocess.run(command, env=own).returncode
 
 
