@@ -36,7 +36,7 @@ namespace {
 using namespace tarebowl;
 
 constexpr int kPatienceMs = 600'000;
-constexpr int kSettleMs = 10'000;  // what follows the first painting is over by then
+constexpr int kSettleMs = 45'000;  // what follows the first painting, and threads that have no more to do
 constexpr const char* kUsable = "usable\n";
 
 /// Says once that the window can be used: something of it that holds was painted.

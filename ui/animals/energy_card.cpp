@@ -10,6 +10,7 @@
 #include "ui/shared/format.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/state_mark.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -102,11 +103,11 @@ QWidget* EnergyCard::makeChoices() {
     box->setMinimumContentsLength(28);
   }
   auto* row = new QWidget;
-  auto* layout = new QHBoxLayout(row);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(7);
-  layout->addWidget(plans_, 1);
-  layout->addWidget(factors_, 1);
+  auto* layout = new WrappingRow(row);
+  for (QComboBox* box : {plans_, factors_}) {
+    box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    layout->addWidget(box);
+  }
   layout->addWidget(add_);
   layout->addWidget(remove_);
   return row;

@@ -8,6 +8,7 @@
 #include "ui/shared/format.h"
 #include "ui/shared/number_reading.h"
 #include "ui/shared/state_mark.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -78,14 +79,10 @@ void MassEntry::build() {
                         QString::fromUtf8(scale.source.data(), static_cast<qsizetype>(scale.source.size())),
                         Qt::ToolTipRole);
   }
-  auto* fields = new QHBoxLayout;
-  fields->setSpacing(7);
-  for (QWidget* widget : std::initializer_list<QWidget*>{who_, day_, mass_, unit_, method_})
+  auto* fields = new WrappingRow;
+  for (QWidget* widget :
+       std::initializer_list<QWidget*>{who_, day_, mass_, unit_, method_, score_, scale_, keep_})
     fields->addWidget(widget);
-  fields->addSpacing(10);
-  for (QWidget* widget : std::initializer_list<QWidget*>{score_, scale_}) fields->addWidget(widget);
-  fields->addStretch(1);
-  fields->addWidget(keep_);
   layout->addLayout(fields);
   question_ = new QWidget;
   question_->setLayout(makeQuestion());

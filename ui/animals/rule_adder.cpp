@@ -6,6 +6,7 @@
 #include "ui/animals/provenance_text.h"
 #include "ui/shared/format.h"
 #include "ui/shared/number_reading.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
@@ -63,13 +64,10 @@ RuleAdder::RuleAdder(QWidget* parent)
   for (const quantity::Basis basis : kBases) basis_->addItem(tr("per %1").arg(basisText(basis)));
   auto* add = new QPushButton(tr("Add target"));
   auto* leave = new QPushButton(tr("Leave out"));
-  auto* layout = new QHBoxLayout(this);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(6);
-  for (QWidget* widget : std::initializer_list<QWidget*>{nutrient_, min_, max_, unit_, basis_, add})
+  auto* layout = new WrappingRow(this);
+  for (QWidget* widget :
+       std::initializer_list<QWidget*>{nutrient_, min_, max_, unit_, basis_, add, group_, reason_, leave})
     layout->addWidget(widget);
-  layout->addSpacing(12);
-  for (QWidget* widget : std::initializer_list<QWidget*>{group_, reason_, leave}) layout->addWidget(widget);
   connect(nutrient_, &QComboBox::currentIndexChanged, this, &RuleAdder::fillUnits);
   connect(add, &QPushButton::clicked, this, &RuleAdder::addTarget);
   connect(leave, &QPushButton::clicked, this, &RuleAdder::addExclusion);

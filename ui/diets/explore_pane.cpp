@@ -151,7 +151,7 @@ void ExplorePane::build() {
   reading_->setWordWrap(true);
   reading_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   reading_->setAccessibleDescription(tr("What the chart reads"));
-  chart_->setAccessibleName(tr("What gives"));  // until something is traced
+  chart_->setAccessibleName(tr("What gives: %1").arg(QStringLiteral("?")));  // nothing is traced yet
   chart_->setToolTip(
       tr("Arrow keys read it, Ctrl with an arrow goes from breakpoint to breakpoint, Enter or a "
          "click tries what is read"));
@@ -185,7 +185,7 @@ QWidget* ExplorePane::makeWords() {
   layout->addWidget(reading_);
   layout->addWidget(sentence_);
   auto* scroll = new QScrollArea;
-  scroll->setAccessibleName(tr("What the chart reads, in words"));
+  scroll->setAccessibleName(tr("What the chart reads"));
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setWidgetResizable(true);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

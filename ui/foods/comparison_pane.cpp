@@ -7,6 +7,7 @@
 #include "ui/shared/segmented_switch.h"
 #include "ui/shared/table_copy.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -69,9 +70,9 @@ ComparisonPane::ComparisonPane(FoodDesk& desk, QWidget* parent)
   // there are always more nutrients than lines; a bar that came later would narrow the columns once fitted
   table_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   addCopyAction(*table_);
-  auto* head = new QHBoxLayout;
-  head->setSpacing(7);
-  head->addWidget(title_, 1);
+  title_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  auto* head = new WrappingRow;
+  head->addWidget(title_);
   head->addWidget(basis);
   head->addWidget(back);
   auto* card = new QFrame;

@@ -12,6 +12,7 @@
 #include "ui/shared/format.h"
 #include "ui/shared/room_actions.h"
 #include "ui/shared/segmented_switch.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QAction>
 #include <QLabel>
@@ -103,17 +104,13 @@ QWidget* FoodPane::makeHeader() {
 
 QWidget* FoodPane::makeButtons() {
   auto* buttons = new QWidget;
-  auto* layout = new QHBoxLayout(buttons);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(7);
+  auto* layout = new WrappingRow(buttons);
   auto* editFood = new QPushButton(tr("Edit food…"));
   auto* removeFood = new QPushButton(tr("Remove food"));
   removeFood->setToolTip(tr("Takes the food out of the collection; undo brings it back"));
   auto* addSample = new QPushButton(tr("Add a sample…"));
-  for (QPushButton* button : {addSample, editSample_, setAside_, byHand_}) layout->addWidget(button);
-  layout->addStretch(1);
-  layout->addWidget(editFood);
-  layout->addWidget(removeFood);
+  for (QPushButton* button : {addSample, editSample_, setAside_, byHand_, editFood, removeFood})
+    layout->addWidget(button);
   connect(editFood, &QPushButton::clicked, this, &FoodPane::foodEditWanted);
   connect(removeFood, &QPushButton::clicked, this, &FoodPane::foodRemoveWanted);
   connect(addSample, &QPushButton::clicked, this, &FoodPane::sampleAddWanted);

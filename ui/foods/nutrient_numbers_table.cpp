@@ -4,6 +4,7 @@
 
 #include "ui/foods/nutrient_numbers_model.h"
 #include "ui/foods/sample_values_delegate.h"
+#include "ui/shared/entry_table.h"
 
 #include <QHeaderView>
 #include <QTableView>
@@ -12,7 +13,7 @@ namespace tarebowl::ui {
 
 QTableView* makeNutrientNumbersTable(NutrientNumbersModel& model, const QString& name) {
   constexpr int kLeastLines = 3;
-  auto* table = new QTableView;
+  auto* table = new EntryTable;
   table->setModel(&model);
   table->setItemDelegate(new SampleValuesDelegate(table));
   table->setAccessibleName(name);

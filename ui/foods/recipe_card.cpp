@@ -6,6 +6,7 @@
 #include "ui/foods/recipe_parts_model.h"
 #include "ui/foods/stated_text.h"
 #include "ui/shared/card.h"
+#include "ui/shared/entry_table.h"
 #include "ui/shared/format.h"
 
 #include <QFormLayout>
@@ -24,7 +25,7 @@ namespace {
 
 QTableView* makeTable(RecipePartsModel& model) {
   constexpr int kLeastLines = 3;
-  auto* table = new QTableView;
+  auto* table = new EntryTable;
   table->setModel(&model);
   table->setAccessibleName(RecipeCard::tr("Parts of the mix, and their grams"));
   table->setShowGrid(false);

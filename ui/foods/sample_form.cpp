@@ -6,6 +6,7 @@
 #include "ui/foods/sample_values_delegate.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/elided_label.h"
+#include "ui/shared/entry_table.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -39,7 +40,7 @@ SampleForm::SampleForm(FoodDesk& desk, QWidget* parent)
       heading_(new ElidedLabel),
       complaint_(makeBanner()),
       origin_(new QComboBox),
-      table_(new QTableView),
+      table_(new EntryTable),
       remove_(new QPushButton(tr("Remove this sample"))) {
   build();
 }

@@ -126,7 +126,8 @@ void WeighPane::showPlace() {
   food_->setText(foodText(food));
   const std::optional<store::StoredLot> lot = desk_.sheet()->lotOf(item->food);
   lot_->setText(lot ? tr("L  lot %1").arg(QString::fromStdString(lot->record.lot)) : tr("L  lot ?"));
-  lot_->setAccessibleName(lot ? lot_->text() : tr("Nobody named the lot"));
+  lot_->setAccessibleName(lot ? lot_->text()
+                              : QStringLiteral("%1: %2").arg(lot_->text(), tr("Nobody named the lot")));
   planned_->setText(tr("%1 ± %2 g%3")
                         .arg(portionText(item->planned, food), toleranceText(tolerance),
                              item->preparation.empty()

@@ -147,6 +147,7 @@ const Page kPages[] = {
        test.trigger(test.window.diets(), "New version");
        test.window.diets().compareWith(1);
        test.wait([&] { return test.window.diets().comparePane().isVisible(); });
+       test.settle();
      }},
     {"DietsDetailOfARung",
      [](EveryPageTest& test) {
