@@ -45,6 +45,8 @@ MassCard::MassCard(AnimalDesk& desk, QWidget* parent)
   layout->addLayout(top);
   layout->addWidget(chart_, 1);
   layout->addWidget(none_);
+  constexpr int kLines = 6;  // of words above the chart, where these wrap
+  setMinimumHeight(chart_->minimumHeight() + kLines * fontMetrics().lineSpacing());
   connect(&desk_, &AnimalDesk::pageChanged, this, &MassCard::showPage);
   connect(view_, &SegmentedSwitch::chosen, this, &MassCard::showPage);
   showPage();

@@ -21,7 +21,7 @@
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kHeight = 210;
+constexpr int kHeight = 160;
 constexpr Qt::PenStyle kStyles[] = {Qt::SolidLine, Qt::DashLine, Qt::DotLine, Qt::DashDotLine};
 
 qreal millis(quantity::Date date) {

@@ -182,7 +182,9 @@ void expectReachedByKeys(QWidget& window) {
     QWidget* now = QApplication::focusWidget();
     ASSERT_NE(now, nullptr);
     way += nameOf(*now).toStdString() + " | ";
-    EXPECT_FALSE(now->visibleRegion().isEmpty()) << "the focus is out of sight on " << describe(*now);
+    EXPECT_FALSE(now->visibleRegion().isEmpty())
+        << "the focus is out of sight on " << describe(*now) << ", at "
+        << rectText(QRect(now->mapTo(&window, QPoint()), now->size()));
     for (const QWidget* part = now; part != nullptr; part = part->parentWidget()) reached.insert(part);
     QTest::keyClick(now, Qt::Key_Tab);
     if (QApplication::focusWidget() == now) QTest::keyClick(now, Qt::Key_Tab, Qt::ControlModifier);

@@ -12,6 +12,8 @@
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/diet_shelf.h"
 #include "ui/diets/explore_pane.h"
+#include "ui/diets/ingredient_table.h"
+#include "ui/diets/line_pane.h"
 #include "ui/diets/rotation_planner.h"
 #include "ui/diets/rules_pane.h"
 #include "ui/foods/food_list.h"
@@ -148,6 +150,9 @@ const Page kPages[] = {
        test.window.diets().compareWith(1);
        test.wait([&] { return test.window.diets().comparePane().isVisible(); });
        test.settle();
+       DeskPane& desk = test.window.diets().deskPane();
+       desk.table().goToFood(0);  // its line is below the table
+       test.wait([&] { return desk.line().isVisible(); });
      }},
     {"DietsDetailOfARung",
      [](EveryPageTest& test) {
