@@ -6126,14 +6126,6 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
 <context>
     <name>tarebowl::ui::ExplorePane</name>
     <message>
-        <source>What the chart reads, in words</source>
-        <translation>Der Verlauf in Worten</translation>
-    </message>
-    <message>
-        <source>What gives</source>
-        <translation>Was nachgibt</translation>
-    </message>
-    <message>
         <source>missed in all</source>
         <translation>insgesamt verfehlt</translation>
     </message>

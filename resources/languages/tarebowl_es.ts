@@ -6126,14 +6126,6 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
 <context>
     <name>tarebowl::ui::ExplorePane</name>
     <message>
-        <source>What the chart reads, in words</source>
-        <translation>Lo que muestra el gráfico, en palabras</translation>
-    </message>
-    <message>
-        <source>What gives</source>
-        <translation>Lo que cede</translation>
-    </message>
-    <message>
         <source>missed in all</source>
         <translation>incumplido en total</translation>
     </message>

@@ -6126,14 +6126,6 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
 <context>
     <name>tarebowl::ui::ExplorePane</name>
     <message>
-        <source>What the chart reads, in words</source>
-        <translation>Ce que montre la courbe, en mots</translation>
-    </message>
-    <message>
-        <source>What gives</source>
-        <translation>Ce qui cède</translation>
-    </message>
-    <message>
         <source>missed in all</source>
         <translation>manqué en tout</translation>
     </message>
