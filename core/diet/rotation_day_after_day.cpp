@@ -21,8 +21,7 @@ struct Ahead {
   std::vector<Index> without;
 };
 
-constexpr Index kMostReach =
-    3;  // days that stand alone on either side: each of them makes the programs larger
+constexpr Index kMostReach = 3;  // days that stand alone on either side: each makes the programs larger
 
 enum class MayMiss { No, Yes };
 
@@ -73,7 +72,8 @@ class DaysInOrder {
     return true;
   }
 
-  /// The program of a day and the days to come does not speak of runs: what they forbid goes with the rest.
+  /// What runs with the days that are decided forbid: where this day is decided first, it does without it,
+  /// too.
   void leaveOut(Ahead& ahead) {
     for (Index j = 0; j < left_.foods; ++j) {
       const RotationCell& cell = left_.cell(ahead.day, j);

@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/diet/rotation_day_mix.h"
 
-#include <cmath>
-#include <cstdio>
+#include <algorithm>
 #include <span>
 #include <utility>
 
@@ -45,14 +44,18 @@ DayMix::DayMix(const solver::Program& together, std::vector<Link> links,
 }
 
 void DayMix::add(std::size_t kind, const Eigen::VectorXd& amounts) {
-  if (isFull()) return;
+  if (isFull() || knows(kind, amounts)) return;
   Eigen::VectorXd column = Eigen::VectorXd::Zero(solver_.rowCount());
   column.segment(firstLink_, amounts.size()) = amounts;
   column[firstKind_ + static_cast<Index>(kind)] = 1.0;
   const std::span coefficients(column.data(), static_cast<std::size_t>(column.size()));
-  solver_.replaceColumn(columnOf(known_), {.coefficients = coefficients, .lower = 0.0});
-  amounts_.push_back(amounts);
-  ++known_;
+  solver_.replaceColumn(columnOf(known()), {.coefficients = coefficients, .lower = 0.0});
+  days_.push_back({kind, amounts});
+}
+
+bool DayMix::knows(std::size_t kind, const Eigen::VectorXd& amounts) const {
+  return std::ranges::any_of(days_,
+                             [&](const Day& day) { return day.kind == kind && day.amounts == amounts; });
 }
 
 /// In prices counted from the centre, whose links may be missed at the width.
@@ -63,8 +66,8 @@ std::optional<DayMix::Answer> DayMix::best(const Eigen::VectorXd& centre, double
     solver_.setPrice(firstLink_ + static_cast<Index>(i), width);
   }
   for (Index j = 0; j < cost.size(); ++j) solver_.setCost(j, cost[j]);
-  for (Index k = 0; k < known_; ++k)
-    solver_.setCost(columnOf(k), centre.dot(amounts_[static_cast<std::size_t>(k)]));
+  for (Index k = 0; k < known(); ++k)
+    solver_.setCost(columnOf(k), centre.dot(days_[static_cast<std::size_t>(k)].amounts));
   if (solver_.solveAtPrice(1.0) != solver::Status::Optimal) return std::nullopt;
   const Eigen::VectorXd moved = solver_.rowMultipliers().segment(firstLink_, centre.size());
   constexpr double kInside = 1.0 - 1e-6;

@@ -15,7 +15,8 @@ namespace tarebowl::diet {
 /// what prices ask of the days apart as far as the known days tell (the master of Dantzig and Wolfe 1960,
 /// "Decomposition principle for linear programs", Operations Research 8:101-111). Prices stay in a box around
 /// those that were best so far (Marsten, Hogan and Blankenship 1975, "The boxstep method for large-scale
-/// optimization", Operations Research 23:389-405): else they leap about while few days are known.
+/// optimization", Operations Research 23:389-405; both cited from memory): else they leap about while few
+/// days are known.
 class DayMix {
  public:
   /// A column of the days together, and the unit in which prices of it are asked.
@@ -28,8 +29,9 @@ class DayMix {
   DayMix(const solver::Program& together, std::vector<Link> links, const std::vector<double>& daysOfKind,
          Eigen::Index room);
 
-  [[nodiscard]] bool isFull() const { return known_ >= room_; }
-  /// A day of a kind: what it holds of each link, in the links' units.
+  [[nodiscard]] bool isFull() const { return known() >= room_; }
+  /// A day of a kind: what it holds of each link, in the links' units. One that is known already, or for
+  /// which there is no room, is left out.
   void add(std::size_t kind, const Eigen::VectorXd& amounts);
 
   struct Answer {
@@ -42,6 +44,12 @@ class DayMix {
   [[nodiscard]] std::optional<Answer> best(const Eigen::VectorXd& centre, double width);
 
  private:
+  struct Day {
+    std::size_t kind = 0;
+    Eigen::VectorXd amounts;
+  };
+  [[nodiscard]] Eigen::Index known() const { return static_cast<Eigen::Index>(days_.size()); }
+  [[nodiscard]] bool knows(std::size_t kind, const Eigen::VectorXd& amounts) const;
   [[nodiscard]] Eigen::Index columnOf(Eigen::Index known) const { return own_.size() + known; }
 
   std::vector<Link> links_;
@@ -49,8 +57,7 @@ class DayMix {
   Eigen::Index firstLink_ = 0;
   Eigen::Index firstKind_ = 0;
   Eigen::Index room_ = 0;
-  Eigen::Index known_ = 0;
-  std::vector<Eigen::VectorXd> amounts_;  ///< of each known day
+  std::vector<Day> days_;  ///< that are known
   solver::LinearSolver solver_;
 };
 

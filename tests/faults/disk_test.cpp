@@ -113,7 +113,7 @@ int openingAsNobody(const fs::path& file) {
   return told.empty() ? -2 : told.front();
 }
 
-constexpr OpenOptions kAsAllowed{.access = OpenOptions::Access::AsAllowed};
+const OpenOptions kAsAllowed{.access = OpenOptions::Access::AsAllowed};
 
 /// A collection of three foods, and nobody has it open.
 fs::path threeFoods(const OwnFolder& folder) {
