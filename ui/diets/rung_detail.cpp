@@ -61,6 +61,7 @@ void RungDetail::build() {
   QFont bold = title_->font();
   bold.setBold(true);
   title_->setFont(bold);
+  title_->setWordWrap(true);
   about_->setWordWrap(true);
   about_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   auto* bounds = new QHBoxLayout;

@@ -14,10 +14,12 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace tarebowl::ui {
 namespace {
 
-constexpr int kWidth = 76;
+constexpr int kLeastWidth = 76;
 constexpr QMargins kMargins{0, 10, 0, 12};
 constexpr int kIconSide = 24;
 constexpr int kWidePadding = 21;  // above, between and below a button's icon and text
@@ -30,7 +32,7 @@ Rail::Rail(QWidget* parent)
   setObjectName(QStringLiteral("rail"));
   setAttribute(Qt::WA_StyledBackground);
   setAccessibleName(tr("Rooms"));
-  setFixedWidth(kWidth);
+  setFixedWidth(kLeastWidth);
   layout_->setContentsMargins(kMargins);
   layout_->setSpacing(0);
   layout_->addStretch(1);
@@ -59,11 +61,21 @@ void Rail::addRoom(int number, const QString& name, const QString& iconName) {
   });
   rooms_->addButton(button, number);
   layout_->insertWidget(places_++, button);
+  makeRoomFor(*button);
   inkIcons();
 }
 
 void Rail::addFoot(QWidget* foot) {
   layout_->insertWidget(layout_->count() - 1, foot);
+  if (const auto* button = qobject_cast<const QToolButton*>(foot)) makeRoomFor(*button);
+}
+
+/// Some languages have long names for the rooms, and the room that is shown has its name in bold.
+void Rail::makeRoomFor(const QToolButton& button) {
+  constexpr int kBesideText = 8;  // the mark of the focus, and air
+  QFont bold = button.font();
+  bold.setBold(true);
+  setFixedWidth(std::max(minimumWidth(), QFontMetrics(bold).horizontalAdvance(button.text()) + kBesideText));
 }
 
 void Rail::setCurrent(int number) {
@@ -78,7 +90,8 @@ void Rail::inkIcons() {
 
 QSize Rail::minimumSizeHint() const {
   const int button = kIconSide + fontMetrics().height() + kTightPadding;
-  return {kWidth, static_cast<int>(findChildren<QToolButton*>(Qt::FindDirectChildrenOnly).size()) * button};
+  return {minimumWidth(),
+          static_cast<int>(findChildren<QToolButton*>(Qt::FindDirectChildrenOnly).size()) * button};
 }
 
 /// Comfortable where all fits so, tight and without the mark where it does not.

@@ -6,6 +6,7 @@
 
 class QButtonGroup;
 class QLabel;
+class QToolButton;
 class QVBoxLayout;
 
 namespace tarebowl::ui {
@@ -33,6 +34,7 @@ class Rail : public QWidget {
 
  private:
   void inkIcons();
+  void makeRoomFor(const QToolButton& button);
   void fit();
 
   QVBoxLayout* layout_;

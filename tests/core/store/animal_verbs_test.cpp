@@ -4,6 +4,7 @@
 
 #include "core/store/change_log.h"
 #include "tests/core/store/herd.h"
+#include "tests/core/store/other_desk.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -73,7 +74,7 @@ TEST_F(AnimalVerbs, OfTwoEditsOfOneVersionTheSecondIsRefusedWithBoth) {
     EXPECT_THAT(conflict.theirs(), HasSubstr("\"theirs\""));
   }
   EXPECT_EQ(family().record, theirs);
-  EXPECT_TRUE(collection.changedElsewhere());
+  EXPECT_TRUE(hearsOfWrite(collection));
 }
 
 TEST_F(AnimalVerbs, AnEditOfWhatWasRemovedElsewhereSaysSo) {

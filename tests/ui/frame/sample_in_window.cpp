@@ -31,6 +31,7 @@ void SampleInWindow::settle() {
                !window.kitchen().desk().isReading();
       },
       60'000));
+  QCoreApplication::processEvents();  // what was read is laid out
 }
 
 void SampleInWindow::goTo(int room) {
