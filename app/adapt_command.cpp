@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/adapt_command.h"
 
-#include "app/author.h"
 #include "app/command_line.h"
 #include "app/kept_rotation.h"
 #include "app/open_collection.h"
@@ -100,16 +99,11 @@ int adapt(const AdaptWords& words, const Streams& streams) {
     throw UsageError("adapt: say what is to become of it: --to, --grams, --lock or --free");
   store::Collection collection = openForWriting(words.collection);
   RotationOnDesk rotation = keptRotationOf(collection, words.rotation, dayOf(words.today));
-  const diet::KeptRotation& kept = rotation.kept.record;
   rotation.desk.problem.rules.locked = locksAfter(words, rotation);
   const diet::RotationPlan plan = planAround(words, rotation);
   streams.out << (words.table ? rotationTable(rotation.desk.problem, plan, rotation.desk.from)
                               : exchange::writeRotation(rotation.desk.problem, plan, rotation.desk.from));
-  if (!plan.days.empty())
-    store::editRotation(
-        collection, rotation.kept.id, rotation.kept.revision,
-        transfer::keptRotation(rotation.desk, plan, static_cast<std::uint64_t>(kept.seed), kept.plannedFrom),
-        store::Author{whoIsThere(), nowInUtc()});
+  keepDays(collection, rotation, plan, rotation.kept.record.plannedFrom, streams);
   return exitStatusOf(plan.status);
 }
 

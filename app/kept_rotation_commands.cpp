@@ -119,10 +119,7 @@ int replan(const ReplanWords& words, const Streams& streams) {
     streams.err << fmt::format("not counted: {} was fed (there is no such food in the collection)\n", food);
   streams.out << (words.table ? rotationTable(rotation.desk.problem, plan, rotation.desk.from)
                               : exchange::writeRotation(rotation.desk.problem, plan, rotation.desk.from));
-  if (!plan.days.empty())
-    store::editRotation(collection, rotation.kept.id, rotation.kept.revision,
-                        transfer::keptRotation(rotation.desk, plan, options.seed, std::max(from, kept.from)),
-                        store::Author{whoIsThere(), nowInUtc()});
+  keepDays(collection, rotation, plan, std::max(from, kept.from), streams);
   return exitStatusOf(plan.status);
 }
 

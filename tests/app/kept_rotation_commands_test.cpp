@@ -123,7 +123,36 @@ TEST(KeptRotationCommands, WhatHardRulesForbidIsNotKept) {
   const Outcome moved = tarebowl({"adapt", collection, "--rotation", number, "--food", food, "--day",
                                   "2026-11-30", "--to", "2026-12-01", "--today", "2026-11-29"});
   EXPECT_EQ(moved.status, 3);
+  EXPECT_THAT(moved.err, HasSubstr("nothing was kept"));
   EXPECT_EQ(gramsOf(collection, number, 0, food), grams);
+}
+
+/// A food of the monkeys' fortnight in the sample that is fed on its first day and not on its second.
+std::string aFoodOfTheFirstDayAlone(const std::string& collection, const std::string& number) {
+  const json plan = json::parse(tarebowl({"rotations", collection, "--rotation", number}).out);
+  const json& second = plan.at("days").at(1).at("grams");
+  for (const auto& [food, grams] : plan.at("days").at(0).at("grams").items())
+    if (grams.get<double>() > 0.0 && !second.contains(food)) return food;
+  return {};
+}
+
+TEST(KeptRotationCommands, AFoodGoesToAnotherDayAndTheRestFollows) {
+  const std::string collection = brackenmere();
+  const json listed =
+      json::parse(tarebowl({"rotations", collection, "--diet", "monkey-daily"}).out).at("rotations");
+  ASSERT_EQ(listed.size(), 1U);
+  const std::string number = std::to_string(listed[0].at("rotation").get<int>());
+  const std::string food = aFoodOfTheFirstDayAlone(collection, number);
+  ASSERT_FALSE(food.empty());
+  const double grams = gramsOf(collection, number, 0, food);
+  const Outcome moved = tarebowl({"adapt", collection, "--rotation", number, "--food", food, "--day",
+                                  "2026-11-30", "--to", "2026-12-01", "--today", "2026-11-29"});
+  EXPECT_LE(moved.status, 1) << moved.err;
+  EXPECT_EQ(gramsOf(collection, number, 0, food), 0.0);
+  EXPECT_EQ(gramsOf(collection, number, 1, food), grams);
+  EXPECT_EQ(json::parse(tarebowl({"rotations", collection, "--rotation", number}).out).at("status"),
+            "balanced")
+      << "the other days make up for it";
 }
 
 TEST(KeptRotationCommands, ACellIsGivenGramsLockedAndFree) {

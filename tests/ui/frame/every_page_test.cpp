@@ -47,6 +47,10 @@ struct Page {
   void (*open)(EveryPageTest&);
 };
 
+void PrintTo(const Page& page, std::ostream* out) {
+  *out << page.name;
+}
+
 class EveryPageTest : public SampleInWindow, public ::testing::WithParamInterface<Page> {
  public:
   using SampleInWindow::goTo;
