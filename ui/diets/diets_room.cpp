@@ -34,6 +34,7 @@
 #include "ui/kitchen/swap_entry.h"
 #include "ui/kitchen/swap_pane.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/format.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
@@ -115,15 +116,19 @@ QWidget* DietsRoom::buildDeskPage() {
   auto* panes = new QSplitter(Qt::Horizontal);
   panes->setHandleWidth(1);
   panes->setChildrenCollapsible(false);
-  panes->addWidget(list_);
-  panes->addWidget(middle);
-  panes->addWidget(balancePane_);
-  list_->setMinimumWidth(150);
+  auto* version = new FoldingPanes;
+  version->addWidget(middle);
+  version->addWidget(balancePane_);
   balancePane_->setMinimumWidth(400);
+  version->setStretchFactor(0, 3);
+  version->setStretchFactor(1, 2);
+  version->setSizes({600, 490});
+  panes->addWidget(list_);
+  panes->addWidget(version);
+  list_->setMinimumWidth(150);
   panes->setStretchFactor(0, 0);
-  panes->setStretchFactor(1, 3);
-  panes->setStretchFactor(2, 2);
-  panes->setSizes({200, 600, 490});
+  panes->setStretchFactor(1, 1);
+  panes->setSizes({200, 1090});
   return panes;
 }
 

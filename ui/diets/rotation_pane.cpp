@@ -13,6 +13,7 @@
 #include "ui/diets/rotation_text.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/elided_label.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/room_actions.h"
@@ -20,7 +21,6 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QToolButton>
@@ -106,9 +106,7 @@ void RotationPane::build() {
   layout->addWidget(nothing_);
   layout->addWidget(sheet_, 1);
   layout->addStretch(0);
-  auto* panes = new QSplitter(Qt::Horizontal);
-  panes->setHandleWidth(1);
-  panes->setChildrenCollapsible(false);
+  auto* panes = new FoldingPanes;
   panes->addWidget(middle);
   panes->addWidget(side_);
   side_->setMinimumWidth(400);

@@ -17,6 +17,7 @@
 #include "ui/foods/sample_form.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/days.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/format.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
@@ -27,7 +28,6 @@
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -83,14 +83,12 @@ void FoodsRoom::build() {
   reasonRow->setContentsMargins(16, 0, 16, 0);
   reasonRow->addWidget(reason_);
   rightLayout->addLayout(reasonRow);
-  auto* panes = new QSplitter(Qt::Horizontal);
-  panes->setHandleWidth(1);
-  panes->setChildrenCollapsible(false);
+  auto* panes = new FoldingPanes;
   left_->addWidget(list_);
   left_->addWidget(doubtList_);
   panes->addWidget(left_);
   panes->addWidget(rightSide);
-  left_->setMinimumWidth(420);
+  left_->setMinimumWidth(440);
   rightSide->setMinimumWidth(480);
   panes->setStretchFactor(0, 4);
   panes->setStretchFactor(1, 5);

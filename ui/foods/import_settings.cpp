@@ -6,6 +6,7 @@
 #include "ui/foods/stated_text.h"
 #include "ui/shared/format.h"
 #include "ui/shared/segmented_switch.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -20,6 +21,8 @@
 namespace tarebowl::ui {
 namespace {
 
+constexpr int kGap = 7;
+
 constexpr std::array kBases{quantity::Basis::AsFed, quantity::Basis::DryMatter, quantity::Basis::Energy};
 constexpr std::array kDelimiters{',', ';', '\t', '|', '^'};
 constexpr int kLastHeaderLine = 1000;
@@ -30,6 +33,16 @@ QLabel* labelFor(const QString& words, QWidget* field) {
   label->setBuddy(field);
   if (field->accessibleName().isEmpty()) field->setAccessibleName(words);
   return label;
+}
+
+/// What stays on one line where the others wrap.
+QWidget* together(std::initializer_list<QWidget*> parts) {
+  auto* whole = new QWidget;
+  auto* layout = new QHBoxLayout(whole);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(kGap);
+  for (QWidget* part : parts) layout->addWidget(part);
+  return whole;
 }
 
 }  // namespace
@@ -65,28 +78,19 @@ void ImportSettings::build() {
   source_->setToolTip(tr("By this name and a food's code the food is found again when the table comes anew"));
   per_->setToolTip(tr("Grams (for energy: kcal) that a value is per, where the column does not say"));
   layout_->setToolTips({tr("One line holds all values of a food"), tr("One line holds one value of a food")});
-  auto* first = new QHBoxLayout;
-  auto* second = new QHBoxLayout;
-  for (QHBoxLayout* row : {first, second}) row->setSpacing(7);
-  first->addWidget(labelFor(tr("Source"), source_));
-  first->addWidget(source_, 1);
-  first->addWidget(layout_);
-  first->addWidget(labelFor(tr("Values per"), per_));
-  first->addWidget(per_);
-  first->addWidget(labelFor(tr("g"), basis_));
   basis_->setAccessibleName(tr("Basis where no column says it"));
-  first->addWidget(basis_);
-  first->addWidget(zero_);
-  second->addWidget(labelFor(tr("Numbers as"), mark_));
-  second->addWidget(mark_);
-  second->addWidget(labelFor(tr("Header on line"), header_));
-  second->addWidget(header_);
-  second->addWidget(units_);
-  second->addWidget(labelFor(tr("Cells parted by"), delimiter_));
-  second->addWidget(delimiter_);
-  second->addWidget(labelFor(tr("Letters as"), encoding_));
-  second->addWidget(encoding_);
-  second->addStretch(1);
+  auto* first = new WrappingRow;
+  auto* second = new WrappingRow;
+  for (WrappingRow* row : {first, second}) row->setSpacing(kGap);
+  QWidget* source = together({labelFor(tr("Source"), source_), source_});
+  source->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  QWidget* per = together({labelFor(tr("Values per"), per_), per_, labelFor(tr("g"), basis_), basis_});
+  for (QWidget* part : std::initializer_list<QWidget*>{source, layout_, per, zero_}) first->addWidget(part);
+  for (QWidget* part : {together({labelFor(tr("Numbers as"), mark_), mark_}),
+                        together({labelFor(tr("Header on line"), header_), header_, units_}),
+                        together({labelFor(tr("Cells parted by"), delimiter_), delimiter_}),
+                        together({labelFor(tr("Letters as"), encoding_), encoding_})})
+    second->addWidget(part);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(6);

@@ -12,6 +12,7 @@
 #include "ui/shared/banner.h"
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/number_field.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/plain_table.h"
@@ -129,9 +130,7 @@ void HealthRoom::build() {
     if (desk_->lookBack()) tabs_->setCurrentIndex(kLookBackTab);
   });
   connect(tabs_, &QTabWidget::currentChanged, this, &HealthRoom::showPageButton);
-  auto* panes = new QSplitter(Qt::Horizontal);
-  panes->setHandleWidth(1);
-  panes->setChildrenCollapsible(false);
+  auto* panes = new FoldingPanes;
   auto* left = makeLeft();
   left->setMinimumWidth(380);
   panes->addWidget(left);

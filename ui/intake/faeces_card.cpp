@@ -8,6 +8,7 @@
 #include "ui/shared/date_field.h"
 #include "ui/shared/days.h"
 #include "ui/shared/number_reading.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -75,11 +76,10 @@ void FaecesCard::build() {
   list_->setWordWrap(true);
   list_->setMinimumHeight(kListHeight);
   message_->setWordWrap(true);
-  auto* first = new QHBoxLayout;
+  auto* first = new WrappingRow;
   for (QWidget* part : std::initializer_list<QWidget*>{from_, new QLabel(QStringLiteral("–")), until_, fresh_,
                                                        dryMatter_, source_})
     first->addWidget(part);
-  first->addStretch(1);
   auto* second = new QHBoxLayout;
   second->addWidget(values_, 1);
   second->addWidget(keep_);

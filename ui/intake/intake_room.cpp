@@ -19,8 +19,10 @@
 #include "ui/intake/yesterday_page.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/card.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/segmented_switch.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -57,6 +59,7 @@ QLabel* softLine() {
   auto* line = new QLabel;
   line->setProperty("soft", true);
   line->setTextFormat(Qt::PlainText);
+  line->setWordWrap(true);
   return line;
 }
 
@@ -120,16 +123,18 @@ void IntakeRoom::build() {
 QWidget* IntakeRoom::makeOverTime() {
   auto* page = new QWidget;
   groups_->setFixedWidth(kListWidth);
-  side_->setFixedWidth(kSideWidth);
+  side_->setMinimumWidth(kSideWidth);
   auto* middle = new QVBoxLayout;
   middle->setContentsMargins(0, 8, 0, 0);
   middle->addWidget(makeHead());
   middle->addWidget(banner_);
-  auto* below = new QHBoxLayout;
-  below->setSpacing(12);
-  below->addWidget(makeCharts(), 1);
+  auto* below = new FoldingPanes;
+  below->setHandleWidth(12);
+  below->addWidget(makeCharts());
   below->addWidget(side_);
-  middle->addLayout(below, 1);
+  below->setStretchFactor(0, 1);
+  below->setStretchFactor(1, 0);
+  middle->addWidget(below, 1);
   auto* layout = new QHBoxLayout(page);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(12);
@@ -150,9 +155,11 @@ QWidget* IntakeRoom::makeHead() {
          "control pans."));
   range_->setCurrent(1);
   shows_->setCurrent(1);
-  auto* first = new QHBoxLayout;
+  auto* first = new WrappingRow;
   first->addWidget(heading_);
-  first->addWidget(inSight_, 1);
+  inSight_->setWordWrap(false);
+  inSight_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  first->addWidget(inSight_);
   first->addWidget(invented_);
   auto* copyButton = new QPushButton(tr("Copy"));
   copyButton->setToolTip(tr("The numbers that are shown, for a spreadsheet"));
@@ -170,10 +177,9 @@ QWidget* IntakeRoom::makeHead() {
   study->setToolTip(tr("The days in sight as the report of an intake study: PDF, XLSX or HTML"));
   connect(study, &QPushButton::clicked, this, [this] { writeStudyOf(desk_->span()); });
   first->addWidget(study);
-  auto* second = new QHBoxLayout;
-  second->addWidget(range_);
-  second->addWidget(shows_);
-  second->addWidget(subject_, 1);
+  auto* second = new WrappingRow;
+  subject_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  for (QWidget* part : std::initializer_list<QWidget*>{range_, shows_, subject_}) second->addWidget(part);
   auto* layout = new QVBoxLayout(head);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addLayout(first);

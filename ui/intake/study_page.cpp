@@ -13,6 +13,7 @@
 #include "ui/shared/days.h"
 #include "ui/shared/number_field.h"
 #include "ui/shared/nutrient_text.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QComboBox>
 #include <QFrame>
@@ -102,10 +103,10 @@ QWidget* StudyPage::makeForm() {
   write_->setToolTip(tr("The plan as a page for the kitchen: PDF or HTML"));
   report_->setToolTip(tr("The report of these days, once they are over: PDF, XLSX or HTML"));
   auto* form = new QWidget;
-  auto* row = new QHBoxLayout(form);
-  row->setContentsMargins(0, 0, 0, 0);
+  auto* row = new WrappingRow(form);
+  subject_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   row->addWidget(new QLabel(tr("Mean of")));
-  row->addWidget(subject_, 1);
+  row->addWidget(subject_);
   row->addWidget(precision_);
   row->addWidget(confidence_);
   row->addWidget(new QLabel(tr("from")));

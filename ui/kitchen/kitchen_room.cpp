@@ -16,6 +16,7 @@
 #include "ui/kitchen/tolerance_form.h"
 #include "ui/kitchen/weigh_pane.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/reason_bar.h"
 #include "ui/shared/room_actions.h"
@@ -81,35 +82,42 @@ void KitchenRoom::build() {
   bowl->addWidget(tolerance_);
   onScale_->addWidget(weigh_);
   onScale_->addWidget(leftover_);
-  onScale_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
   bowl->addWidget(onScale_);
   bowl->addWidget(scale_);
   middle_->addWidget(weighing);
   middle_->addWidget(swap_);
   middle_->addWidget(pans_);
-  auto* middle = new QVBoxLayout;
+  auto* left = new QWidget;
+  auto* middle = new QVBoxLayout(left);
+  middle->setContentsMargins(0, 0, 0, 0);
   middle->setSpacing(10);
   middle->addWidget(banner_);
   middle->addWidget(middle_, 1);
-  side_->setFixedWidth(kSideWidth);
   auto* pans = new QPushButton(tr("Control pans  (P)"));
   pans->setToolTip(tr("Put out now, or come back"));
   connect(pans, &QPushButton::clicked, this, &KitchenRoom::openPans);
   list_->addAtTop(pans);
   list_->addAtTop(task_);
-  auto* sideOf = new QVBoxLayout;
+  auto* right = new QWidget;
+  right->setMinimumWidth(kSideWidth);
+  auto* sideOf = new QVBoxLayout(right);
+  sideOf->setContentsMargins(0, 0, 0, 0);
   sideOf->addWidget(buttons_);
   sideOf->addWidget(side_, 1);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 0, 12, 10);
   layout->setSpacing(12);
   layout->addWidget(list_);
-  auto* page = new QHBoxLayout;
-  page->setContentsMargins(0, 12, 0, 0);
-  page->setSpacing(12);
-  page->addLayout(middle, 1);
-  page->addLayout(sideOf);
-  layout->addLayout(page, 1);
+  auto* page = new FoldingPanes;
+  page->setHandleWidth(12);
+  page->addWidget(left);
+  page->addWidget(right);
+  page->setStretchFactor(0, 1);
+  page->setStretchFactor(1, 0);
+  auto* below = new QVBoxLayout;
+  below->setContentsMargins(0, 12, 0, 0);
+  below->addWidget(page);
+  layout->addLayout(below, 1);
   showTask();
 }
 

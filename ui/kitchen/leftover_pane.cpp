@@ -9,6 +9,7 @@
 #include "ui/shared/format.h"
 #include "ui/shared/number_reading.h"
 #include "ui/shared/reason_bar.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -54,27 +55,25 @@ void LeftoverPane::build() {
   setPoints(food_, kFoodPoints, true);
   setPoints(offered_, kWordPoints);
   setPoints(message_, kWordPoints);
-  food_->setWordWrap(true);
+  for (QLabel* words : {food_, offered_, message_}) words->setWordWrap(true);
   auto* unit = new QLabel(tr("g left"));
   setPoints(unit, kFoodPoints);
-  auto* row = new QHBoxLayout;
+  auto* row = new WrappingRow;
   row->addWidget(field_);
   row->addWidget(unit);
-  row->addStretch(1);
   addWord(*row, tr("E  of all together, by eye"), Qt::Key_E);
-  auto* words = new QHBoxLayout;
+  auto* words = new WrappingRow;
   addWord(*words, tr("A  all eaten"), Qt::Key_A);
   addWord(*words, tr("N  not weighed"), Qt::Key_N);
   addWord(*words, tr("M  all together"), Qt::Key_M);
-  words->addStretch(1);
   addWord(*words, tr("P  control pans"), Qt::Key_P);
-  auto* losses = new QHBoxLayout;
+  auto* losses = new WrappingRow;
   addWord(*losses, tr("S  spilled"), Qt::Key_S);
   addWord(*losses, tr("T  stolen"), Qt::Key_T);
   auto* howLost = new QLabel(tr("type what is left + what was lost, such as 3 + 4"));
   howLost->setProperty("soft", true);
   howLost->setWordWrap(true);
-  losses->addWidget(howLost, 1);
+  losses->addWidget(howLost);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 12, 16, 12);
   for (QWidget* line : std::initializer_list<QWidget*>{food_, offered_}) layout->addWidget(line);
@@ -84,7 +83,7 @@ void LeftoverPane::build() {
   layout->addWidget(message_);
 }
 
-void LeftoverPane::addWord(QHBoxLayout& row, const QString& word, int key) {
+void LeftoverPane::addWord(QLayout& row, const QString& word, int key) {
   constexpr int kButtonPoints = 13;
   auto* button = new QPushButton(word);
   setPoints(button, kButtonPoints);

@@ -36,7 +36,7 @@ class LeftoverPane : public QFrame {
 
  private:
   void build();
-  void addWord(QHBoxLayout& row, const QString& word, int key);
+  void addWord(QLayout& row, const QString& word, int key);
   void showPlace();
   void finish();
   void say(const QString& text);

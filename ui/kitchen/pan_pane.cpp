@@ -8,6 +8,7 @@
 #include "ui/shared/banner.h"
 #include "ui/shared/format.h"
 #include "ui/shared/number_reading.h"
+#include "ui/shared/wrapping_row.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -89,6 +90,7 @@ void PanPane::build() {
   setPoints(pans_, kWordPoints);
   setPoints(food_, kWordPoints);
   pans_->setAccessibleName(tr("Control pans of the day"));
+  for (QLabel* words : {title_, doing_}) words->setWordWrap(true);
   pans_->setWordWrap(true);
   food_->setAccessibleName(tr("Food, or class of foods that dry alike"));
   start_->setAccessibleName(tr("g when it was put out"));
@@ -99,18 +101,18 @@ void PanPane::build() {
          "Leftovers are put right by it. Without a second weight it still stands: Today reminds of it."));
   why->setWordWrap(true);
   why->setProperty("soft", true);
-  auto* weights = new QHBoxLayout;
+  auto* weights = new WrappingRow;
   for (auto& [word, field] : {std::pair{tr("put out"), start_}, std::pair{tr("came back"), end_}}) {
-    weights->addWidget(label(word));
-    weights->addWidget(field);
-    weights->addWidget(label(tr("g")));
-    weights->addSpacing(10);
+    auto* weight = new QWidget;
+    auto* parts = new QHBoxLayout(weight);
+    parts->setContentsMargins(0, 0, 10, 0);
+    for (QWidget* part : std::initializer_list<QWidget*>{label(word), field, label(tr("g"))})
+      parts->addWidget(part);
+    weights->addWidget(weight);
   }
-  weights->addStretch(1);
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(keep_, 2);
-  buttons->addWidget(takeOut_, 1);
-  buttons->addWidget(back_, 1);
+  keep_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  auto* buttons = new WrappingRow;
+  for (QPushButton* button : {keep_, takeOut_, back_}) buttons->addWidget(button);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(18, 12, 18, 14);
   layout->setSpacing(8);

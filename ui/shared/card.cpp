@@ -19,6 +19,8 @@ QVBoxLayout* layOutCard(QFrame& card, const QString& heading) {
   QFont bold = label->font();
   bold.setBold(true);
   label->setFont(bold);
+  label->setWordWrap(true);
+  label->setMinimumHeight(QFontMetrics(bold).height());
   layout->addWidget(label);
   return layout;
 }

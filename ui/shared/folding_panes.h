@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QList>
+#include <QSplitter>
+
+namespace tarebowl::ui {
+
+/// Panes beside each other, and one below the other where they are wider than the room there is: nobody has
+/// to scroll sideways at a large scale.
+class FoldingPanes : public QSplitter {
+  Q_OBJECT
+ public:
+  explicit FoldingPanes(QWidget* parent = nullptr);
+
+  [[nodiscard]] bool isFolded() const { return orientation() == Qt::Vertical; }
+  /// As wide as the widest of the panes: they may always be folded.
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ protected:
+  bool event(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  [[nodiscard]] QList<QWidget*> shown() const;
+  [[nodiscard]] int widthBeside() const;
+  void fit();
+
+  QList<int> beside_{};  ///< the widths before they were folded
+};
+
+}  // namespace tarebowl::ui
