@@ -6927,66 +6927,6 @@ g/kg TS</translation>
         <translation>Von</translation>
     </message>
     <message>
-        <source>Calcium against its targets</source>
-        <translation>Calcium gegen seine Zielwerte</translation>
-    </message>
-    <message>
-        <source>As eaten</source>
-        <translation>Wie gefressen</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Zielwert</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>Offered</source>
-        <translation>Angeboten</translation>
-    </message>
-    <message>
-        <source>Eaten</source>
-        <translation>Gefressen</translation>
-    </message>
-    <message>
-        <source>With the dose</source>
-        <translation>Mit der Gabe</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>Foods and the sign</source>
-        <translation>Futtermittel und das Zeichen</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Futtermittel</translation>
-    </message>
-    <message>
-        <source>Sign, with it</source>
-        <translation>Zeichen, mit ihm</translation>
-    </message>
-    <message>
-        <source>without</source>
-        <translation>ohne</translation>
-    </message>
-    <message>
-        <source>Fisher</source>
-        <translation>Fisher</translation>
-    </message>
-    <message>
-        <source>corrected</source>
-        <translation>korrigiert</translation>
-    </message>
-    <message>
-        <source>Risk ratio (95 %)</source>
-        <translation>Risikoverhältnis (95 %)</translation>
-    </message>
-    <message>
         <source>Review for the file…</source>
         <translation>Prüfung für die Akte…</translation>
     </message>
@@ -7047,52 +6987,12 @@ g/kg TS</translation>
         <translation>%1 Tage</translation>
     </message>
     <message>
-        <source>Supplement</source>
-        <translation>Ergänzungsmittel</translation>
-    </message>
-    <message>
-        <source>Share of a dust that reaches the mouth</source>
-        <translation>Anteil eines Pulvers, der ins Maul gelangt</translation>
-    </message>
-    <message>
-        <source> %</source>
-        <translation> %</translation>
-    </message>
-    <message>
-        <source>Least addition of</source>
-        <translation>Kleinste Zugabe von</translation>
-    </message>
-    <message>
-        <source>of which reaches the mouth</source>
-        <translation>wovon ins Maul gelangen</translation>
-    </message>
-    <message>
-        <source>Hours before the sign</source>
-        <translation>Stunden vor dem Zeichen</translation>
-    </message>
-    <message>
-        <source> h before</source>
-        <translation> h davor</translation>
-    </message>
-    <message>
-        <source>Bowls given in the</source>
-        <translation>Schalen, gegeben in den</translation>
-    </message>
-    <message>
-        <source>no supplement</source>
-        <translation>kein Ergänzungsmittel</translation>
-    </message>
-    <message>
         <source>Nobody is shown</source>
         <translation>Niemand ist gezeigt</translation>
     </message>
     <message>
         <source>No collection is open</source>
         <translation>Kein Bestand ist geöffnet.</translation>
-    </message>
-    <message>
-        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
-        <translation>Links ein Zeichen (▲) wählen: was davor gefressen wurde, wird mit Tagen ohne es verglichen.</translation>
     </message>
     <message>
         <source>Look-back for the file…</source>
@@ -7117,6 +7017,120 @@ g/kg TS</translation>
     <message>
         <source>“%1” cannot be named beside the collection: put it into %2, under a name without : and \, and choose it there.</source>
         <translation>„%1“ lässt sich neben dem Bestand nicht nennen: unter einem Namen ohne : und \ in %2 legen und dort wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::CalciumReview</name>
+    <message>
+        <source>Calcium against its targets</source>
+        <translation>Calcium gegen seine Zielwerte</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation>Wie gefressen</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Zielwert</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Offered</source>
+        <translation>Angeboten</translation>
+    </message>
+    <message>
+        <source>Eaten</source>
+        <translation>Gefressen</translation>
+    </message>
+    <message>
+        <source>With the dose</source>
+        <translation>Mit der Gabe</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Supplement</source>
+        <translation>Ergänzungsmittel</translation>
+    </message>
+    <message>
+        <source>Share of a dust that reaches the mouth</source>
+        <translation>Anteil eines Pulvers, der ins Maul gelangt</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Least addition of</source>
+        <translation>Kleinste Zugabe von</translation>
+    </message>
+    <message>
+        <source>of which reaches the mouth</source>
+        <translation>wovon ins Maul gelangen</translation>
+    </message>
+    <message>
+        <source>no supplement</source>
+        <translation>kein Ergänzungsmittel</translation>
+    </message>
+    <message>
+        <source>Calcium review</source>
+        <translation>Calciumprüfung</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::LookBackPane</name>
+    <message>
+        <source>Foods and the sign</source>
+        <translation>Futtermittel und das Zeichen</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Futtermittel</translation>
+    </message>
+    <message>
+        <source>Sign, with it</source>
+        <translation>Zeichen, mit ihm</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <translation>ohne</translation>
+    </message>
+    <message>
+        <source>Fisher</source>
+        <translation>Fisher</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>korrigiert</translation>
+    </message>
+    <message>
+        <source>Risk ratio (95 %)</source>
+        <translation>Risikoverhältnis (95 %)</translation>
+    </message>
+    <message>
+        <source>Hours before the sign</source>
+        <translation>Stunden vor dem Zeichen</translation>
+    </message>
+    <message>
+        <source> h before</source>
+        <translation> h davor</translation>
+    </message>
+    <message>
+        <source>Bowls given in the</source>
+        <translation>Schalen, gegeben in den</translation>
+    </message>
+    <message>
+        <source>Look-back</source>
+        <translation>Rückblick</translation>
+    </message>
+    <message>
+        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
+        <translation>Links ein Zeichen (▲) wählen: was davor gefressen wurde, wird mit Tagen ohne es verglichen.</translation>
     </message>
 </context>
 <context>

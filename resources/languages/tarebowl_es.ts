@@ -6927,66 +6927,6 @@ g/kg MS</translation>
         <translation>De</translation>
     </message>
     <message>
-        <source>Calcium against its targets</source>
-        <translation>Calcio frente a sus objetivos</translation>
-    </message>
-    <message>
-        <source>As eaten</source>
-        <translation>Como se comió</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Objetivo</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zona</translation>
-    </message>
-    <message>
-        <source>Offered</source>
-        <translation>Ofrecido</translation>
-    </message>
-    <message>
-        <source>Eaten</source>
-        <translation>Comido</translation>
-    </message>
-    <message>
-        <source>With the dose</source>
-        <translation>Con la dosis</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unidad</translation>
-    </message>
-    <message>
-        <source>Foods and the sign</source>
-        <translation>Alimentos y el signo</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Alimento</translation>
-    </message>
-    <message>
-        <source>Sign, with it</source>
-        <translation>Signo, con él</translation>
-    </message>
-    <message>
-        <source>without</source>
-        <translation>sin</translation>
-    </message>
-    <message>
-        <source>Fisher</source>
-        <translation>Fisher</translation>
-    </message>
-    <message>
-        <source>corrected</source>
-        <translation>corregido</translation>
-    </message>
-    <message>
-        <source>Risk ratio (95 %)</source>
-        <translation>Razón de riesgos (95 %)</translation>
-    </message>
-    <message>
         <source>Review for the file…</source>
         <translation>Revisión para el expediente…</translation>
     </message>
@@ -7047,52 +6987,12 @@ g/kg MS</translation>
         <translation>%1 días</translation>
     </message>
     <message>
-        <source>Supplement</source>
-        <translation>Suplemento</translation>
-    </message>
-    <message>
-        <source>Share of a dust that reaches the mouth</source>
-        <translation>Parte de un polvo que llega a la boca</translation>
-    </message>
-    <message>
-        <source> %</source>
-        <translation> %</translation>
-    </message>
-    <message>
-        <source>Least addition of</source>
-        <translation>Menor adición de</translation>
-    </message>
-    <message>
-        <source>of which reaches the mouth</source>
-        <translation>de lo que llega a la boca</translation>
-    </message>
-    <message>
-        <source>Hours before the sign</source>
-        <translation>Horas antes del signo</translation>
-    </message>
-    <message>
-        <source> h before</source>
-        <translation> h antes</translation>
-    </message>
-    <message>
-        <source>Bowls given in the</source>
-        <translation>Cuencos dados en las</translation>
-    </message>
-    <message>
-        <source>no supplement</source>
-        <translation>ningún suplemento</translation>
-    </message>
-    <message>
         <source>Nobody is shown</source>
         <translation>No se muestra a nadie</translation>
     </message>
     <message>
         <source>No collection is open</source>
         <translation>No hay ninguna colección abierta.</translation>
-    </message>
-    <message>
-        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
-        <translation>Elija un signo (▲) a la izquierda: lo que se comió antes se compara con días sin él.</translation>
     </message>
     <message>
         <source>Look-back for the file…</source>
@@ -7117,6 +7017,120 @@ g/kg MS</translation>
     <message>
         <source>“%1” cannot be named beside the collection: put it into %2, under a name without : and \, and choose it there.</source>
         <translation>«%1» no se puede nombrar junto a la colección: póngalo en %2, con un nombre sin : ni \, y elíjalo allí.</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::CalciumReview</name>
+    <message>
+        <source>Calcium against its targets</source>
+        <translation>Calcio frente a sus objetivos</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation>Como se comió</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Offered</source>
+        <translation>Ofrecido</translation>
+    </message>
+    <message>
+        <source>Eaten</source>
+        <translation>Comido</translation>
+    </message>
+    <message>
+        <source>With the dose</source>
+        <translation>Con la dosis</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Supplement</source>
+        <translation>Suplemento</translation>
+    </message>
+    <message>
+        <source>Share of a dust that reaches the mouth</source>
+        <translation>Parte de un polvo que llega a la boca</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Least addition of</source>
+        <translation>Menor adición de</translation>
+    </message>
+    <message>
+        <source>of which reaches the mouth</source>
+        <translation>de lo que llega a la boca</translation>
+    </message>
+    <message>
+        <source>no supplement</source>
+        <translation>ningún suplemento</translation>
+    </message>
+    <message>
+        <source>Calcium review</source>
+        <translation>Revisión del calcio</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::LookBackPane</name>
+    <message>
+        <source>Foods and the sign</source>
+        <translation>Alimentos y el signo</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Alimento</translation>
+    </message>
+    <message>
+        <source>Sign, with it</source>
+        <translation>Signo, con él</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <translation>sin</translation>
+    </message>
+    <message>
+        <source>Fisher</source>
+        <translation>Fisher</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregido</translation>
+    </message>
+    <message>
+        <source>Risk ratio (95 %)</source>
+        <translation>Razón de riesgos (95 %)</translation>
+    </message>
+    <message>
+        <source>Hours before the sign</source>
+        <translation>Horas antes del signo</translation>
+    </message>
+    <message>
+        <source> h before</source>
+        <translation> h antes</translation>
+    </message>
+    <message>
+        <source>Bowls given in the</source>
+        <translation>Cuencos dados en las</translation>
+    </message>
+    <message>
+        <source>Look-back</source>
+        <translation>Retrospectiva</translation>
+    </message>
+    <message>
+        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
+        <translation>Elija un signo (▲) a la izquierda: lo que se comió antes se compara con días sin él.</translation>
     </message>
 </context>
 <context>

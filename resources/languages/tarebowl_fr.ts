@@ -6927,66 +6927,6 @@ g/kg MS</translation>
         <translation>De</translation>
     </message>
     <message>
-        <source>Calcium against its targets</source>
-        <translation>Calcium face à ses cibles</translation>
-    </message>
-    <message>
-        <source>As eaten</source>
-        <translation>Tel que mangé</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Cible</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>Offered</source>
-        <translation>Offert</translation>
-    </message>
-    <message>
-        <source>Eaten</source>
-        <translation>Mangé</translation>
-    </message>
-    <message>
-        <source>With the dose</source>
-        <translation>Avec la dose</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unité</translation>
-    </message>
-    <message>
-        <source>Foods and the sign</source>
-        <translation>Aliments et signe</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Aliment</translation>
-    </message>
-    <message>
-        <source>Sign, with it</source>
-        <translation>Signe, avec</translation>
-    </message>
-    <message>
-        <source>without</source>
-        <translation>sans</translation>
-    </message>
-    <message>
-        <source>Fisher</source>
-        <translation>Fisher</translation>
-    </message>
-    <message>
-        <source>corrected</source>
-        <translation>corrigé</translation>
-    </message>
-    <message>
-        <source>Risk ratio (95 %)</source>
-        <translation>Rapport de risques (95 %)</translation>
-    </message>
-    <message>
         <source>Review for the file…</source>
         <translation>Examen pour le dossier…</translation>
     </message>
@@ -7047,52 +6987,12 @@ g/kg MS</translation>
         <translation>%1 jours</translation>
     </message>
     <message>
-        <source>Supplement</source>
-        <translation>Complément</translation>
-    </message>
-    <message>
-        <source>Share of a dust that reaches the mouth</source>
-        <translation>Part d’une poudre qui atteint la bouche</translation>
-    </message>
-    <message>
-        <source> %</source>
-        <translation> %</translation>
-    </message>
-    <message>
-        <source>Least addition of</source>
-        <translation>Moindre ajout de</translation>
-    </message>
-    <message>
-        <source>of which reaches the mouth</source>
-        <translation>dont atteint la bouche</translation>
-    </message>
-    <message>
-        <source>Hours before the sign</source>
-        <translation>Heures avant le signe</translation>
-    </message>
-    <message>
-        <source> h before</source>
-        <translation> h avant</translation>
-    </message>
-    <message>
-        <source>Bowls given in the</source>
-        <translation>Gamelles données dans les</translation>
-    </message>
-    <message>
-        <source>no supplement</source>
-        <translation>aucun complément</translation>
-    </message>
-    <message>
         <source>Nobody is shown</source>
         <translation>Personne n’est affiché</translation>
     </message>
     <message>
         <source>No collection is open</source>
         <translation>Aucune collection n’est ouverte.</translation>
-    </message>
-    <message>
-        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
-        <translation>Choisissez un signe (▲) à gauche&#xa0;: ce qui a été mangé avant est comparé aux jours sans lui.</translation>
     </message>
     <message>
         <source>Look-back for the file…</source>
@@ -7117,6 +7017,120 @@ g/kg MS</translation>
     <message>
         <source>“%1” cannot be named beside the collection: put it into %2, under a name without : and \, and choose it there.</source>
         <translation>«&#xa0;%1&#xa0;» ne peut être nommé à côté de la collection&#xa0;: placez-le dans %2, sous un nom sans&#xa0;: ni \, et choisissez-le là.</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::CalciumReview</name>
+    <message>
+        <source>Calcium against its targets</source>
+        <translation>Calcium face à ses cibles</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation>Tel que mangé</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Offered</source>
+        <translation>Offert</translation>
+    </message>
+    <message>
+        <source>Eaten</source>
+        <translation>Mangé</translation>
+    </message>
+    <message>
+        <source>With the dose</source>
+        <translation>Avec la dose</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>Supplement</source>
+        <translation>Complément</translation>
+    </message>
+    <message>
+        <source>Share of a dust that reaches the mouth</source>
+        <translation>Part d’une poudre qui atteint la bouche</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Least addition of</source>
+        <translation>Moindre ajout de</translation>
+    </message>
+    <message>
+        <source>of which reaches the mouth</source>
+        <translation>dont atteint la bouche</translation>
+    </message>
+    <message>
+        <source>no supplement</source>
+        <translation>aucun complément</translation>
+    </message>
+    <message>
+        <source>Calcium review</source>
+        <translation>Examen du calcium</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::LookBackPane</name>
+    <message>
+        <source>Foods and the sign</source>
+        <translation>Aliments et signe</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Aliment</translation>
+    </message>
+    <message>
+        <source>Sign, with it</source>
+        <translation>Signe, avec</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <translation>sans</translation>
+    </message>
+    <message>
+        <source>Fisher</source>
+        <translation>Fisher</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corrigé</translation>
+    </message>
+    <message>
+        <source>Risk ratio (95 %)</source>
+        <translation>Rapport de risques (95 %)</translation>
+    </message>
+    <message>
+        <source>Hours before the sign</source>
+        <translation>Heures avant le signe</translation>
+    </message>
+    <message>
+        <source> h before</source>
+        <translation> h avant</translation>
+    </message>
+    <message>
+        <source>Bowls given in the</source>
+        <translation>Gamelles données dans les</translation>
+    </message>
+    <message>
+        <source>Look-back</source>
+        <translation>Rétrospective</translation>
+    </message>
+    <message>
+        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
+        <translation>Choisissez un signe (▲) à gauche&#xa0;: ce qui a été mangé avant est comparé aux jours sans lui.</translation>
     </message>
 </context>
 <context>

@@ -5,15 +5,16 @@
 #include "core/health/attachment_path.h"
 #include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
+#include "ui/health/calcium_review.h"
 #include "ui/health/health_page_file.h"
 #include "ui/health/health_text.h"
 #include "ui/health/health_timeline.h"
+#include "ui/health/look_back_pane.h"
 #include "ui/health/observation_form.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/card.h"
 #include "ui/shared/days.h"
 #include "ui/shared/folding_panes.h"
-#include "ui/shared/number_field.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/room_actions.h"
@@ -22,11 +23,8 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QScrollArea>
-#include <QSpinBox>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -39,27 +37,11 @@ namespace {
 
 constexpr int kLookBackTab = 1;
 
-/// The field inside a spin box is a control of its own to a screen reader.
-void nameSpin(QAbstractSpinBox& spin, const QString& name) {
-  spin.setAccessibleName(name);
-  spin.findChild<QLineEdit*>()->setAccessibleName(name);
-}
-
 QLabel* makeWords() {
   auto* words = new QLabel;
   words->setWordWrap(true);
   words->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return words;
-}
-
-QWidget* scrolled(QWidget* content, const QString& name) {
-  auto* area = new QScrollArea;
-  area->setAccessibleName(name);
-  area->setWidget(content);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  return area;
 }
 
 }  // namespace
@@ -74,43 +56,27 @@ HealthRoom::HealthRoom(OpenCollection& collection, Dialogs dialogs, HealthDesk::
       seen_(new PlainTable(tr("What was seen"))),
       seenRows_(new RowsModel({tr("Kind"), tr("Day"), tr("What"), tr("Of")}, {}, this)),
       timeline_(new HealthTimeline),
-      zones_(new PlainTable(tr("Calcium against its targets"))),
-      zoneRows_(new RowsModel({tr("As eaten"), tr("Target"), tr("Zone"), tr("Offered"), tr("Eaten"),
-                               tr("With the dose"), tr("Unit")},
-                              {2, 3, 4, 5}, this)),
-      links_(new PlainTable(tr("Foods and the sign"))),
-      linkRows_(new RowsModel({tr("Food"), tr("Sign, with it"), tr("without"), tr("Fisher"), tr("corrected"),
-                               tr("Risk ratio (95 %)")},
-                              {1, 2, 3, 4, 5}, this)),
+      review_(new CalciumReview(*desk_)),
+      lookBack_(new LookBackPane(*desk_)),
       tabs_(new QTabWidget),
       days_(new QComboBox),
-      supplement_(new QComboBox),
-      retained_(new NumberField),
-      hours_(new QSpinBox),
       page_(new QPushButton(tr("Review for the file…"))),
       heading_(new QLabel),
       invented_(new QLabel(tr("Invented sample"))),
       upTo_(makeWords()),
-      review_(makeWords()),
-      lookBack_(makeWords()),
       banner_(makeBanner()) {
   seen_->setModel(seenRows_);
   seen_->setWideColumn(2);
-  zones_->setModel(zoneRows_);
-  zones_->setWideColumn(1);
-  links_->setModel(linkRows_);
-  links_->setWideColumn(0);
   build();
   explainParts();
   wire();
   showPatients();
   showView();
-  showLookBack();
 }
 
 void HealthRoom::build() {
-  tabs_->addTab(makeReview(), tr("Calcium review"));
-  tabs_->addTab(makeLookBack(), tr("Look-back"));
+  tabs_->addTab(review_, tr("Calcium review"));
+  tabs_->addTab(lookBack_, tr("Look-back"));
   tabs_->setDocumentMode(true);
   tabs_->setAccessibleName(tr("Review or look-back"));
   tabs_->tabBar()->setAccessibleName(tr("Review or look-back"));
@@ -201,53 +167,10 @@ QWidget* HealthRoom::makeHead() {
   return head;
 }
 
-QWidget* HealthRoom::makeReview() {
-  auto* content = new QWidget;
-  supplement_->setAccessibleName(tr("Supplement"));
-  nameSpin(*retained_, tr("Share of a dust that reaches the mouth"));
-  retained_->setRange(1.0, 100.0);
-  retained_->setDecimals(0);
-  retained_->setSuffix(tr(" %"));
-  retained_->setValue(100.0);
-  auto* asks = new QHBoxLayout;
-  asks->addWidget(new QLabel(tr("Least addition of")));
-  asks->addWidget(supplement_);
-  asks->addWidget(new QLabel(tr("of which reaches the mouth")));
-  asks->addWidget(retained_);
-  asks->addStretch(1);
-  auto* layout = new QVBoxLayout(content);
-  layout->setContentsMargins(0, 8, 0, 0);
-  layout->addLayout(asks);
-  layout->addWidget(review_);
-  layout->addWidget(zones_, 1);
-  zones_->setMinimumHeight(200);
-  return scrolled(content, tr("Calcium review"));
-}
-
-QWidget* HealthRoom::makeLookBack() {
-  auto* content = new QWidget;
-  nameSpin(*hours_, tr("Hours before the sign"));
-  hours_->setRange(health::kShortestWindow, health::kLongestWindow);
-  hours_->setSingleStep(6);
-  hours_->setValue(health::LookBackRule().hours);
-  hours_->setSuffix(tr(" h before"));
-  auto* asks = new QHBoxLayout;
-  asks->addWidget(new QLabel(tr("Bowls given in the")));
-  asks->addWidget(hours_);
-  asks->addStretch(1);
-  auto* layout = new QVBoxLayout(content);
-  layout->setContentsMargins(0, 8, 0, 0);
-  layout->addLayout(asks);
-  layout->addWidget(lookBack_);
-  layout->addWidget(links_, 1);
-  links_->setMinimumHeight(200);
-  return scrolled(content, tr("Look-back"));
-}
-
 void HealthRoom::wire() {
   connect(desk_, &HealthDesk::patientsChanged, this, &HealthRoom::showPatients);
   connect(desk_, &HealthDesk::viewChanged, this, &HealthRoom::showView);
-  connect(desk_, &HealthDesk::lookBackChanged, this, &HealthRoom::showLookBack);
+  connect(desk_, &HealthDesk::lookBackChanged, this, &HealthRoom::showPageButton);
   connect(desk_, &HealthDesk::questioned, form_, &ObservationForm::question);
   connect(desk_, &HealthDesk::kept, form_, &ObservationForm::clear);
   connect(desk_, &HealthDesk::kept, banner_, &QLabel::hide);
@@ -259,11 +182,6 @@ void HealthRoom::wire() {
   connect(seen_, &QAbstractItemView::clicked, this,
           [this](const QModelIndex& index) { lookBackFromRow(index.row()); });
   connect(days_, &QComboBox::activated, this, [this] { desk_->setDays(days_->currentData().toInt()); });
-  connect(supplement_, &QComboBox::activated, this, &HealthRoom::askAgain);
-  connect(retained_, &QDoubleSpinBox::valueChanged, this, &HealthRoom::askAgain);
-  connect(hours_, &QSpinBox::valueChanged, this, [this](int hours) {
-    if (const auto& page = desk_->lookBack()) desk_->lookBackFrom(page->kind, page->lookBack.sign.day, hours);
-  });
   connect(page_, &QPushButton::clicked, this, &HealthRoom::writePage);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::refused, this,
@@ -280,10 +198,6 @@ void HealthRoom::showPatients() {
   patients_->clear();
   for (const HealthPatient& patient : desk_->patients()) patients_->addItem(patient.name);
   if (desk_->shown()) patients_->setCurrentRow(*desk_->shown());
-  supplement_->clear();
-  supplement_->addItem(tr("no supplement"), QString());
-  for (const auto& [code, name] : desk_->supplements())
-    supplement_->addItem(name, QString::fromStdString(code));
   form_->setToday(desk_->today());
 }
 
@@ -300,9 +214,7 @@ void HealthRoom::showView() {
   heading_->setText(view                 ? QString::fromStdString(view->period.name)
                     : collection_.file() ? tr("Nobody is shown")
                                          : tr("No collection is open"));
-  review_->setText(view ? reviewText(*view) : QString());
   seenRows_->show(view ? observationRows(*view) : std::vector<RowsModel::Row>());
-  zoneRows_->show(view ? zoneRows(*view) : std::vector<RowsModel::Row>());
   if (view) timeline_->show(*view);
   showPageButton();
   if (desk_->shown() && patients_->currentRow() != *desk_->shown()) {
@@ -312,20 +224,19 @@ void HealthRoom::showView() {
   emit stateChanged();
 }
 
-void HealthRoom::showLookBack() {
-  const auto& page = desk_->lookBack();
-  lookBack_->setText(
-      page ? lookBackText(*page)
-           : tr("Choose a sign (▲) at the left: what was eaten before it is compared with days without it."));
-  linkRows_->show(page ? linkRows(*page) : std::vector<RowsModel::Row>());
-  showPageButton();
-}
-
 /// The page is of the tab in sight.
 void HealthRoom::showPageButton() {
   const bool isLookBack = tabs_->currentIndex() == kLookBackTab;
   page_->setText(isLookBack ? tr("Look-back for the file…") : tr("Review for the file…"));
   page_->setEnabled(isLookBack ? desk_->lookBack().has_value() : desk_->view().has_value());
+}
+
+PlainTable& HealthRoom::zones() const {
+  return review_->zones();
+}
+
+PlainTable& HealthRoom::links() const {
+  return lookBack_->links();
 }
 
 void HealthRoom::writeDown() {
@@ -351,11 +262,7 @@ void HealthRoom::lookBackFromRow(int row) {
   const std::size_t place = seen.size() - 1 - static_cast<std::size_t>(row);
   if (place >= seen.size()) return;
   const health::Observation& record = seen[place].record;
-  if (health::isSign(record)) desk_->lookBackFrom(record.kind, record.on, hours_->value());
-}
-
-void HealthRoom::askAgain() {
-  desk_->ask({supplement_->currentData().toString().toStdString(), retained_->value() / 100.0, 1.0});
+  if (health::isSign(record)) desk_->lookBackFrom(record.kind, record.on, lookBack_->hours());
 }
 
 void HealthRoom::keep(bool confirmed) {

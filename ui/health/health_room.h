@@ -10,16 +10,16 @@
 #include <string>
 
 class QComboBox;
-class QDoubleSpinBox;
 class QLabel;
 class QListWidget;
 class QPushButton;
-class QSpinBox;
 class QTabWidget;
 
 namespace tarebowl::ui {
 
+class CalciumReview;
 class HealthTimeline;
+class LookBackPane;
 class ObservationForm;
 class PlainTable;
 
@@ -38,8 +38,8 @@ class HealthRoom : public Room {
   [[nodiscard]] HealthTimeline& timeline() const { return *timeline_; }
   [[nodiscard]] ObservationForm& form() const { return *form_; }
   [[nodiscard]] PlainTable& observations() const { return *seen_; }
-  [[nodiscard]] PlainTable& zones() const { return *zones_; }
-  [[nodiscard]] PlainTable& links() const { return *links_; }
+  [[nodiscard]] PlainTable& zones() const;
+  [[nodiscard]] PlainTable& links() const;
   /// The form of what was seen, ready to be typed into.
   void writeDown();
 
@@ -50,16 +50,12 @@ class HealthRoom : public Room {
  private:
   void build();
   [[nodiscard]] QWidget* makeLeft();
-  [[nodiscard]] QWidget* makeReview();
-  [[nodiscard]] QWidget* makeLookBack();
   [[nodiscard]] QWidget* makeHead();
   void explainParts();
   void wire();
   void showPatients();
   void showView();
-  void showLookBack();
   void lookBackFromRow(int row);
-  void askAgain();
   void chooseFile();
   void keep(bool confirmed);
   void writePage();
@@ -74,21 +70,14 @@ class HealthRoom : public Room {
   PlainTable* seen_;
   RowsModel* seenRows_;
   HealthTimeline* timeline_;
-  PlainTable* zones_;
-  RowsModel* zoneRows_;
-  PlainTable* links_;
-  RowsModel* linkRows_;
+  CalciumReview* review_;
+  LookBackPane* lookBack_;
   QTabWidget* tabs_;  ///< the review, the look-back
   QComboBox* days_;
-  QComboBox* supplement_;
-  QDoubleSpinBox* retained_;
-  QSpinBox* hours_;
   QPushButton* page_;
   QLabel* heading_;
   QLabel* invented_;
   QLabel* upTo_;
-  QLabel* review_;
-  QLabel* lookBack_;
   QLabel* banner_;
 };
 
