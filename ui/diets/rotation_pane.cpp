@@ -74,7 +74,9 @@ void RotationPane::build() {
   auto* head = new QHBoxLayout;
   buildHead(*head);
   auto* card = new QFrame;
+  constexpr int kCalendarHeight = 240;
   card->setProperty("card", true);
+  card->setMinimumHeight(kCalendarHeight);
   auto* inCard = new QVBoxLayout(card);
   inCard->setContentsMargins(7, 5, 7, 7);
   inCard->addWidget(calendar_);

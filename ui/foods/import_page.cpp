@@ -8,6 +8,7 @@
 #include "ui/foods/mapping_delegate.h"
 #include "ui/shared/banner.h"
 #include "ui/shared/elided_label.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/table_copy.h"
 
@@ -16,7 +17,6 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -58,10 +58,11 @@ ImportPage::ImportPage(ImportDesk& desk, Dialogs& dialogs, QWidget* parent)
 }
 
 void ImportPage::build() {
-  auto* halves = new QSplitter(Qt::Horizontal);
-  halves->setChildrenCollapsible(false);
+  constexpr int kMappingWidth = 430;  // its columns are read whole
+  auto* halves = new FoldingPanes;
   halves->setHandleWidth(10);
   halves->addWidget(cardWith(makeMapping()));
+  halves->widget(0)->setMinimumWidth(kMappingWidth);
   halves->addWidget(cardWith(preview_));
   halves->setStretchFactor(0, 1);
   halves->setStretchFactor(1, 1);

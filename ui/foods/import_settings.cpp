@@ -85,6 +85,7 @@ void ImportSettings::build() {
   QWidget* source = together({labelFor(tr("Source"), source_), source_});
   source->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   QWidget* per = together({labelFor(tr("Values per"), per_), per_, labelFor(tr("g"), basis_), basis_});
+  per->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
   for (QWidget* part : std::initializer_list<QWidget*>{source, layout_, per, zero_}) first->addWidget(part);
   for (QWidget* part : {together({labelFor(tr("Numbers as"), mark_), mark_}),
                         together({labelFor(tr("Header on line"), header_), header_, units_}),

@@ -73,6 +73,7 @@ void LeftoverPane::build() {
   auto* howLost = new QLabel(tr("type what is left + what was lost, such as 3 + 4"));
   howLost->setProperty("soft", true);
   howLost->setWordWrap(true);
+  howLost->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   losses->addWidget(howLost);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 12, 16, 12);
