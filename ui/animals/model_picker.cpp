@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/animals/model_picker.h"
 
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/format.h"
 #include "ui/shared/plain_table.h"
 
@@ -48,8 +49,9 @@ ModelPicker::ModelPicker(std::vector<animal::TargetProfile> starters, animal::Pr
 
 void ModelPicker::build() {
   list_->setAccessibleName(tr("Published profiles of model species"));
+  constexpr int kMostHeight = 420;  // it scrolls by itself
   list_->setMinimumWidth(290);
-  list_->setMaximumWidth(360);
+  list_->setMaximumHeight(kMostHeight);
   list_->setWordWrap(true);
   for (const animal::TargetProfile& starter : starters_) {
     auto* item = new QListWidgetItem(nameOf(starter), list_);
@@ -74,16 +76,22 @@ void ModelPicker::build() {
   choice->addWidget(new QLabel(tr("Stands in:")));
   choice->addWidget(standsIn_, 1);
   choice->addWidget(basis_);
-  auto* right = new QVBoxLayout;
+  auto* comparison = new QWidget;
+  auto* right = new QVBoxLayout(comparison);
+  right->setContentsMargins(0, 0, 0, 0);
   right->setSpacing(6);
   right->addLayout(choice);
   right->addWidget(table_, 1);
   right->addWidget(told_);
-  auto* layout = new QHBoxLayout(this);
+  auto* panes = new FoldingPanes;
+  panes->setHandleWidth(10);
+  panes->addWidget(list_);
+  panes->addWidget(comparison);
+  panes->setStretchFactor(0, 0);
+  panes->setStretchFactor(1, 1);
+  auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(10);
-  layout->addWidget(list_);
-  layout->addLayout(right, 1);
+  layout->addWidget(panes);
 }
 
 std::vector<const animal::TargetProfile*> ModelPicker::ticked() const {

@@ -8,6 +8,7 @@
 #include "ui/animals/species_pane.h"
 #include "ui/animals/targets_ladder.h"
 #include "ui/shared/card.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/format.h"
 #include "ui/shared/number_reading.h"
 
@@ -25,7 +26,6 @@ namespace tarebowl::ui {
 namespace {
 
 constexpr double kGramsAKilogram = 1000.0;
-constexpr int kMostPickerHeight = 420;
 
 std::string trimmed(const QLineEdit& field) {
   return field.text().trimmed().toStdString();
@@ -42,6 +42,20 @@ std::vector<std::string> codesOf(const std::vector<Stored>& things) {
   std::vector<std::string> codes;
   for (const Stored& thing : things) codes.push_back(thing.record.code);
   return codes;
+}
+
+/// Two columns of fields, one below the other where there is little room.
+QWidget* bothOf(QFormLayout& left, QFormLayout& right) {
+  auto* both = new FoldingPanes;
+  both->setHandleWidth(20);
+  for (QFormLayout* form : {&left, &right}) {
+    form->setContentsMargins(0, 0, 0, 0);
+    auto* column = new QWidget;
+    column->setLayout(form);
+    both->addWidget(column);
+    both->setStretchFactor(both->count() - 1, 1);
+  }
+  return both;
 }
 
 }  // namespace
@@ -112,7 +126,6 @@ QLineEdit* NewSpeciesPage::addField(QFormLayout& form, const QString& name, cons
 }
 
 QWidget* NewSpeciesPage::makeSpecies() {
-  auto* both = new QWidget;
   auto* left = new QFormLayout;
   auto* right = new QFormLayout;
   name_ = addField(*left, tr("Name of the species"), tr("as the house calls it"));
@@ -122,12 +135,7 @@ QWidget* NewSpeciesPage::makeSpecies() {
   right->addRow(tr("Feeding type"), feeding_);
   taxa_ = addField(*right, tr("Belongs to"), tr("mammal, tenrec: the widest first"));
   taxa_->setToolTip(tr("Cautions, model species and energy choices go by these words"));
-  auto* layout = new QHBoxLayout(both);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(20);
-  layout->addLayout(left, 1);
-  layout->addLayout(right, 1);
-  return both;
+  return bothOf(*left, *right);
 }
 
 QWidget* NewSpeciesPage::makeModel() {
@@ -142,7 +150,6 @@ QWidget* NewSpeciesPage::makeModel() {
                     "the vet decide."));
   told->setProperty("soft", true);
   told->setWordWrap(true);
-  picker_->setMaximumHeight(kMostPickerHeight);  // it scrolls by itself, under its header
   layout->addWidget(picker_);
   layout->addWidget(why_);
   layout->addWidget(told);
@@ -155,7 +162,6 @@ QWidget* NewSpeciesPage::makeLimits() {
 }
 
 QWidget* NewSpeciesPage::makeGroup() {
-  auto* both = new QWidget;
   auto* left = new QFormLayout;
   auto* right = new QFormLayout;
   group_ = addField(*left, tr("Name of the group"), tr("pair, trio, family …"));
@@ -179,12 +185,7 @@ QWidget* NewSpeciesPage::makeGroup() {
   }
   right->addRow(tr("Energy need"), allometry_);
   right->addRow(QString(), factor_);
-  auto* layout = new QHBoxLayout(both);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(20);
-  layout->addLayout(left, 1);
-  layout->addLayout(right, 1);
-  return both;
+  return bothOf(*left, *right);
 }
 
 QWidget* NewSpeciesPage::makeFoot() {
