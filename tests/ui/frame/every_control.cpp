@@ -3,6 +3,7 @@
 #include "tests/ui/frame/every_control.h"
 
 #include "ui/frame/explanation.h"
+#include "ui/frame/room_stage.h"
 #include "ui/shared/elided_label.h"
 
 #include <QAbstractButton>
@@ -15,6 +16,7 @@
 #include <QButtonGroup>
 #include <QLabel>
 #include <QRegularExpression>
+#include <QScrollArea>
 #include <QTableView>
 #include <QTest>
 #include <QTextDocument>
@@ -202,6 +204,16 @@ void expectReachedByKeys(QWidget& window) {
   }
 }
 
+void expectNoScrollingSideways(const QWidget& window, QSize size) {
+  for (const auto* stage : window.findChildren<RoomStage*>())
+    for (const auto* place : stage->findChildren<QScrollArea*>(Qt::FindDirectChildrenOnly)) {
+      if (!place->isVisible()) continue;
+      EXPECT_LE(place->widget()->width(), place->viewport()->width())
+          << describe(*place->widget()) << " is scrolled sideways at " << size.width() << "x"
+          << size.height();
+    }
+}
+
 void expectNothingCut(QWidget& window, QSize size) {
   window.resize(size);
   QTest::qWait(50);  // layouts, and what follows from them
@@ -216,6 +228,7 @@ void expectNothingCut(QWidget& window, QSize size) {
         << describe(*widget) << " sticks out at " << size.width() << "x" << size.height() << ": "
         << rectText(widget->geometry()) << " of " << rectText(place->rect());
   }
+  expectNoScrollingSideways(window, size);
 }
 
 }  // namespace tarebowl::ui
