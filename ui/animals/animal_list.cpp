@@ -43,6 +43,7 @@ AnimalList::AnimalList(AnimalDesk& desk, QWidget* parent)
       add_(new QPushButton(tr("Add"))),
       tree_(new QTreeView),
       count_(new QLabel) {
+  count_->setWordWrap(true);
   setObjectName(QStringLiteral("listPane"));
   setAttribute(Qt::WA_StyledBackground);
   build();

@@ -9,9 +9,10 @@
 #include "ui/animals/members_card.h"
 #include "ui/animals/readings_card.h"
 #include "ui/animals/targets_card.h"
+#include "ui/shared/folding_panes.h"
 #include "ui/shared/segmented_switch.h"
+#include "ui/shared/wrapping_row.h"
 
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -41,9 +42,8 @@ GroupPane::GroupPane(AnimalDesk& desk, ReasonBar& reason, Starters starters, QWi
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 8, 16, 10);
   layout->setSpacing(10);
-  auto* top = new QHBoxLayout;
-  top->addWidget(sheet_, 0, Qt::AlignLeft);
-  top->addStretch(1);
+  auto* top = new WrappingRow;
+  top->addWidget(sheet_);
   top->addWidget(design_);
   layout->addLayout(top);
   layout->addWidget(sheets_, 1);
@@ -67,14 +67,16 @@ void GroupPane::showPage() {
 
 QWidget* GroupPane::makeAnimals() {
   auto* page = new QWidget;
-  auto* top = new QHBoxLayout;
-  top->setSpacing(10);
-  top->addWidget(members_, 1);
-  top->addWidget(readings_, 1);
+  auto* top = new FoldingPanes;
+  top->setHandleWidth(10);
+  for (QWidget* card : std::initializer_list<QWidget*>{members_, readings_}) {
+    top->addWidget(card);
+    top->setStretchFactor(top->count() - 1, 1);
+  }
   auto* layout = new QVBoxLayout(page);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(10);
-  layout->addLayout(top, 4);
+  layout->addWidget(top, 4);
   layout->addWidget(mass_, 5);
   layout->addWidget(entry_);
   return page;

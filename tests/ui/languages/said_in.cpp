@@ -3,6 +3,7 @@
 #include "tests/ui/languages/said_in.h"
 
 #include "tests/source_dir.h"
+#include "ui/shared/elided_label.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
@@ -124,10 +125,11 @@ QString EnglishWords::in(const QString& sentence) const {
   return found == patterns_.end() ? QString() : found->source;
 }
 
-QStringList cutIn(const QWidget& window) {
+QStringList cutIn(const QWidget& window, Ellipsis ellipsis) {
   QStringList cut;
   for (const QWidget* widget : window.findChildren<QWidget*>())
-    if (widget->isVisible() && isCut(*widget))
+    if (widget->isVisible() && isCut(*widget) &&
+        (ellipsis == Ellipsis::IsCut || qobject_cast<const ElidedLabel*>(widget) == nullptr))
       cut << QStringLiteral("%1: “%2” has %3 of %4 pixels")
                  .arg(QLatin1String(widget->metaObject()->className()), widget->property("text").toString())
                  .arg(widget->width())

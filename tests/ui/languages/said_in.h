@@ -37,7 +37,10 @@ class EnglishWords {
   std::vector<Pattern> patterns_;  ///< with places
 };
 
+/// Whether words that end with an ellipsis, and are whole in a tip, count as cut.
+enum class Ellipsis { IsCut, IsFine };
+
 /// Labels and buttons in sight that have less room than their words need.
-[[nodiscard]] QStringList cutIn(const QWidget& window);
+[[nodiscard]] QStringList cutIn(const QWidget& window, Ellipsis ellipsis);
 
 }  // namespace tarebowl::ui
