@@ -73,6 +73,7 @@ QWidget* GroupPane::makeAnimals() {
     top->addWidget(card);
     top->setStretchFactor(top->count() - 1, 1);
   }
+  top->setWidths({500, 500});
   auto* layout = new QVBoxLayout(page);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(10);

@@ -122,7 +122,7 @@ QWidget* DietsRoom::buildDeskPage() {
   balancePane_->setMinimumWidth(400);
   version->setStretchFactor(0, 3);
   version->setStretchFactor(1, 2);
-  version->setSizes({600, 490});
+  version->setWidths({600, 490});
   panes->addWidget(list_);
   panes->addWidget(version);
   list_->setMinimumWidth(150);

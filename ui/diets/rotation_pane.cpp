@@ -114,7 +114,7 @@ void RotationPane::build() {
   side_->setMinimumWidth(400);
   panes->setStretchFactor(0, 3);
   panes->setStretchFactor(1, 2);
-  panes->setSizes({820, 470});
+  panes->setWidths({820, 470});
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(panes);

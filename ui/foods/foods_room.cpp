@@ -92,7 +92,7 @@ void FoodsRoom::build() {
   rightSide->setMinimumWidth(480);
   panes->setStretchFactor(0, 4);
   panes->setStretchFactor(1, 5);
-  panes->setSizes({570, 720});
+  panes->setWidths({570, 720});
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(whole_);

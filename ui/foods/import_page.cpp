@@ -66,7 +66,7 @@ void ImportPage::build() {
   halves->addWidget(cardWith(preview_));
   halves->setStretchFactor(0, 1);
   halves->setStretchFactor(1, 1);
-  halves->setSizes({600, 600});
+  halves->setWidths({600, 600});
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(16, 10, 16, 10);
   layout->setSpacing(9);

@@ -103,7 +103,7 @@ void HealthRoom::build() {
   panes->addWidget(right);
   panes->setStretchFactor(0, 1);
   panes->setStretchFactor(1, 3);
-  panes->setSizes({420, 870});
+  panes->setWidths({420, 870});
   auto* whole = new QVBoxLayout(this);
   whole->setContentsMargins(0, 0, 0, 0);
   whole->addWidget(panes);

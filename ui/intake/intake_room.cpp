@@ -45,6 +45,7 @@ namespace {
 
 constexpr int kListWidth = 216;
 constexpr int kSideWidth = 270;
+constexpr int kChartsWidth = 780;
 constexpr std::array kRanges{7, 60, 365, 0};  // days; 0: all
 
 /// name: what a screen reader says of them; what: what F1 says.
@@ -134,6 +135,7 @@ QWidget* IntakeRoom::makeOverTime() {
   below->addWidget(side_);
   below->setStretchFactor(0, 1);
   below->setStretchFactor(1, 0);
+  below->setWidths({kChartsWidth, kSideWidth});
   middle->addWidget(below, 1);
   auto* layout = new QHBoxLayout(page);
   layout->setContentsMargins(0, 0, 0, 0);

@@ -39,6 +39,7 @@ namespace {
 
 constexpr int kListWidth = 276;
 constexpr int kSideWidth = 262;
+constexpr int kSheetWidth = 720;
 
 }  // namespace
 
@@ -114,6 +115,7 @@ void KitchenRoom::build() {
   page->addWidget(right);
   page->setStretchFactor(0, 1);
   page->setStretchFactor(1, 0);
+  page->setWidths({kSheetWidth, kSideWidth});
   auto* below = new QVBoxLayout;
   below->setContentsMargins(0, 12, 0, 0);
   below->addWidget(page);

@@ -51,12 +51,23 @@ QSize FoldingPanes::minimumSizeHint() const {
   return {width, QSplitter::minimumSizeHint().height()};
 }
 
+void FoldingPanes::setWidths(const QList<int>& widths) {
+  beside_ = widths;
+  setSizes(widths);
+}
+
+QList<int> FoldingPanes::widthsAsked() const {
+  QList<int> widths;
+  for (int i = 0; i < count(); ++i) widths << widget(i)->sizeHint().width();
+  return widths;
+}
+
 void FoldingPanes::fit() {
   const bool mustFold = width() < widthBeside();
   if (mustFold != isFolded()) {
-    if (mustFold) beside_ = sizes();
+    if (mustFold && isVisible()) beside_ = sizes();  // before, they have not been laid out
     setOrientation(mustFold ? Qt::Vertical : Qt::Horizontal);
-    if (!mustFold) setSizes(beside_);
+    if (!mustFold) setSizes(beside_.isEmpty() ? widthsAsked() : beside_);
     updateGeometry();
   }
   for (QWidget* pane : shown()) pane->setMinimumHeight(mustFold ? heightBelow(*pane, width()) : 0);

@@ -14,6 +14,8 @@ class FoldingPanes : public QSplitter {
  public:
   explicit FoldingPanes(QWidget* parent = nullptr);
 
+  /// The widths that the panes begin with beside each other; in parts of what there is.
+  void setWidths(const QList<int>& widths);
   [[nodiscard]] bool isFolded() const { return orientation() == Qt::Vertical; }
   /// As wide as the widest of the panes: they may always be folded.
   [[nodiscard]] QSize minimumSizeHint() const override;
@@ -25,9 +27,10 @@ class FoldingPanes : public QSplitter {
  private:
   [[nodiscard]] QList<QWidget*> shown() const;
   [[nodiscard]] int widthBeside() const;
+  [[nodiscard]] QList<int> widthsAsked() const;
   void fit();
 
-  QList<int> beside_{};  ///< the widths before they were folded
+  QList<int> beside_{};  ///< the widths that they have beside each other, while they are folded
 };
 
 }  // namespace tarebowl::ui

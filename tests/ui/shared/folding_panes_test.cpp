@@ -23,7 +23,7 @@ class FoldingPanesTest : public ::testing::Test {
       pane->setMinimumWidth(200);
       panes.addWidget(pane);
     }
-    panes.setSizes({600, 300});
+    panes.setWidths({600, 300});
     room.setFrameShape(QFrame::NoFrame);
     room.setWidgetResizable(true);
     room.setWidget(&panes);
@@ -67,6 +67,23 @@ TEST_F(FoldingPanesTest, AreAsWideAsBeforeOnceThereIsRoomAgain) {
   EXPECT_FALSE(panes.isFolded());
   EXPECT_EQ(panes.sizes(), before);
   EXPECT_EQ(left->minimumHeight(), 0);
+}
+
+TEST(FoldingPanesBeforeTheyAreShown, KeepTheWidthsThatTheyWereGiven) {
+  QScrollArea room;
+  room.setWidgetResizable(true);
+  auto* panes = new FoldingPanes;
+  for (int i = 0; i < 2; ++i) panes->addWidget(new QWidget);
+  for (int i = 0; i < 2; ++i) panes->widget(i)->setMinimumWidth(200);
+  panes->setWidths({600, 300});
+  panes->resize(kNarrow, kHigh);
+  panes->resize(kWide, kHigh);
+  room.setWidget(panes);
+  room.resize(kWide, kHigh);
+  room.show();
+  EXPECT_TRUE(QTest::qWaitForWindowExposed(&room));
+  QTest::qWait(10);
+  EXPECT_NEAR(panes->sizes().front(), 2 * panes->sizes().back(), 10);
 }
 
 TEST_F(FoldingPanesTest, AreHighEnoughForWordsThatWrap) {
