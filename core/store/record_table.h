@@ -13,6 +13,8 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <type_traits>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -79,18 +81,39 @@ inline void run(soci::statement& statement, const std::string& query) {
 }
 
 template <class Part>
-[[nodiscard]] std::vector<Part> loadParts(Collection::Inner& inner, const std::string& table,
-                                          long long owner) {
+using PartsByOwner = std::unordered_map<long long, std::vector<Part>>;
+
+/// The parts of all owners that a query picks ("SELECT id FROM …"), in one way there and back: a way for each
+/// of them would take longer than all that is read on it.
+template <class Part, class... Values>
+[[nodiscard]] PartsByOwner<Part> loadParts(Collection::Inner& inner, const std::string& table,
+                                           const std::string& owners, const Values&... values) {
+  long long owner = 0;
   Part part = blank<Part>();
   soci::statement rows(inner.sql());
+  rows.exchange(soci::into(owner));
   Table<Part>::columns(part, [&](const char*, auto& field) { rows.exchange(soci::into(field)); });
-  rows.exchange(soci::use(owner));
-  run(rows, fmt::format("SELECT {} FROM {} WHERE owner_id = :owner ORDER BY place",
-                        fmt::join(columnsOf<Part>(), ", "), table));
+  (rows.exchange(soci::use(values)), ...);
+  run(rows, fmt::format("SELECT owner_id, {} FROM {} WHERE owner_id IN ({}) ORDER BY owner_id, place",
+                        fmt::join(columnsOf<Part>(), ", "), table, owners));
   rows.execute();
-  std::vector<Part> parts;
-  while (rows.fetch()) parts.push_back(part);
+  PartsByOwner<Part> parts;
+  while (rows.fetch()) parts[owner].push_back(part);
   return parts;
+}
+
+/// Gives each row the parts of the place-th of its lists.
+template <class T, class List>
+void assignParts(std::vector<Row<T>>& rows, std::size_t place,
+                 PartsByOwner<typename List::value_type> parts) {
+  for (Row<T>& row : rows) {
+    std::size_t at = 0;
+    Table<T>::parts(row.record, [&]<class Own>(const char*, Own& list) {
+      if constexpr (std::is_same_v<Own, List>)
+        if (at == place) assignList(list, std::move(parts[row.id]));
+      ++at;
+    });
+  }
 }
 
 template <class Part>
@@ -128,11 +151,16 @@ template <class T, class... Values>
     rows.execute();
     while (rows.fetch()) found.push_back(row);
   }
-  if constexpr (HasParts<T>)
-    for (Row<T>& one : found)
-      Table<T>::parts(one.record, [&]<class List>(const char* table, List& list) {
-        assignList(list, loadParts<typename List::value_type>(inner, table, one.id));
-      });
+  if constexpr (HasParts<T>) {
+    if (found.empty()) return found;
+    const std::string owners = fmt::format("SELECT id FROM {} {}", Table<T>::kName, condition);
+    std::size_t place = 0;
+    T kind = blank<T>();
+    Table<T>::parts(kind, [&]<class List>(const char* table, List&) {
+      assignParts<T, List>(found, place++,
+                           loadParts<typename List::value_type>(inner, table, owners, values...));
+    });
+  }
   return found;
 }
 
