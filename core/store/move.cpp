@@ -23,10 +23,10 @@ namespace fs = std::filesystem;
 
 constexpr const char* kVerb = "move collection";
 
-/// Two places of one collection.
-class Removal {
+/// A collection on its way from one place to another.
+class Relocation {
  public:
-  Removal(Connection& from, const MoveOptions& options)
+  Relocation(Connection& from, const MoveOptions& options)
       : from_(from), options_(options), tables_(tablesOf(migrations())) {}
 
   void copyInto(Collection::Inner& target) {
@@ -132,16 +132,16 @@ MoveReport moveCollection(const fs::path& source, const fs::path& target, const 
   const Collection moved = Collection::open(source, author.at, opening);
   Connection& from = moved.inner().connection;
   WriteTransaction lock(from);
-  Removal removal(from, options);
+  Relocation relocation(from, options);
   MoveReport report;
   if (const auto there = alreadyAt(target, author.at, opening)) {
-    report.tables = removal.compareWith(there->inner().connection);
+    report.tables = relocation.compareWith(there->inner().connection);
     report.wasThere = true;
   } else {
     const auto fill = [&](Collection::Inner& made) {
       WriteTransaction transaction(made.connection);
-      removal.copyInto(made);
-      report.tables = removal.compareWith(made.connection);
+      relocation.copyInto(made);
+      report.tables = relocation.compareWith(made.connection);
       record(made, {.author = author,
                     .verb = kVerb,
                     .subject = "collection",
