@@ -70,12 +70,16 @@ GRANT INSERT, UPDATE, DELETE ON faeces_collected, faeces_value TO tarebowl_nutri
 
 -- Rules for single rows ----------------------------------------------------------------------------------------------
 
-CREATE OR REPLACE FUNCTION holds_role(VARIADIC wanted TEXT[]) RETURNS BOOLEAN LANGUAGE sql STABLE AS $$
+-- Each function finds what is the server's own and what it names with its schema, and nothing that a person may have put
+-- in the way.
+CREATE OR REPLACE FUNCTION holds_role(VARIADIC wanted TEXT[]) RETURNS BOOLEAN LANGUAGE sql STABLE
+  SET search_path = pg_catalog, pg_temp AS $$
   SELECT bool_or(pg_has_role(current_user, 'tarebowl_' || role, 'USAGE')) FROM unnest(wanted) AS role
 $$;
 
 -- A keeper asks for a swap; whether a rule may be set aside for it is decided by somebody else, and then it stays.
-CREATE OR REPLACE FUNCTION refuse_deciding() RETURNS TRIGGER LANGUAGE plpgsql AS $$
+CREATE OR REPLACE FUNCTION refuse_deciding() RETURNS TRIGGER LANGUAGE plpgsql
+  SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF (CASE TG_OP WHEN 'DELETE' THEN OLD.approval ELSE NEW.approval END) IN ('approved', 'refused')
       AND NOT tarebowl.holds_role('nutritionist', 'curator') THEN
@@ -87,7 +91,8 @@ CREATE OR REPLACE TRIGGER swap_made_is_decided BEFORE INSERT OR UPDATE OR DELETE
   EXECUTE FUNCTION refuse_deciding();
 
 -- Blood is the vet's.
-CREATE OR REPLACE FUNCTION refuse_blood() RETURNS TRIGGER LANGUAGE plpgsql AS $$
+CREATE OR REPLACE FUNCTION refuse_blood() RETURNS TRIGGER LANGUAGE plpgsql
+  SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF NOT tarebowl.holds_role('vet', 'nutritionist', 'curator') THEN
     RAISE EXCEPTION 'blood values are written by a vet' USING ERRCODE = 'insufficient_privilege';
@@ -108,7 +113,8 @@ CREATE POLICY notes_own_work ON change_log FOR INSERT TO tarebowl_keeper
   WITH CHECK (subject IN ('feeding', 'swap', 'control pan', 'mass', 'condition', 'observation', 'lot'));
 
 -- What was weighed first is never written over, by nobody: what goes before it is a correction with a reason.
-CREATE OR REPLACE FUNCTION refuse_writing_over() RETURNS TRIGGER LANGUAGE plpgsql AS $$
+CREATE OR REPLACE FUNCTION refuse_writing_over() RETURNS TRIGGER LANGUAGE plpgsql
+  SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF TG_TABLE_NAME = 'feeding_bowl' THEN
     IF OLD.rest_mg IS NOT NULL AND (NEW.rest_mg, NEW.rest_by, NEW.rest_at) IS DISTINCT FROM
@@ -133,7 +139,8 @@ CREATE OR REPLACE TRIGGER feeding_line_stays BEFORE UPDATE ON feeding_line FOR E
   EXECUTE FUNCTION refuse_writing_over();
 
 -- A line that was weighed in is in a bowl: it is not taken off the sheet.
-CREATE OR REPLACE FUNCTION refuse_taking_off() RETURNS TRIGGER LANGUAGE plpgsql AS $$
+CREATE OR REPLACE FUNCTION refuse_taking_off() RETURNS TRIGGER LANGUAGE plpgsql
+  SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF OLD.weighed_mg IS NOT NULL OR OLD.left_kind IS NOT NULL THEN
     RAISE EXCEPTION 'what was weighed in stays on the sheet' USING ERRCODE = 'restrict_violation';
@@ -144,7 +151,8 @@ CREATE OR REPLACE TRIGGER feeding_line_keeps BEFORE DELETE ON feeding_line FOR E
 
 -- What was approved never changes, by nobody: it is retired, and another version is made. (diet_step and diet_decided say
 -- what became of it and why.)
-CREATE OR REPLACE FUNCTION refuse_changing_approved() RETURNS TRIGGER LANGUAGE plpgsql AS $$
+CREATE OR REPLACE FUNCTION refuse_changing_approved() RETURNS TRIGGER LANGUAGE plpgsql
+  SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF OLD.state IN ('approved', 'retired') AND (NEW.state NOT IN ('approved', 'retired') OR
       (NEW.number, NEW.made_from, NEW.profile, NEW.objective, NEW.objective_nutrient, NEW.confidence, NEW.energy_method,
@@ -158,14 +166,16 @@ END $$;
 CREATE OR REPLACE TRIGGER diet_version_stays BEFORE UPDATE ON diet_version FOR EACH ROW
   EXECUTE FUNCTION refuse_changing_approved();
 
-CREATE OR REPLACE FUNCTION refuse_changing_part_of_approved() RETURNS TRIGGER LANGUAGE plpgsql AS $$
+CREATE OR REPLACE FUNCTION refuse_changing_part_of_approved() RETURNS TRIGGER LANGUAGE plpgsql
+  SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF EXISTS (SELECT FROM tarebowl.diet_version WHERE id = OLD.owner_id AND state IN ('approved', 'retired')) THEN
     RAISE EXCEPTION 'a version that was approved stays: retire it, and make a new one' USING ERRCODE = 'restrict_violation';
   END IF;
   RETURN CASE TG_OP WHEN 'DELETE' THEN OLD ELSE NEW END;
 END $$;
-CREATE OR REPLACE FUNCTION refuse_adding_to_approved() RETURNS TRIGGER LANGUAGE plpgsql AS $$
+CREATE OR REPLACE FUNCTION refuse_adding_to_approved() RETURNS TRIGGER LANGUAGE plpgsql
+  SET search_path = pg_catalog, pg_temp AS $$
 BEGIN
   IF EXISTS (SELECT FROM tarebowl.diet_decided WHERE owner_id = NEW.owner_id) THEN
     RAISE EXCEPTION 'a version that was approved stays: retire it, and make a new one' USING ERRCODE = 'restrict_violation';

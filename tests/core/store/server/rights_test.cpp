@@ -108,6 +108,23 @@ TEST_F(ServerRights, ASwapIsDecidedBySomebodyElse) {
   EXPECT_THAT(said("keeper", "DELETE FROM swap_made WHERE id = 90"), HasSubstr("is decided on by"));
 }
 
+/// Whoever has a schema of their own on the server could put functions there that say what they like.
+TEST_F(ServerRights, APersonsOwnFunctionsHaveNoSayInARole) {
+  const std::string keeper = personIn("keeper");
+  ASSERT_THAT(refusedTo(address(), "", fmt::format("CREATE SCHEMA own AUTHORIZATION \"{}\"", keeper)),
+              IsEmpty());
+  ASSERT_THAT(
+      said("keeper",
+           "CREATE FUNCTION own.pg_has_role(name, text, text) RETURNS BOOLEAN LANGUAGE sql AS 'SELECT true'"),
+      IsEmpty());
+  const std::string blood =
+      "INSERT INTO tarebowl.observation_blood (owner_id, place, analyte, amount, unit) VALUES (70, 1, "
+      "'calcium', "
+      "2, 'mmol/L')";
+  EXPECT_THAT(said("keeper", "SET search_path = own, pg_catalog; " + blood), HasSubstr("by a vet"));
+  EXPECT_THAT(refusedTo(address(), "", "DROP SCHEMA own CASCADE"), IsEmpty());
+}
+
 TEST_F(ServerRights, AKeeperNotesWhatIsSeenButNoBlood) {
   EXPECT_THAT(
       said("keeper",
