@@ -10,17 +10,14 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
-#include <QVBoxLayout>
 
 namespace tarebowl::ui {
 
 CalciumReview::CalciumReview(HealthDesk& desk, QWidget* parent)
-    : QScrollArea(parent),
+    : HealthTab(tr("Calcium review"), new PlainTable(tr("Calcium against its targets")), parent),
       desk_(desk),
       supplement_(new QComboBox),
       retained_(new NumberField),
-      words_(new QLabel),
-      zones_(new PlainTable(tr("Calcium against its targets"))),
       rows_(new RowsModel({tr("As eaten"), tr("Target"), tr("Zone"), tr("Offered"), tr("Eaten"),
                            tr("With the dose"), tr("Unit")},
                           {2, 3, 4, 5}, this)) {
@@ -34,16 +31,8 @@ CalciumReview::CalciumReview(HealthDesk& desk, QWidget* parent)
 }
 
 void CalciumReview::build() {
-  constexpr int kTableHeight = 200;
-  setAccessibleName(tr("Calcium review"));
-  setWidgetResizable(true);
-  setFrameShape(QFrame::NoFrame);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  words_->setWordWrap(true);
-  words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  zones_->setModel(rows_);
-  zones_->setWideColumn(1);
-  zones_->setMinimumHeight(kTableHeight);
+  table().setModel(rows_);
+  table().setWideColumn(1);
   supplement_->setAccessibleName(tr("Supplement"));
   // The field inside a spin box is a control of its own to a screen reader.
   for (QWidget* part : std::initializer_list<QWidget*>{retained_, retained_->findChild<QLineEdit*>()})
@@ -52,18 +41,10 @@ void CalciumReview::build() {
   retained_->setDecimals(0);
   retained_->setSuffix(tr(" %"));
   retained_->setValue(100.0);
-  auto* asks = new WrappingRow;
-  asks->addWidget(new QLabel(tr("Least addition of")));
-  asks->addWidget(supplement_);
-  asks->addWidget(new QLabel(tr("of which reaches the mouth")));
-  asks->addWidget(retained_);
-  auto* content = new QWidget;
-  auto* layout = new QVBoxLayout(content);
-  layout->setContentsMargins(0, 8, 0, 0);
-  layout->addLayout(asks);
-  layout->addWidget(words_);
-  layout->addWidget(zones_, 1);
-  setWidget(content);
+  asked().addWidget(new QLabel(tr("Least addition of")));
+  asked().addWidget(supplement_);
+  asked().addWidget(new QLabel(tr("of which reaches the mouth")));
+  asked().addWidget(retained_);
 }
 
 void CalciumReview::showSupplements() {
@@ -75,7 +56,7 @@ void CalciumReview::showSupplements() {
 
 void CalciumReview::showView() {
   const auto& view = desk_.view();
-  words_->setText(view ? reviewText(*view) : QString());
+  words().setText(view ? reviewText(*view) : QString());
   rows_->show(view ? zoneRows(*view) : std::vector<RowsModel::Row>());
 }
 

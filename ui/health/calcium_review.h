@@ -3,25 +3,21 @@
 #pragma once
 
 #include "ui/health/health_desk.h"
+#include "ui/health/health_tab.h"
 #include "ui/shared/rows_model.h"
-
-#include <QScrollArea>
 
 class QComboBox;
 class QDoubleSpinBox;
-class QLabel;
 
 namespace tarebowl::ui {
 
-class PlainTable;
-
 /// Calcium as it was eaten against the targets, in words and zones, and the least dose of a supplement.
-class CalciumReview : public QScrollArea {
+class CalciumReview : public HealthTab {
   Q_OBJECT
  public:
   explicit CalciumReview(HealthDesk& desk, QWidget* parent = nullptr);
 
-  [[nodiscard]] PlainTable& zones() const { return *zones_; }
+  [[nodiscard]] PlainTable& zones() const { return table(); }
 
  private:
   void build();
@@ -32,8 +28,6 @@ class CalciumReview : public QScrollArea {
   HealthDesk& desk_;
   QComboBox* supplement_;
   QDoubleSpinBox* retained_;  ///< % of a dust
-  QLabel* words_;
-  PlainTable* zones_;
   RowsModel* rows_;
 };
 

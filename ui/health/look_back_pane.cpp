@@ -9,16 +9,13 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
-#include <QVBoxLayout>
 
 namespace tarebowl::ui {
 
 LookBackPane::LookBackPane(HealthDesk& desk, QWidget* parent)
-    : QScrollArea(parent),
+    : HealthTab(tr("Look-back"), new PlainTable(tr("Foods and the sign")), parent),
       desk_(desk),
       hours_(new QSpinBox),
-      words_(new QLabel),
-      links_(new PlainTable(tr("Foods and the sign"))),
       rows_(new RowsModel({tr("Food"), tr("Sign, with it"), tr("without"), tr("Fisher"), tr("corrected"),
                            tr("Risk ratio (95 %)")},
                           {1, 2, 3, 4, 5}, this)) {
@@ -31,16 +28,8 @@ LookBackPane::LookBackPane(HealthDesk& desk, QWidget* parent)
 }
 
 void LookBackPane::build() {
-  constexpr int kTableHeight = 200;
-  setAccessibleName(tr("Look-back"));
-  setWidgetResizable(true);
-  setFrameShape(QFrame::NoFrame);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  words_->setWordWrap(true);
-  words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  links_->setModel(rows_);
-  links_->setWideColumn(0);
-  links_->setMinimumHeight(kTableHeight);
+  table().setModel(rows_);
+  table().setWideColumn(0);
   // The field inside a spin box is a control of its own to a screen reader.
   for (QWidget* part : std::initializer_list<QWidget*>{hours_, hours_->findChild<QLineEdit*>()})
     part->setAccessibleName(tr("Hours before the sign"));
@@ -48,16 +37,8 @@ void LookBackPane::build() {
   hours_->setSingleStep(6);
   hours_->setValue(health::LookBackRule().hours);
   hours_->setSuffix(tr(" h before"));
-  auto* asks = new WrappingRow;
-  asks->addWidget(new QLabel(tr("Bowls given in the")));
-  asks->addWidget(hours_);
-  auto* content = new QWidget;
-  auto* layout = new QVBoxLayout(content);
-  layout->setContentsMargins(0, 8, 0, 0);
-  layout->addLayout(asks);
-  layout->addWidget(words_);
-  layout->addWidget(links_, 1);
-  setWidget(content);
+  asked().addWidget(new QLabel(tr("Bowls given in the")));
+  asked().addWidget(hours_);
 }
 
 int LookBackPane::hours() const {
@@ -66,7 +47,7 @@ int LookBackPane::hours() const {
 
 void LookBackPane::showPage() {
   const auto& page = desk_.lookBack();
-  words_->setText(
+  words().setText(
       page ? lookBackText(*page)
            : tr("Choose a sign (▲) at the left: what was eaten before it is compared with days without it."));
   rows_->show(page ? linkRows(*page) : std::vector<RowsModel::Row>());

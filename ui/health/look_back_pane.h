@@ -3,24 +3,20 @@
 #pragma once
 
 #include "ui/health/health_desk.h"
+#include "ui/health/health_tab.h"
 #include "ui/shared/rows_model.h"
 
-#include <QScrollArea>
-
-class QLabel;
 class QSpinBox;
 
 namespace tarebowl::ui {
 
-class PlainTable;
-
 /// What was eaten before a sign against days without it, in words and food by food.
-class LookBackPane : public QScrollArea {
+class LookBackPane : public HealthTab {
   Q_OBJECT
  public:
   explicit LookBackPane(HealthDesk& desk, QWidget* parent = nullptr);
 
-  [[nodiscard]] PlainTable& links() const { return *links_; }
+  [[nodiscard]] PlainTable& links() const { return table(); }
   /// Before a sign, in which bowls are looked at.
   [[nodiscard]] int hours() const;
 
@@ -30,8 +26,6 @@ class LookBackPane : public QScrollArea {
 
   HealthDesk& desk_;
   QSpinBox* hours_;
-  QLabel* words_;
-  PlainTable* links_;
   RowsModel* rows_;
 };
 

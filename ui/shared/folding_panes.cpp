@@ -51,6 +51,10 @@ QSize FoldingPanes::minimumSizeHint() const {
   return {width, QSplitter::minimumSizeHint().height()};
 }
 
+QSize FoldingPanes::sizeHint() const {
+  return {QSplitter::sizeHint().width(), minimumSizeHint().height()};
+}
+
 void FoldingPanes::setWidths(const QList<int>& widths) {
   beside_ = widths;
   setSizes(widths);

@@ -9,6 +9,7 @@ namespace tarebowl::ui {
 
 /// Panes beside each other, and one below the other where they are wider than the room there is: nobody has
 /// to scroll sideways at a large scale.
+/// How high a pane is at least is set here: what stands in it asks for its height, not the pane.
 class FoldingPanes : public QSplitter {
   Q_OBJECT
  public:
@@ -19,6 +20,8 @@ class FoldingPanes : public QSplitter {
   [[nodiscard]] bool isFolded() const { return orientation() == Qt::Vertical; }
   /// As wide as the widest of the panes: they may always be folded.
   [[nodiscard]] QSize minimumSizeHint() const override;
+  /// No higher than they have to be: they take what room there is.
+  [[nodiscard]] QSize sizeHint() const override;
 
  protected:
   bool event(QEvent* event) override;
