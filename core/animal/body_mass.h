@@ -51,6 +51,9 @@ struct DoubtedReading {
                                                   std::span<const MassReading> series, quantity::Date today,
                                                   std::optional<quantity::Kilograms> expected = std::nullopt);
 
+/// So long a reading counts beside those after it.
+inline constexpr int kDaysOfMass = 14;
+
 /// The mass that counts on a day: the median of the believed readings of the last `days` days up to it, or
 /// else the newest before; nothing where there is none.
 struct CurrentMass {
@@ -59,6 +62,6 @@ struct CurrentMass {
   std::size_t readings = 0;
 };
 [[nodiscard]] std::optional<CurrentMass> massOn(std::span<const MassReading> series, quantity::Date day,
-                                                int days = 14);
+                                                int days = kDaysOfMass);
 
 }  // namespace tarebowl::animal

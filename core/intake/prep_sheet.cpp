@@ -148,4 +148,10 @@ std::vector<PrepBowl> bowlsOf(const GroupOfDay& group, quantity::Date day, const
   return bowls;
 }
 
+std::optional<NoBowl> noBowlOf(const GroupOfDay& group) {
+  if (group.diets.empty()) return group.animals == 0 ? std::nullopt : std::optional(NoBowl::NoDiet);
+  if (!group.animals) return NoBowl::HeadcountUnknown;
+  return *group.animals == 0 ? NoBowl::NoAnimals : NoBowl::NothingPlanned;
+}
+
 }  // namespace tarebowl::intake

@@ -111,6 +111,9 @@ struct GroupWithoutBowl {
   NoBowl why = NoBowl::NoDiet;
 };
 
+/// Of a group for which bowlsOf makes none; nothing where nobody is there to be fed.
+[[nodiscard]] std::optional<NoBowl> noBowlOf(const GroupOfDay& group);
+
 /// Everything on a section's sheet.
 struct PrepSheet {
   std::string section{};

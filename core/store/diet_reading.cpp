@@ -63,4 +63,28 @@ std::optional<StoredVersion> fedOn(const Collection& collection, const std::stri
   return std::nullopt;
 }
 
+std::map<std::string, StoredVersion> everyDietFedOn(const Collection& collection, quantity::Date day) {
+  std::map<std::string, VersionLine> newest;
+  for (VersionLine& line : listVersions(collection)) {  // by diet and number: the newer of one day comes last
+    if (!line.fedFrom || *line.fedFrom > day) continue;
+    VersionLine& place = newest[line.diet];
+    if (!place.fedFrom || *place.fedFrom <= *line.fedFrom) place = std::move(line);
+  }
+  std::vector<long long> ids;
+  std::vector<std::string> retired;
+  for (const auto& [diet, line] : newest)
+    if (line.state == diet::VersionState::Retired)
+      retired.push_back(diet);
+    else
+      ids.push_back(static_cast<long long>(line.id));
+  std::map<std::string, StoredVersion> fed;
+  if (!ids.empty())
+    for (StoredVersion& version :
+         readAll<StoredVersion>(collection, fmt::format("WHERE id IN ({})", fmt::join(ids, ", "))))
+      fed.emplace(version.record.diet, std::move(version));
+  for (const std::string& diet : retired)
+    if (auto version = fedOn(collection, diet, day)) fed.emplace(diet, std::move(*version));
+  return fed;
+}
+
 }  // namespace tarebowl::store

@@ -5,6 +5,7 @@
 #include "core/store/collection.h"
 #include "core/store/diet_records.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -35,5 +36,8 @@ struct VersionLine {
 /// last, the newer of two that began on one day. One that was retired later was fed until then.
 [[nodiscard]] std::optional<StoredVersion> fedOn(const Collection& collection, const std::string& dietCode,
                                                  quantity::Date day);
+/// The same of every diet that is fed on the day, by the diets' codes.
+[[nodiscard]] std::map<std::string, StoredVersion> everyDietFedOn(const Collection& collection,
+                                                                  quantity::Date day);
 
 }  // namespace tarebowl::store

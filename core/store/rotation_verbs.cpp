@@ -52,4 +52,19 @@ std::optional<StoredRotation> rotationOn(const Collection& collection, const std
       dietCode, version, day, day);
 }
 
+std::set<std::pair<std::string, int>> versionsInRotationOn(const Collection& collection, quantity::Date day) {
+  return guarded(collection.file(), [&] {
+    std::string diet;
+    int version = 0;
+    soci::statement rows =
+        (collection.inner().sql().prepare
+             << "SELECT diet, version FROM rotation WHERE from_day <= :day AND until_day >= :same",
+         soci::use(day), soci::use(day), soci::into(diet), soci::into(version));
+    rows.execute();
+    std::set<std::pair<std::string, int>> versions;
+    while (rows.fetch()) versions.emplace(diet, version);
+    return versions;
+  });
+}
+
 }  // namespace tarebowl::store

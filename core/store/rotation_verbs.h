@@ -8,7 +8,9 @@
 #include "core/store/written.h"
 
 #include <optional>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// What writes and reads rotations; as all verbs (verbs.h).
@@ -36,5 +38,9 @@ Written removeRotation(Collection& collection, RotationId id, int seenRevision, 
 [[nodiscard]] std::optional<StoredRotation> rotationOn(const Collection& collection,
                                                        const std::string& dietCode, int version,
                                                        quantity::Date day);
+
+/// The versions that have a rotation with the day: a diet's code and the version's number.
+[[nodiscard]] std::set<std::pair<std::string, int>> versionsInRotationOn(const Collection& collection,
+                                                                         quantity::Date day);
 
 }  // namespace tarebowl::store

@@ -2,12 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/day_overview.h"
 
+#include "core/animal/name_order.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
-#include "core/store/feeding_reading.h"
+#include "core/transfer/bowls_of_day.h"
 #include "core/transfer/kitchen_day.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace tarebowl::transfer {
 
@@ -25,22 +28,44 @@ bool isLeftoverMissing(const intake::Bowl& bowl) {
   });
 }
 
-SectionToday sectionOn(const store::Collection& collection, const std::string& section, quantity::Date day) {
-  SectionToday today{.section = section};
-  const intake::PrepSheet sheet = readPrepSheet(collection, section, day);
-  today.bowls = sheet.bowls.size();
-  today.groupsWithoutBowl = static_cast<std::size_t>(std::ranges::count_if(
-      sheet.withoutBowl, [](const auto& group) { return group.why != intake::NoBowl::NothingPlanned; }));
-  for (const intake::PrepBowl& bowl : sheet.bowls)
+/// Why a group has no bowl, where that asks for somebody to look.
+bool lacksBowl(const GroupsDay& group) {
+  if (!group.bowls.empty()) return false;
+  const auto why = intake::noBowlOf(group.fed);
+  return why && *why != intake::NoBowl::NothingPlanned;
+}
+
+void count(const GroupsDay& group, SectionToday& today) {
+  today.bowls += group.bowls.size();
+  today.groupsWithoutBowl += lacksBowl(group) ? 1 : 0;
+  for (const intake::PrepBowl& bowl : group.bowls)
     for (const intake::BowlItem& item : bowl.bowl.items) {
       if (item.swappedOut) continue;
       ++today.lines;
       today.weighed += isWeighed(item) ? 1 : 0;
     }
+}
+
+/// The sections in the order of their names.
+std::vector<SectionToday> sectionsOn(const store::Collection& collection, quantity::Date day,
+                                     const std::vector<store::StoredGroup>& groups) {
+  std::map<std::string, SectionToday, decltype(&animal::goesBefore)> sections(&animal::goesBefore);
+  for (const store::StoredGroup& group : groups)
+    sections.try_emplace(group.record.section, SectionToday{.section = group.record.section});
+  const BowlsByGroup opened = bowlsOpenedOn(collection, day);
   const quantity::Date before = intake::dayOfNumber(intake::dayNumber(day) - 1);
-  const auto yesterday = store::bowlsOfDay(collection, before, section);
-  today.leftoversMissing = static_cast<std::size_t>(std::ranges::count_if(yesterday, isLeftoverMissing));
-  return today;
+  const BowlsByGroup yesterday = bowlsOpenedOn(collection, before);
+  for (GroupsDay& group : bowlsPlannedOn(collection, day, kitchenFoods(collection), BodyMass::LeftOut)) {
+    SectionToday& today = sections[group.fed.section];
+    takeOpened(opened, group);
+    count(group, today);
+    if (const auto own = yesterday.find(group.fed.code); own != yesterday.end())
+      today.leftoversMissing +=
+          static_cast<std::size_t>(std::ranges::count_if(own->second, isLeftoverMissing));
+  }
+  std::vector<SectionToday> found;
+  for (auto& [name, section] : sections) found.push_back(std::move(section));
+  return found;
 }
 
 void nameFoods(const store::Collection& collection, DayOverview& overview) {
@@ -60,9 +85,9 @@ void nameFoods(const store::Collection& collection, DayOverview& overview) {
 
 DayOverview readDayOverview(const store::Collection& collection, quantity::Date day) {
   DayOverview overview{.day = day};
-  for (const std::string& section : sectionsOf(collection))
-    overview.sections.push_back(sectionOn(collection, section, day));
-  for (const store::StoredGroup& group : store::listGroups(collection))
+  const auto groups = store::listGroups(collection);
+  overview.sections = sectionsOn(collection, day, groups);
+  for (const store::StoredGroup& group : groups)
     overview.groups.emplace(group.record.code, DayOverview::Group{group.record.name, group.record.section});
   overview.swapsMade = store::swapsBetween(collection, day, day);
   overview.swapsWaiting = store::swapsWaiting(collection);

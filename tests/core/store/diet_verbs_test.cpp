@@ -41,6 +41,12 @@ class DietVerbs : public testing::Test {
     approve(id, from);
     return id;
   }
+  /// Read with all diets of the day, the same version is fed; 0: none.
+  void expectFedAmongAll(const char* iso, int number) const {
+    const auto all = everyDietFedOn(collection, day(iso));
+    const auto fed = all.find("lemur-morning");
+    EXPECT_EQ(fed == all.end() ? 0 : fed->second.record.version.number, number) << iso;
+  }
   [[nodiscard]] StoredVersion stored(VersionId id) const { return findVersion(collection, id).value(); }
   [[nodiscard]] diet::DietVersion version(VersionId id) const { return stored(id).record.version; }
 };
@@ -283,7 +289,9 @@ TEST_F(DietVerbs, TargetsThatADietIsJudgedByStay) {
 TEST_F(DietVerbs, OnEachDayTheVersionIsFedThatBeganLast) {
   const auto fed = [&](const char* iso) {
     const auto found = fedOn(collection, "lemur-morning", day(iso));
-    return found ? found->record.version.number : 0;
+    const int number = found ? found->record.version.number : 0;
+    expectFedAmongAll(iso, number);
+    return number;
   };
   EXPECT_EQ(fed("2026-12-01"), 0);
   approved("2026-11-01");
@@ -302,6 +310,15 @@ TEST_F(DietVerbs, WhatWasRetiredWasFedUntilThen) {
   retire(id);  // on 2026-11-26
   EXPECT_TRUE(fedOn(collection, "lemur-morning", day("2026-11-25")));
   EXPECT_FALSE(fedOn(collection, "lemur-morning", day("2026-11-26")));
+  expectFedAmongAll("2026-11-25", 1);
+  expectFedAmongAll("2026-11-26", 0);
+}
+
+TEST_F(DietVerbs, AnOlderVersionIsFedAgainWhenTheOneAfterItIsRetired) {
+  approved("2026-11-01");
+  retire(approved("2026-11-20"));  // on 2026-11-26
+  EXPECT_EQ(fedOn(collection, "lemur-morning", day("2026-11-27"))->record.version.number, 1);
+  expectFedAmongAll("2026-11-27", 1);
 }
 
 TEST_F(DietVerbs, AVersionComesInWithTheLifeItHadElsewhere) {

@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/bowls_of_day.h"
+
+#include "core/animal/name_order.h"
+#include "core/intake/time_of_sheet.h"
+#include "core/store/diet_reading.h"
+#include "core/store/feeding_reading.h"
+#include "core/store/rotation_verbs.h"
+#include "core/transfer/day_of_rotation.h"
+
+#include <algorithm>
+#include <set>
+#include <string_view>
+#include <utility>
+
+namespace tarebowl::transfer {
+
+using intake::DietOfDay;
+using intake::GroupOfDay;
+using intake::PrepBowl;
+using quantity::Date;
+
+namespace {
+
+/// The diets that are fed on a day, by their groups' codes, in the order of their names.
+using DietsByGroup = std::map<std::string, std::vector<DietOfDay>>;
+
+Date dayBefore(Date day) {
+  return intake::dayOfNumber(intake::dayNumber(day) - 1);
+}
+
+DietsByGroup dietsFedOn(const store::Collection& collection, Date day, const std::set<std::string>& groups) {
+  DietsByGroup diets;
+  auto fed = store::everyDietFedOn(collection, day);
+  const auto planned = store::versionsInRotationOn(collection, day);
+  for (const store::StoredDiet& diet : store::listDiets(collection)) {
+    const auto place = fed.find(diet.record.code);
+    if (place == fed.end() || !groups.contains(diet.record.group)) continue;
+    DietOfDay made{.diet = diet.record, .version = std::move(place->second.record.version)};
+    if (made.version.phaseInDays > 0 && made.version.fedFrom)
+      if (const auto before = store::fedOn(collection, diet.record.code, dayBefore(*made.version.fedFrom)))
+        made.linesBefore = before->record.version.lines;
+    if (planned.contains({diet.record.code, made.version.number}))
+      made.dayPlan = linesOfDay(collection, diet.record.code, made.version, day);
+    diets[diet.record.group].push_back(std::move(made));
+  }
+  return diets;
+}
+
+std::set<std::string> codesOf(const std::vector<store::HousedGroup>& groups) {
+  std::set<std::string> codes;
+  for (const store::HousedGroup& group : groups) codes.insert(group.group.record.code);
+  return codes;
+}
+
+}  // namespace
+
+std::vector<GroupsDay> bowlsPlannedOn(const store::Collection& collection, Date day,
+                                      const intake::FoodLookup& foodOf, BodyMass bodyMass,
+                                      const std::optional<std::string>& section) {
+  auto housed = store::groupsHousedOn(collection, day, section);
+  std::ranges::stable_sort(housed, animal::goesBefore, [](const store::HousedGroup& group) {
+    return std::string_view(group.group.record.name);
+  });
+  std::map<std::string, quantity::Kilograms> masses;
+  if (bodyMass == BodyMass::Read) masses = store::bodyMassesOn(collection, housed, day, section);
+  DietsByGroup diets = dietsFedOn(collection, day, codesOf(housed));
+  std::vector<GroupsDay> days;
+  days.reserve(housed.size());
+  for (store::HousedGroup& group : housed) {
+    GroupsDay& made = days.emplace_back(GroupsDay{.group = std::move(group)});
+    const animal::Group& record = made.group.group.record;
+    made.fed = {.code = record.code,
+                .name = record.name,
+                .section = record.section,
+                .animals = made.group.headcount,
+                .diets = std::move(diets[record.code])};
+    if (const auto mass = masses.find(record.code); mass != masses.end()) made.fed.bodyMass = mass->second;
+    made.bowls = intake::bowlsOf(made.fed, day, foodOf);
+  }
+  return days;
+}
+
+BowlsByGroup bowlsOpenedOn(const store::Collection& collection, Date day,
+                           const std::optional<std::string>& section) {
+  BowlsByGroup opened;
+  for (intake::Bowl& bowl : store::bowlsOfDay(collection, day, section)) {
+    auto& own = opened[bowl.key.group];
+    own.push_back(std::move(bowl));
+  }
+  return opened;
+}
+
+void takeOpened(const BowlsByGroup& opened, GroupsDay& group) {
+  const auto own = opened.find(group.fed.code);
+  if (own == opened.end()) return;
+  std::vector<PrepBowl>& bowls = group.bowls;
+  std::vector<intake::Bowl> planned;
+  planned.reserve(bowls.size());
+  for (const PrepBowl& bowl : bowls) planned.push_back(bowl.bowl);
+  const auto places = intake::sameBowls(own->second, planned);
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    PrepBowl& place = places[i] ? bowls[*places[i]] : bowls.emplace_back();
+    place.bowl = own->second[i];
+    place.groupName = group.fed.name;
+    place.bodyMass = group.fed.bodyMass;
+    place.opened = true;
+  }
+  std::stable_partition(bowls.begin(), bowls.end(), [](const PrepBowl& bowl) { return bowl.opened; });
+  int number = 0;
+  for (PrepBowl& bowl : bowls) {
+    if (!bowl.opened) bowl.bowl.key.bowl = number + 1;
+    number = bowl.bowl.key.bowl;
+  }
+}
+
+}  // namespace tarebowl::transfer
