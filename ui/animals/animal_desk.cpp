@@ -45,8 +45,9 @@ void AnimalDesk::startAnew() {
 
 void AnimalDesk::readList() {
   reading_ = true;
-  collection_.ask([](store::Collection& collection) { return readHerd(collection); },
-                  [this](Herd herd) { takeList(std::move(herd)); });
+  // The room in sight has read what it shows before this.
+  collection_.askWhenIdle([](store::Collection& collection) { return readHerd(collection); },
+                          [this](Herd herd) { takeList(std::move(herd)); });
 }
 
 void AnimalDesk::takeList(Herd herd) {

@@ -5,6 +5,7 @@
 #include "ui/animals/animal_text.h"
 
 #include <algorithm>
+#include <set>
 
 namespace tarebowl::ui {
 namespace {
@@ -45,28 +46,30 @@ bool AnimalListModel::has(const QStringList& words) const {
                      [this](const QString& word) { return word.contains(text_, Qt::CaseInsensitive); });
 }
 
-QList<QStandardItem*> AnimalListModel::makeAnimals(const std::vector<std::string>& codes, bool all) const {
+QList<QStandardItem*> AnimalListModel::makeAnimals(const std::vector<std::string>& codes,
+                                                   const Housing& housing, bool all) const {
   QList<QStandardItem*> items;
   for (const std::string& code : codes) {
-    const store::StoredIndividual* individual = desk_.herd().individualOf(code);
-    if (individual == nullptr || (!all && !has({words(code)}))) continue;
-    const animal::Individual& animal = individual->record;
+    const auto individual = housing.individuals.find(code);
+    if (individual == housing.individuals.end() || (!all && !has({words(code)}))) continue;
+    const animal::Individual& animal = individual->second->record;
     items << makeItem(words(code),
                       {animal.sex == animal::Sex::Unknown ? QString() : wordFor(animal.sex),
                        wordFor(animal::stageOn(animal, desk_.today()))},
-                      {AnimalKind::Individual, static_cast<std::int64_t>(individual->id)});
+                      {AnimalKind::Individual, static_cast<std::int64_t>(individual->second->id)});
   }
   return items;
 }
 
-QList<QStandardItem*> AnimalListModel::makeGroups(const animal::Species& species, bool all) const {
-  const auto stays = store::staysOf(desk_.herd().stays);
+QList<QStandardItem*> AnimalListModel::makeGroups(const animal::Species& species, Housing& housing,
+                                                  bool all) const {
   QList<QStandardItem*> items;
   for (const store::StoredGroup& stored : desk_.herd().groups) {
     const animal::Group& group = stored.record;
     if (group.species != species.code) continue;
     const bool hit = all || has({words(group.name), words(group.code), words(group.section)});
-    const auto animals = makeAnimals(animal::membersOn(stays, group.code, desk_.today()), hit);
+    const std::vector<animal::Membership>& stays = housing.stays[group.code];
+    const auto animals = makeAnimals(animal::membersOn(stays, group.code, desk_.today()), housing, hit);
     if (!hit && animals.isEmpty()) continue;
     const auto count = animal::headcountOn(group, stays, desk_.today());
     auto* item = makeItem(words(group.name),
@@ -78,29 +81,33 @@ QList<QStandardItem*> AnimalListModel::makeGroups(const animal::Species& species
   return items;
 }
 
-std::vector<std::string> AnimalListModel::withoutGroup(const animal::Species& species) const {
-  std::vector<std::string> codes;
-  const auto stays = store::staysOf(desk_.herd().stays);
-  for (const store::StoredIndividual& stored : desk_.herd().individuals) {
-    const animal::Individual& animal = stored.record;
-    const bool grouped = std::any_of(stays.begin(), stays.end(), [&](const animal::Membership& stay) {
-      return stay.individual == animal.code && stay.from <= desk_.today() &&
-             (!stay.until || *stay.until > desk_.today());
-    });
-    if (animal.species == species.code && !grouped) codes.push_back(animal.code);
+AnimalListModel::Housing AnimalListModel::housingToday() const {
+  Housing housing;
+  std::set<std::string> housed;
+  for (const store::StoredMembership& stored : desk_.herd().stays) {
+    const animal::Membership& stay = stored.record;
+    housing.stays[stay.group].push_back(stay);
+    if (stay.from <= desk_.today() && (!stay.until || *stay.until > desk_.today()))
+      housed.insert(stay.individual);
   }
-  return codes;
+  for (const store::StoredIndividual& stored : desk_.herd().individuals) {
+    const animal::Individual& one = stored.record;
+    housing.individuals.emplace(one.code, &stored);
+    if (!housed.contains(one.code)) housing.withoutGroup[one.species].push_back(one.code);
+  }
+  return housing;
 }
 
 void AnimalListModel::rebuild() {
   beginResetModel();
   const bool quiet = blockSignals(true);  // one reset, not a signal for every row
   invisibleRootItem()->removeRows(0, invisibleRootItem()->rowCount());
+  Housing housing = housingToday();
   for (const store::StoredSpecies& stored : desk_.herd().species) {
     const animal::Species& species = stored.record;
     const bool hit = has({words(species.name), words(species.scientificName), words(species.code)});
-    QList<QStandardItem*> children = makeGroups(species, hit);
-    children += makeAnimals(withoutGroup(species), hit);
+    QList<QStandardItem*> children = makeGroups(species, housing, hit);
+    children += makeAnimals(housing.withoutGroup[species.code], housing, hit);
     if (!hit && children.isEmpty()) continue;
     auto* item = makeItem(words(species.name), {words(species.scientificName)},
                           {AnimalKind::Species, static_cast<std::int64_t>(stored.id)});

@@ -6,6 +6,10 @@
 
 #include <QStandardItemModel>
 
+#include <map>
+#include <string>
+#include <vector>
+
 namespace tarebowl::ui {
 
 /// Species, the groups under each, and the animals under each group; animals of no group stand under their
@@ -27,9 +31,17 @@ class AnimalListModel : public QStandardItemModel {
  private:
   void rebuild();
   [[nodiscard]] bool has(const QStringList& words) const;
-  [[nodiscard]] QList<QStandardItem*> makeAnimals(const std::vector<std::string>& codes, bool all) const;
-  [[nodiscard]] QList<QStandardItem*> makeGroups(const animal::Species& species, bool all) const;
-  [[nodiscard]] std::vector<std::string> withoutGroup(const animal::Species& species) const;
+  /// Who is where today.
+  struct Housing {
+    std::map<std::string, const store::StoredIndividual*> individuals{};  ///< by their codes
+    std::map<std::string, std::vector<animal::Membership>> stays{};       ///< by the groups' codes
+    std::map<std::string, std::vector<std::string>> withoutGroup{};  ///< codes of animals, by their species'
+  };
+  [[nodiscard]] Housing housingToday() const;
+  [[nodiscard]] QList<QStandardItem*> makeAnimals(const std::vector<std::string>& codes,
+                                                  const Housing& housing, bool all) const;
+  [[nodiscard]] QList<QStandardItem*> makeGroups(const animal::Species& species, Housing& housing,
+                                                 bool all) const;
 
   AnimalDesk& desk_;
   QString text_;

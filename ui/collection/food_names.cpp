@@ -21,11 +21,11 @@ FoodNames::FoodNames(OpenCollection& collection, QObject* parent) : QObject(pare
 
 void FoodNames::read() {
   if (!collection_.file()) return;
-  collection_.ask([](store::Collection& collection) { return store::listFoods(collection); },
-                  [this](std::vector<food::FoodLine> foods) {
-                    index_ = food::FoodIndex(std::move(foods));
-                    emit changed();
-                  });
+  collection_.askWhenIdle([](store::Collection& collection) { return store::listFoods(collection); },
+                          [this](std::vector<food::FoodLine> foods) {
+                            index_ = food::FoodIndex(std::move(foods));
+                            emit changed();
+                          });
 }
 
 std::vector<food::FoodLine> FoodNames::find(const QString& text, std::size_t most) const {

@@ -32,12 +32,12 @@ DietShelf::DietShelf(OpenCollection& collection, QObject* parent) : QObject(pare
 
 void DietShelf::read() {
   if (!collection_.file()) return;
-  collection_.ask([](store::Collection& collection) { return readFrom(collection); },
-                  [this](Contents contents) {
-                    contents_ = std::move(contents);
-                    isRead_ = true;
-                    emit changed();
-                  });
+  collection_.askWhenIdle([](store::Collection& collection) { return readFrom(collection); },
+                          [this](Contents contents) {
+                            contents_ = std::move(contents);
+                            isRead_ = true;
+                            emit changed();
+                          });
 }
 
 DietShelf::Contents DietShelf::readFrom(store::Collection& collection) {

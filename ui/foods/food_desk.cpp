@@ -54,7 +54,8 @@ void FoodDesk::startAnew() {
 
 void FoodDesk::readList() {
   reading_ = true;
-  collection_.ask(
+  // The room in sight has read what it shows before this.
+  collection_.askWhenIdle(
       [](store::Collection& collection) {
         std::vector<food::FoodLine> foods = store::listFoods(collection);
         std::sort(foods.begin(), foods.end(), [](const food::FoodLine& a, const food::FoodLine& b) {

@@ -317,6 +317,11 @@ bool MainWindow::focusNextPrevChild(bool next) {
   return moveFocus(*this, next);
 }
 
+void MainWindow::showEvent(QShowEvent* event) {
+  sheet_.putOn();
+  QWidget::showEvent(event);
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   event->setAccepted(
       std::all_of(rooms_.begin(), rooms_.end(), [](const Place& place) { return place.room->mayLeave(); }));

@@ -6,6 +6,7 @@
 #include "ui/collection/damage_offer.h"
 #include "ui/diets/live_solver.h"
 #include "ui/frame/room_hints.h"
+#include "ui/frame/style_sheet_last.h"
 #include "ui/shared/days.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/preferences.h"
@@ -66,6 +67,7 @@ class MainWindow : public QWidget {
   [[nodiscard]] Help& help() const { return *help_; }
 
  protected:
+  void showEvent(QShowEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   bool focusNextPrevChild(bool next) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
@@ -89,6 +91,7 @@ class MainWindow : public QWidget {
   void wireToday();
   void showState();
 
+  StyleSheetLast sheet_;  // first: the window is built after it
   Preferences preferences_;
   OpenCollection* collection_;
   CollectionFiles files_;

@@ -70,12 +70,12 @@ TodayRoom::TodayRoom(OpenCollection& collection, Clock today, QWidget* parent)
     old_ = true;
     if (isVisible()) read();
   };
-  connect(&collection_, &OpenCollection::opened, this, [this, readAgain] {
+  connect(&collection_, &OpenCollection::opened, this, [this] {
     overview_.reset();
     reason_->dismiss();
     if (collection_.file()) banner_->hide();
     showOverview();
-    readAgain();
+    read();  // also before the window is shown: it is what is seen first
   });
   connect(&collection_, &OpenCollection::outdated, this, readAgain);
   connect(&collection_, &OpenCollection::written, this, readAgain);

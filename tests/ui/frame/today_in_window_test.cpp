@@ -5,7 +5,9 @@
 #include "core/store/swap_verbs.h"
 #include "tests/ui/kitchen/example_kitchen.h"
 #include "tests/ui/shared/named_controls.h"
+#include "ui/animals/animals_room.h"
 #include "ui/diets/diets_room.h"
+#include "ui/foods/foods_room.h"
 #include "ui/frame/main_window.h"
 #include "ui/kitchen/kitchen_room.h"
 #include "ui/shared/days.h"
@@ -50,6 +52,19 @@ class TodayInWindowTest : public ::testing::Test {
   ExampleKitchen example;
   MainWindow window{&diet::solve, Dialogs{}, Preferences(folder.filePath(QStringLiteral("seat.ini")))};
 };
+
+TEST_F(TodayInWindowTest, WhatIsDueTodayIsReadBeforeTheListsOfOtherRooms) {
+  int lists = 0;
+  const auto comesAfterToday = [&] {
+    if (window.foods().desk().isReading() || window.animals().desk().isReading()) return;
+    EXPECT_TRUE(window.today().overview());
+    ++lists;
+  };
+  QObject::connect(&window.foods().desk(), &FoodDesk::listChanged, &window, comesAfterToday);
+  QObject::connect(&window.animals().desk(), &AnimalDesk::listChanged, &window, comesAfterToday);
+  openToday();
+  EXPECT_GE(lists, 1);
+}
 
 TEST_F(TodayInWindowTest, ASectionLeadsToItsSheetInTheKitchen) {
   openToday();
