@@ -317,9 +317,9 @@ bool MainWindow::focusNextPrevChild(bool next) {
   return moveFocus(*this, next);
 }
 
-void MainWindow::showEvent(QShowEvent* event) {
-  sheet_.putOn();
-  QWidget::showEvent(event);
+void MainWindow::setVisible(bool visible) {
+  if (visible) sheet_.putOn();  // before anything is laid out
+  QWidget::setVisible(visible);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

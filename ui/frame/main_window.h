@@ -54,6 +54,8 @@ class MainWindow : public QWidget {
   /// The rooms by their place on the rail: Ctrl+2 is Foods.
   void goToRoom(int number);
 
+  void setVisible(bool visible) override;
+
   [[nodiscard]] OpenCollection& collection() const { return *collection_; }
   [[nodiscard]] CollectionFiles& files() { return files_; }
   [[nodiscard]] AnimalsRoom& animals() const { return *animals_; }
@@ -67,7 +69,6 @@ class MainWindow : public QWidget {
   [[nodiscard]] Help& help() const { return *help_; }
 
  protected:
-  void showEvent(QShowEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   bool focusNextPrevChild(bool next) override;
   void dragEnterEvent(QDragEnterEvent* event) override;

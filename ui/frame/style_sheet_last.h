@@ -6,9 +6,9 @@
 
 namespace tarebowl::ui {
 
-/// Takes the program's style sheet off before a window is built, and puts it on again when the window is shown:
-/// under a sheet, whatever is put into something else is dressed anew with all that is in it, and a start takes
-/// several times as long.
+/// Takes the program's style sheet off before a window is built, and puts it on again when the window is
+/// shown: under a sheet, whatever is put into something else is dressed anew with all that is in it, and a
+/// start takes several times as long.
 class StyleSheetLast {
  public:
   StyleSheetLast();

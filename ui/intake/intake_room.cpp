@@ -22,6 +22,7 @@
 #include "ui/shared/folding_panes.h"
 #include "ui/shared/plain_table.h"
 #include "ui/shared/segmented_switch.h"
+#include "ui/shared/stacked_panes.h"
 #include "ui/shared/wrapping_row.h"
 
 #include <QApplication>
@@ -32,7 +33,6 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -204,8 +204,7 @@ QWidget* IntakeRoom::makeCharts() {
   nameTabs(*below_, tr("What is shown below"),
            tr("The same days once more: what is followed against its zone, Ca:P, what is picked first, and "
               "the foods in numbers."));
-  auto* halves = new QSplitter(Qt::Vertical);
-  halves->setChildrenCollapsible(false);
+  auto* halves = new StackedPanes;
   halves->addWidget(foods);
   auto* card = new QFrame;
   card->setProperty("card", true);

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shared/folding_panes.h"
 
+#include "ui/shared/stacked_panes.h"
+
 #include <QEvent>
-#include <QLayout>
 
 #include <algorithm>
 
@@ -16,13 +17,10 @@ int leastWidth(const QWidget& pane) {
   return std::max(pane.minimumSizeHint().width(), pane.minimumWidth());
 }
 
-/// A splitter knows nothing of texts that are higher where they are narrower.
 int heightBelow(const QWidget& pane, int width) {
   const int asked =
       std::max(pane.minimumSizeHint().height(), std::min(pane.sizeHint().height(), kEnoughHeight));
-  const QLayout* layout = pane.layout();
-  const bool grows = layout != nullptr && layout->hasHeightForWidth();
-  return std::max({asked, grows ? layout->totalMinimumHeightForWidth(width) : 0, 0});
+  return std::max({asked, heightForWords(pane, width), 0});
 }
 
 }  // namespace
@@ -52,6 +50,7 @@ QSize FoldingPanes::minimumSizeHint() const {
 }
 
 QSize FoldingPanes::sizeHint() const {
+  if (isFolded()) return QSplitter::sizeHint();
   return {QSplitter::sizeHint().width(), minimumSizeHint().height()};
 }
 

@@ -20,7 +20,7 @@ class FoldingPanes : public QSplitter {
   [[nodiscard]] bool isFolded() const { return orientation() == Qt::Vertical; }
   /// As wide as the widest of the panes: they may always be folded.
   [[nodiscard]] QSize minimumSizeHint() const override;
-  /// No higher than they have to be: they take what room there is.
+  /// Beside each other no higher than they have to be: they take what room there is.
   [[nodiscard]] QSize sizeHint() const override;
 
  protected:

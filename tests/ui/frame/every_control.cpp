@@ -15,6 +15,8 @@
 #include <QApplication>
 #include <QButtonGroup>
 #include <QLabel>
+#include <QList>
+#include <QRect>
 #include <QRegularExpression>
 #include <QScrollArea>
 #include <QTableView>
@@ -25,6 +27,7 @@
 
 #include <set>
 #include <string>
+#include <utility>
 
 namespace tarebowl::ui {
 namespace {
@@ -214,9 +217,28 @@ void expectNoScrollingSideways(const QWidget& window, QSize size) {
     }
 }
 
+/// Layouts, and what follows from them: until twice nothing has moved.
+void waitUntilLaidOut(const QWidget& window) {
+  const auto places = [&window] {
+    QList<QRect> found;
+    for (const QWidget* widget : window.findChildren<QWidget*>())
+      if (widget->isVisible()) found << widget->geometry();
+    return found;
+  };
+  QList<QRect> before;
+  int still = 0;
+  EXPECT_TRUE(QTest::qWaitFor([&] {
+    QTest::qWait(25);
+    QList<QRect> now = places();
+    still = now == before ? still + 1 : 0;
+    before = std::move(now);
+    return still == 2;
+  }));
+}
+
 void expectNothingCut(QWidget& window, QSize size) {
   window.resize(size);
-  QTest::qWait(50);  // layouts, and what follows from them
+  waitUntilLaidOut(window);
   EXPECT_EQ(window.size(), size) << "the window does not become as small";
   for (QWidget* widget : window.findChildren<QWidget*>()) {
     if (!widget->isVisible() || widget->window() != &window || isInnerPart(*widget)) continue;
