@@ -66,6 +66,7 @@ std::int64_t record(Collection::Inner& collection, const Change& change) {
          "VALUES (:id, :at, :who, :verb, :subject, :subject_id, :before, :after)",
       soci::use(number), soci::use(change.author.at), soci::use(change.author.who), soci::use(change.verb),
       soci::use(change.subject), soci::use(subjectId), soci::use(change.before), soci::use(change.after);
+  collection.connection.noteOwnEntry(number);
   return number;
 }
 

@@ -108,27 +108,6 @@ bool Collection::mayWrite() const {
   return inner_->connection.access() == Connection::Access::ReadWrite;
 }
 
-/// Another collection stands under the name by now, as a program that keeps copies in step puts it there.
-/// Where it may be opened as it is, it is read from here on; otherwise the one that is gone stays open, and
-/// every verb refuses. Or a server that had hung up answers again.
-bool Collection::tookReplacement() {
-  try {
-    if (!isServerAddress(file())) (void)Collection::open(file(), {}, {.access = Access::ReadOnly});
-    inner_->connection.takeUpAgain();
-  } catch (const StoreError&) {
-    return false;
-  }
-  inner_->components.forget();
-  return true;
-}
-
-bool Collection::changedElsewhere() {
-  if (inner_->connection.isLost()) return tookReplacement();
-  if (!guarded(file(), [&] { return inner_->connection.heardOfWrite(); })) return false;
-  inner_->components.forget();
-  return true;
-}
-
 void Collection::checkIntegrity() {
   if (auto* connection = dynamic_cast<SqliteConnection*>(&inner_->connection)) refuseDamagedFile(*connection);
 }

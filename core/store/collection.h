@@ -3,12 +3,14 @@
 #pragma once
 
 #include "core/store/store_error.h"
+#include "core/store/touched.h"
 
 #include <chrono>
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 
 namespace tarebowl::store {
@@ -60,6 +62,9 @@ class Collection {
   /// Whether another connection has written since the last call, or since opening; or another file was put in
   /// this one's place. Cheap: meant to be asked often.
   [[nodiscard]] bool changedElsewhere();
+  /// The same, with what was touched, as the change log says; at first nothing: it begins to look. writers:
+  /// connections that wrote, as a ServerWatch was told, which may be sooner than this one is.
+  [[nodiscard]] std::optional<Touched> changesElsewhere(std::span<const int> writers = {});
   /// Reads the whole file through; throws StoreError (Damaged) with the first thing found. A server looks
   /// after its files itself.
   void checkIntegrity();
@@ -69,7 +74,9 @@ class Collection {
 
  private:
   explicit Collection(std::unique_ptr<Inner> inner);
+  enum class Heard { Nothing, Write, Replacement };
   bool tookReplacement();
+  Heard listen(std::span<const int> writers);
   std::unique_ptr<Inner> inner_;
 };
 

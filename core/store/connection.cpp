@@ -19,7 +19,7 @@ bool isRefusal(const soci::soci_error& error) {
 }
 
 WriteTransaction::WriteTransaction(Connection& connection)
-    : connection_(connection), inner_(connection.isWriting_) {
+    : connection_(connection), inner_(connection.isWriting_), entriesBefore_(connection.ownEntries_.size()) {
   if (connection.access() != Connection::Access::ReadWrite)
     throw StoreError(StoreErrorCode::NoPermission, connection.file(),
                      "is open for reading only; nothing was written");
@@ -34,6 +34,7 @@ WriteTransaction::WriteTransaction(Connection& connection)
 WriteTransaction::~WriteTransaction() {
   if (!open_) return;
   connection_.isWriting_ = inner_;
+  if (connection_.ownEntries_.size() > entriesBefore_) connection_.ownEntries_.resize(entriesBefore_);
   try {
     connection_.sql() << (inner_ ? "ROLLBACK TO part" : "ROLLBACK");
     if (inner_) connection_.sql() << "RELEASE part";

@@ -6,6 +6,7 @@
 
 #include <soci/soci.h>
 
+#include <cstddef>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -84,12 +85,18 @@ class Connection {
 
   /// Whether another connection has written since the last call, or since opening. Cheap.
   [[nodiscard]] virtual bool heardOfWrite() = 0;
+  /// What the engine calls this connection before others; 0 where it has no name for it.
+  [[nodiscard]] virtual int number() { return 0; }
   /// Whether what was opened is no longer there: what is written then would be found by nobody.
   [[nodiscard]] virtual bool isLost() = 0;
   /// Throws StoreError (Gone, NoServer) where it is.
   virtual void refuseLost() = 0;
   /// Opens it again, and keeps nothing of what was read of it.
   virtual void takeUpAgain() = 0;
+
+  /// Entries of the change log that were written over this connection: nobody else's.
+  void noteOwnEntry(long long entry) { ownEntries_.push_back(entry); }
+  [[nodiscard]] std::vector<long long> takeOwnEntries() { return std::exchange(ownEntries_, {}); }
 
  protected:
   Connection(std::filesystem::path file, Access access) : file_(std::move(file)), access_(access) {}
@@ -105,6 +112,7 @@ class Connection {
   Access access_;
   soci::session session_;
   bool isWriting_ = false;
+  std::vector<long long> ownEntries_;
 };
 
 /// A transaction that holds the write lock from its start, so that what it reads stays true until it is
@@ -123,6 +131,7 @@ class WriteTransaction {
   Connection& connection_;
   bool inner_ = false;  ///< within another
   bool open_ = true;
+  std::size_t entriesBefore_;  ///< those after it go with what is rolled back
 };
 
 }  // namespace tarebowl::store

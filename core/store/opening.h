@@ -8,10 +8,19 @@
 #include "core/store/migration.h"
 
 #include <memory>
+#include <optional>
 #include <span>
+#include <string>
 #include <utility>
 
 namespace tarebowl::store {
+
+/// An entry of the change log, as far as it tells one from another.
+struct LogPlace {
+  long long number = 0;  ///< 0: the log is empty
+  std::string at{};
+  std::string verb{};
+};
 
 /// What a Collection holds, for the rooms of store.
 class Collection::Inner {
@@ -28,6 +37,7 @@ class Collection::Inner {
  public:
   Connection& connection;
   ComponentList components;
+  std::optional<LogPlace> seen{};  ///< up to where others' changes are known
 };
 
 /// As Collection::create and open, over another list of migrations: for tests.

@@ -114,6 +114,10 @@ bool PostgresqlConnection::heardOfWrite() {
   return heard;
 }
 
+int PostgresqlConnection::number() {
+  return PQbackendPID(handle());
+}
+
 bool PostgresqlConnection::isLost() {
   return PQstatus(handle()) != CONNECTION_OK;
 }

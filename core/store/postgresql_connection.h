@@ -35,6 +35,7 @@ class PostgresqlConnection final : public Connection {
   [[nodiscard]] int schemaVersion() override;
   void setSchemaVersion(int version) override;
   [[nodiscard]] bool heardOfWrite() override;
+  [[nodiscard]] int number() override;
   /// Whether the server has hung up, as far as it is known here.
   [[nodiscard]] bool isLost() override;
   void refuseLost() override;

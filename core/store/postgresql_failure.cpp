@@ -109,34 +109,35 @@ ConnectFailure whyNot(const std::string& connectionWords) {
 }
 
 StoreError connectError(const std::filesystem::path& address, const ConnectFailure& failure) {
+  const auto because = [&](StoreErrorCode code, const char* what) {
+    return StoreError(code, address, fmt::format("{} ({})", what, failure.words));
+  };
   const std::string& words = failure.words;
   if (failure.wantsPassword)
     return {StoreErrorCode::PasswordNeeded, address,
-            "the server asks for a password; put it into ~/.pgpass, or start this where it can be typed"};
+            "the server asks for a password, and none was given; open it again and type it, or put it into "
+            "~/.pgpass"};
   if (failure.state == "28P01")
-    return {StoreErrorCode::PasswordNeeded, address,
-            fmt::format("the server does not accept the password ({}); type it again, or look into ~/.pgpass",
-                        words)};
+    return because(StoreErrorCode::PasswordNeeded,
+                   "the server does not accept the password; open it again and type it anew, or look into "
+                   "~/.pgpass");
   if (failure.state.starts_with("28"))
-    return {StoreErrorCode::NoPermission, address,
-            fmt::format("the server does not let you in ({}); ask whoever runs it", words)};
+    return because(StoreErrorCode::NoPermission, "the server does not let you in; ask whoever runs it");
   if (failure.state == "3D000")
-    return {StoreErrorCode::NotFound, address,
-            fmt::format("the server has no such database ({}); ask whoever runs it to make one", words)};
+    return because(
+        StoreErrorCode::NotFound,
+        "the server has no such database; look at its name, or ask whoever runs the server to make "
+        "one");
   if (failure.state == "42501")
-    return {StoreErrorCode::NoPermission, address,
-            fmt::format("you may not open this database ({}); ask whoever runs the server", words)};
+    return because(StoreErrorCode::NoPermission,
+                   "you may not open this database; ask whoever runs the server");
   if (words.find("certificate") != std::string::npos || words.find("SSL") != std::string::npos)
-    return {
-        StoreErrorCode::NoServer, address,
-        fmt::format("no secure connection came about ({}). The server's certificate must be valid, name the "
-                    "server as the address does, and be signed by one of those in ~/.postgresql/root.crt; "
-                    "sslmode=require in the address does without the last two",
-                    words)};
-  return {
-      StoreErrorCode::NoServer, address,
-      fmt::format("the server does not answer ({}); look at its name, at the network, and whether it runs",
-                  words)};
+    return because(StoreErrorCode::NoServer,
+                   "no secure connection came about. The server's certificate must be valid, name the server "
+                   "as the address does, and be signed by one of those in ~/.postgresql/root.crt; "
+                   "sslmode=require in the address does without the last two");
+  return because(StoreErrorCode::NoServer,
+                 "the server does not answer; look at its name, at the network, and whether it runs");
 }
 
 void ResultDeleter::operator()(pg_result* result) const {

@@ -84,7 +84,13 @@ std::string connectionWords(const fs::path& address, const std::optional<std::st
   words.try_emplace("connect_timeout", kPatienceInSeconds);
   words.try_emplace("application_name", "tarebowl");
   words["client_encoding"] = "UTF8";
-  if (!isHere(words)) words.try_emplace("sslmode", "verify-full");
+  if (!isHere(words)) {
+    words.try_emplace("sslmode", "verify-full");
+    // A network that is gone without a word is noticed by the system within a minute, not after two hours.
+    words.try_emplace("keepalives_idle", "30");
+    words.try_emplace("keepalives_interval", "10");
+    words.try_emplace("keepalives_count", "3");
+  }
   // SOCI takes words apart at blanks, which a password may hold: as an address nothing of it has one.
   std::string made = "postgresql://";
   char mark = '?';
@@ -108,6 +114,45 @@ PasswordAsker askedOnce(PasswordAsker ask) {
     if (answer) typed->passwords.emplace(address.string(), *answer);
     return answer;
   };
+}
+
+ServerPlace placeOf(const fs::path& address) {
+  Words words = wordsOf(address);
+  words.erase("password");
+  const auto taken = [&](const char* word) {
+    const auto node = words.extract(word);
+    return node ? node.mapped() : std::string();
+  };
+  ServerPlace place{.host = taken("host"),
+                    .port = taken("port"),
+                    .database = taken("dbname"),
+                    .person = taken("user"),
+                    .security = taken("sslmode")};
+  place.further = std::move(words);
+  return place;
+}
+
+fs::path addressOf(const ServerPlace& place) {
+  Words words = place.further;
+  std::string made = std::string(kSchemes.front());
+  if (!place.person.empty()) made += encoded(place.person) + "@";
+  // A folder cannot stand where a name does, and a number with colons only in brackets.
+  if (place.host.starts_with('/'))
+    words["host"] = place.host;
+  else
+    made += place.host.find(':') == std::string::npos ? encoded(place.host) : "[" + place.host + "]";
+  if (!place.port.empty() && place.host.starts_with('/'))
+    words["port"] = place.port;
+  else if (!place.port.empty())
+    made += ":" + place.port;
+  made += "/" + encoded(place.database);
+  if (!place.security.empty()) words["sslmode"] = place.security;
+  char mark = '?';
+  for (const auto& [word, value] : words) {
+    made += fmt::format("{}{}={}", mark, word, encoded(value));
+    mark = '&';
+  }
+  return made;
 }
 
 std::string databaseOf(const fs::path& address) {

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 
 /// Where a collection lies that several desks share: postgresql://person@server/database. It stands where the
 /// path of a file does.
@@ -26,6 +29,26 @@ using PasswordAsker = std::function<std::optional<std::string>(const std::filesy
 /// The same, but for each address once: a window and its workers open one collection several times. What was
 /// typed is kept in memory only. May be called by several threads.
 [[nodiscard]] PasswordAsker askedOnce(PasswordAsker ask);
+
+/// An address by its parts, as a form asks for them.
+struct ServerPlace {
+  std::string host{};      ///< a name or number; a folder with a socket; empty: this machine
+  std::string port{};      ///< empty: as is usual, 5432
+  std::string database{};  ///< empty: named like the person
+  std::string person{};    ///< as the server knows them; empty: as this machine does
+  std::string security{};  ///< libpq's sslmode; empty: as is usual (connectionWords)
+  std::map<std::string, std::string> further{};  ///< what else the address says, in libpq's words
+
+  friend bool operator==(const ServerPlace&, const ServerPlace&) = default;
+};
+
+/// Of libpq's sslmode, from the safest on.
+inline constexpr std::array<std::string_view, 6> kSecurities{"verify-full", "verify-ca", "require",
+                                                             "prefer",      "allow",     "disable"};
+
+/// Throws StoreError as connectionWords does; of a password in an address nothing is kept.
+[[nodiscard]] ServerPlace placeOf(const std::filesystem::path& address);
+[[nodiscard]] std::filesystem::path addressOf(const ServerPlace& place);
 
 /// The name of the database, as a person calls such a collection.
 [[nodiscard]] std::string databaseOf(const std::filesystem::path& address);

@@ -23,11 +23,24 @@ void refuseOtherSchema(Connection& connection, int newest) {
     throw StoreError(StoreErrorCode::NotACollection, address,
                      "the database holds no collection; tarebowl server init makes one in it");
   if (version > newest)
-    throw StoreError(StoreErrorCode::TooNew, address, "was written by a newer Tarebowl; nothing was changed");
+    throw StoreError(StoreErrorCode::TooNew, address,
+                     "was raised by a newer Tarebowl; install that here, too. Nothing was changed");
   if (version < newest)
     throw StoreError(
         StoreErrorCode::NeedsUpgrade, address,
         "was made by an older Tarebowl; whoever set it up raises it with tarebowl server upgrade");
+}
+
+/// Whom the server knows, but nobody has let into the collection.
+void refuseStranger(Connection& connection) {
+  int closed = 0;
+  connection.sql() << "SELECT COUNT(*) FROM pg_catalog.pg_namespace WHERE nspname = 'tarebowl' AND NOT "
+                      "has_schema_privilege(oid, 'USAGE')",
+      soci::into(closed);
+  if (closed != 0)
+    throw StoreError(StoreErrorCode::NoPermission, connection.file(),
+                     "nobody has let you into this collection; whoever runs it does so with tarebowl server "
+                     "add");
 }
 
 /// Somebody who only reads would be refused at every verb: it is said at once.
@@ -64,6 +77,7 @@ std::unique_ptr<PostgresqlConnection> connectToServer(const fs::path& address, c
 Collection openServer(const fs::path& address, const OpenOptions& options, std::span<const Migration> steps) {
   auto opened = connectToServer(address, options);
   return guarded(address, [&] {
+    refuseStranger(*opened);
     refuseOtherSchema(*opened, newest(steps));
     if (options.access != Access::ReadOnly) refuseReader(*opened);
     return Collection::Inner::wrap(std::make_unique<Collection::Inner>(std::move(opened)));
