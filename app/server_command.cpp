@@ -8,6 +8,7 @@
 #include "app/options.h"
 #include "app/password.h"
 #include "core/store/server_address.h"
+#include "core/store/server_backup.h"
 #include "core/store/server_setup.h"
 
 #include <CLI/CLI.hpp>
@@ -70,6 +71,28 @@ int letPersonIn(const PersonWords& words, const Streams& streams) {
   return kDone;
 }
 
+struct BackupWords {
+  std::string address{};
+  std::string file{};
+};
+
+int backUp(const BackupWords& words, const Streams& streams) {
+  refuseFile(words.address);
+  store::dumpServer(words.address, openingByHand(), words.file);
+  streams.out << fmt::format("{} is a backup of {}, and was looked through\n", words.file, words.address);
+  return kDone;
+}
+
+int restoreBackup(const BackupWords& words, const Streams& streams) {
+  refuseFile(words.address);
+  const std::string former =
+      store::restoreServer(words.address, openingByHand(), words.file, {whoIsThere(), nowInUtc()});
+  streams.out << fmt::format("{} stands in {}\n", words.file, words.address);
+  if (!former.empty())
+    streams.out << fmt::format("The former collection was not deleted: it lies in the schema {}\n", former);
+  return kDone;
+}
+
 CLI::Option* addAddress(CLI::App& command, std::string& address) {
   return command.add_option("ADDRESS", address, "postgresql://PERSON@SERVER/DATABASE")->required();
 }
@@ -105,6 +128,23 @@ void defineAdd(CLI::App& server, Run& chosen) {
   runWhenNamed(command, chosen, [words](const Streams& streams) { return letPersonIn(*words, streams); });
 }
 
+void defineBackup(CLI::App& server, Run& chosen) {
+  const auto words = std::make_shared<BackupWords>();
+  CLI::App& command = *server.add_subcommand("backup", "Write a backup by pg_dump, and look through it");
+  addAddress(command, words->address);
+  command.add_option("FILE", words->file, "The new file, such as zoo-2026-11-25.dump")->required();
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return backUp(*words, streams); });
+}
+
+void defineRestore(CLI::App& server, Run& chosen) {
+  const auto words = std::make_shared<BackupWords>();
+  CLI::App& command = *server.add_subcommand(
+      "restore", "Put a backup in the collection's place, by pg_restore; what is there is set aside");
+  addAddress(command, words->address);
+  command.add_option("FILE", words->file, "As tarebowl server backup wrote it")->required();
+  runWhenNamed(command, chosen, [words](const Streams& streams) { return restoreBackup(*words, streams); });
+}
+
 }  // namespace
 
 void defineServer(CLI::App& app, Run& chosen) {
@@ -114,6 +154,8 @@ void defineServer(CLI::App& app, Run& chosen) {
   defineInit(server, chosen);
   defineUpgrade(server, chosen);
   defineAdd(server, chosen);
+  defineBackup(server, chosen);
+  defineRestore(server, chosen);
 }
 
 }  // namespace tarebowl::app

@@ -75,7 +75,7 @@ fs::path copyInto(SqliteConnection& connection, const fs::path& target) {
 void refuseServer(const fs::path& collection) {
   if (isServerAddress(collection))
     throw StoreError(StoreErrorCode::Failed, collection,
-                     "is on a server: whoever runs that makes its backups, with pg_dump");
+                     "is on a server: whoever set it up makes its backups, with tarebowl server backup");
 }
 
 void refuseUnsound(const fs::path& backup) {

@@ -1,0 +1,146 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A collection on a server is backed up into a file, and put back from it.
+#include "core/store/server_backup.h"
+
+#include "core/store/change_log.h"
+#include "core/store/server_setup.h"
+#include "tests/core/store/larder.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+
+namespace tarebowl::store {
+namespace {
+
+namespace fs = std::filesystem;
+using testing::HasSubstr;
+using testing::Not;
+using testing::UnorderedElementsAre;
+
+class ServerBackup : public testing::Test {
+ protected:
+  ServerBackup() {
+    Collection made = Collection::create(address, kKeeper);
+    (void)addFood(made, plain("kale"), kKeeper);
+  }
+  [[nodiscard]] std::vector<std::string> foods() const {
+    std::vector<std::string> codes;
+    for (const food::FoodLine& food : listFoods(Collection::open(address, kNow))) codes.push_back(food.code);
+    return codes;
+  }
+  void addFennel() const {
+    Collection open = Collection::open(address, kNow);
+    (void)addFood(open, plain("fennel"), kKeeper);
+  }
+  /// A program of this name that is found first, and says that it is of this version.
+  void putFirst(const std::string& program, const std::string& version) const {
+    fs::create_directories(folder / "bin");
+    write(folder / "bin" / program, "#!/bin/sh\necho '" + program + " (PostgreSQL) " + version + "'\n");
+    fs::permissions(folder / "bin" / program, fs::perms::owner_all);
+    const std::string path = (folder / "bin").string() + ":" + std::getenv("PATH");
+    ::setenv("PATH", path.c_str(), 1);
+  }
+
+  OwnFolder folder;
+  fs::path address = folder.collection("a");
+  fs::path dump = folder / "a.dump";
+};
+
+TEST_F(ServerBackup, IsAsTheCollectionWasAndComesBackAsThat) {
+  dumpServer(address, {}, dump);
+  addFennel();
+  EXPECT_THAT(foods(), UnorderedElementsAre("fennel", "kale"));
+  const std::string former = restoreServer(address, {}, dump, kKeeper);
+  EXPECT_THAT(foods(), UnorderedElementsAre("kale"));
+  EXPECT_EQ(former, "tarebowl_before_restore_20261125t073000z");
+  const Collection restored = Collection::open(address, kNow);
+  EXPECT_EQ(newestChanges(restored, 1).at(0).verb, "restore backup");
+  // What was there lies aside, whole.
+  EXPECT_EQ(
+      refusedTo(address, "", "SELECT 1 / (COUNT(*) - 1) FROM " + former + ".food WHERE code = 'fennel'"),
+      "ERROR:  division by zero\n");
+}
+
+TEST_F(ServerBackup, ComesIntoAnEmptyDatabaseWithItsRoles) {
+  dumpServer(address, {}, dump);
+  const fs::path other = folder.collection("other");
+  EXPECT_EQ(restoreServer(other, {}, dump, kKeeper), "");
+  const std::string person = "keeper_of_a_restored_one";
+  (void)refusedTo(address, "", "DROP ROLE IF EXISTS " + person);
+  letIn(other, {}, person, "keeper", "typed");
+  std::string theirs = other.string();
+  theirs.replace(theirs.find("owner"), 5, person);
+  EXPECT_EQ(refusedTo(theirs, "typed", "SELECT * FROM tarebowl.food"), "");
+  EXPECT_THAT(refusedTo(theirs, "typed", "DELETE FROM tarebowl.food"), HasSubstr("permission denied"));
+  (void)refusedTo(address, "", "DROP ROLE " + person);
+}
+
+TEST_F(ServerBackup, WhoMustTypeAPasswordTypesItAndNobodySeesIt) {
+  const std::string person = "makes_backups";
+  (void)refusedTo(address, "", "DROP ROLE IF EXISTS " + person);
+  (void)refusedTo(address, "", "CREATE ROLE " + person + " SUPERUSER LOGIN PASSWORD 'typed-by-hand'");
+  std::string theirs = address.string();
+  theirs.replace(theirs.find("owner"), 5, person);
+  dumpServer(theirs,
+             {.password = [](const fs::path&) { return std::optional<std::string>("typed-by-hand"); }}, dump);
+  EXPECT_NO_THROW(refuseUnsoundDump(dump));
+  (void)refusedTo(address, "", "DROP ROLE " + person);
+}
+
+TEST_F(ServerBackup, OverwritesNoFile) {
+  write(dump, "another");
+  EXPECT_EQ(codeOf([&] { dumpServer(address, {}, dump); }), StoreErrorCode::AlreadyThere);
+  EXPECT_EQ(contentOf(dump), "another");
+}
+
+TEST_F(ServerBackup, ThatIsCutOffOrNoneChangesNothing) {
+  dumpServer(address, {}, dump);
+  const std::string whole = contentOf(dump);
+  addFennel();
+  for (const std::string& content :
+       {whole.substr(0, whole.size() / 2), whole.substr(0, 100), std::string("no dump")}) {
+    write(dump, content);
+    EXPECT_TRUE(errorOf([&] { (void)restoreServer(address, {}, dump, kKeeper); }));
+    EXPECT_THAT(foods(), UnorderedElementsAre("fennel", "kale"));
+  }
+  EXPECT_EQ(codeOf([&] { (void)restoreServer(address, {}, folder / "none", kKeeper); }),
+            StoreErrorCode::NotFound);
+}
+
+TEST_F(ServerBackup, LeavesNoHalfFileWhereThePersonMayNotReadAll) {
+  const std::string person = "reads_only_here";
+  (void)refusedTo(address, "", "DROP ROLE IF EXISTS " + person);
+  letIn(address, {}, person, "reader", "typed");
+  std::string theirs = address.string();
+  theirs.replace(theirs.find("owner"), 5, person);
+  const auto error = errorOf([&] {
+    dumpServer(theirs, {.password = [](const fs::path&) { return std::optional<std::string>("typed"); }},
+               dump);
+  });
+  ASSERT_TRUE(error);
+  EXPECT_THAT(error->what(), HasSubstr("pg_dump says why"));
+  EXPECT_THAT(error->what(), Not(HasSubstr("typed")));
+  EXPECT_FALSE(fs::exists(dump));
+  EXPECT_FALSE(fs::exists(dump.string() + ".part"));
+  (void)refusedTo(address, "", "DROP ROLE " + person);
+}
+
+TEST_F(ServerBackup, OfAnOlderProgramIsNotMade) {
+  putFirst("pg_dump", "9.6.24");
+  const auto error = errorOf([&] { dumpServer(address, {}, dump); });
+  ASSERT_TRUE(error);
+  EXPECT_THAT(error->what(), HasSubstr("pg_dump here is of 9; install postgresql-client-"));
+}
+
+TEST_F(ServerBackup, AProgramThatIsNotThereIsNamed) {
+  ::setenv("PATH", (folder / "bin").c_str(), 1);
+  const auto error = errorOf([&] { dumpServer(address, {}, dump); });
+  ASSERT_TRUE(error);
+  EXPECT_THAT(error->what(), HasSubstr("Debian: postgresql-client"));
+}
+
+}  // namespace
+}  // namespace tarebowl::store
