@@ -17,7 +17,10 @@ constexpr std::size_t kChangesLookedThrough = 4000;
 AnimalDesk::AnimalDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)) {
   connect(&collection_, &OpenCollection::opened, this, &AnimalDesk::startAnew);
-  connect(&collection_, &OpenCollection::outdated, this, &AnimalDesk::refresh);
+  connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    using enum store::Part;
+    if (what.any({Animals, Targets, Diets})) refresh();
+  });
   connect(&collection_, &OpenCollection::refused, this, [this] {
     reading_ = false;
     undoStack_.clear();  // it would lead to something that is no longer there

@@ -22,6 +22,10 @@ RoomState stateOf(const OpenCollection& collection) {
     state.saved = false;
     state.savedText = OpenCollection::tr("for reading only");
   }
+  if (collection.isCutOff()) {
+    state.saved = false;
+    state.savedText = OpenCollection::tr("no connection to the server");
+  }
   if (file->invented) state.sampleText = OpenCollection::tr("Brackenmere (invented sample)");
   return state;
 }

@@ -15,7 +15,9 @@ FoodNames::FoodNames(OpenCollection& collection, QObject* parent) : QObject(pare
     emit changed();
     read();
   });
-  connect(&collection, &OpenCollection::outdated, this, &FoodNames::read);
+  connect(&collection, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    if (what.any({store::Part::Foods})) read();
+  });
   connect(&collection, &OpenCollection::written, this, &FoodNames::read);
 }
 

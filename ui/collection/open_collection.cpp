@@ -5,12 +5,14 @@
 #include "core/store/backup.h"
 #include "ui/collection/change_command.h"
 #include "ui/collection/file_watch.h"
+#include "ui/collection/server_news.h"
 
 #include <QDateTime>
 #include <QPointer>
 #include <QUndoStack>
 
 #include <iterator>
+#include <utility>
 #include <vector>
 
 namespace tarebowl::ui {
@@ -34,30 +36,49 @@ Tried triedBy(const std::vector<CollectionVerb>& verbs, store::Collection& colle
 
 }  // namespace
 
-OpenCollection::OpenCollection(QObject* parent) : QObject(parent) {
-  auto* watch = new FileWatch(this);
-  connect(this, &OpenCollection::opened, watch, [this, watch] {
-    if (file_)
-      watch->watch(file_->file);
+OpenCollection::OpenCollection(QObject* parent) : QObject(parent), watch_(new FileWatch(this)) {
+  connect(this, &OpenCollection::opened, watch_, [this] {
+    if (file_ && !store::isServerAddress(file_->file))
+      watch_->watch(file_->file);
     else
-      watch->stop();
+      watch_->stop();  // a server tells by itself
   });
-  connect(watch, &FileWatch::stirred, this, [this, watch] {
-    if (!isIdle()) return watch->tellAgain();
+  connect(watch_, &FileWatch::stirred, this, [this] {
+    if (!isIdle()) return watch_->tellAgain();
     lookAround();
   });
 }
 
 OpenCollection::~OpenCollection() {
+  news_.reset();
   clerk_.reset();
 }
 
 void OpenCollection::lookAround() {
   if (!file_ || !clerk_) return;
-  clerk_->askWhenIdle([](store::Collection& collection) { return collection.changedElsewhere(); },
-                      [this](bool changed) {
-                        if (changed) emit outdated();
-                      });
+  clerk_->askWhenIdle(
+      [writers = std::exchange(writers_, {})](store::Collection& collection) {
+        return collection.changesElsewhere(std::vector<int>(writers.begin(), writers.end()));
+      },
+      [this](const std::optional<store::Touched>& touched) {
+        if (touched) emit outdated(*touched);
+      });
+}
+
+/// On a connection of its own: that of the clerk is its thread's.
+void OpenCollection::listenToServer() {
+  news_ = std::make_unique<ServerNews>(file_->file, file_->password);
+  connect(news_.get(), &ServerNews::written, this, [this](int writer) {
+    writers_.insert(writer);
+    watch_->tellAgain();
+  });
+  connect(news_.get(), &ServerNews::listeningChanged, this, &OpenCollection::hearOfServer);
+}
+
+void OpenCollection::hearOfServer() {
+  cutOff_ = !news_->isListening();
+  if (!cutOff_) watch_->tellAgain();  // nobody told of what was written meanwhile
+  emit cutOffChanged();
 }
 
 store::Author OpenCollection::author() const {
@@ -69,6 +90,9 @@ void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
   emit closing();
   file_ = std::move(what);
   readOnly_ = false;
+  cutOff_ = false;
+  news_.reset();
+  writers_.clear();
   clerk_ = std::make_unique<Clerk>(std::move(opener));
   isReadAnew_ = false;
   connect(clerk_.get(), &Clerk::busyChanged, this, [this] {
@@ -76,13 +100,18 @@ void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
     emit busyChanged();
   });
   connect(clerk_.get(), &Clerk::refused, this, &OpenCollection::take);
-  clerk_->ask([](store::Collection& collection) { return collection.mayWrite(); },
-              [this](bool mayWrite) { takeAccess(mayWrite); });
+  clerk_->ask(
+      [](store::Collection& collection) {
+        (void)collection.changesElsewhere();  // from here on
+        return collection.mayWrite();
+      },
+      [this](bool mayWrite) { takeAccess(mayWrite); });
   emit opened();
 }
 
 void OpenCollection::takeAccess(bool mayWrite) {
   readOnly_ = !mayWrite;
+  if (file_ && store::isServerAddress(file_->file)) listenToServer();
   if (readOnly_) return emit foundReadOnly();
   clerk_->askWhenIdle(
       [file = file_->file, at = author().at](store::Collection& /*collection*/) {
@@ -95,6 +124,7 @@ void OpenCollection::take(const Refusal& refusal) {
   emit refused(refusal);
   if (refusal.isDamaged && !refusal.cannotOpen) emit closing();
   if (refusal.cannotOpen || refusal.isDamaged) return close();
+  if (news_) watch_->tellAgain();  // the clerk's connection may have been lost, and is taken up again
   // What cannot be read now cannot be read again at once: rooms that read anew do so once, not for ever.
   if (isReadAnew_) return;
   isReadAnew_ = true;
@@ -105,6 +135,7 @@ void OpenCollection::take(const Refusal& refusal) {
 void OpenCollection::close() {
   if (!file_) return;
   file_.reset();
+  news_.reset();
   emit opened();
 }
 

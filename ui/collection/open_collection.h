@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/store/server_address.h"
+#include "core/store/touched.h"
 #include "core/store/verbs.h"
 #include "ui/collection/clerk.h"
 
@@ -14,12 +15,16 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <set>
 #include <utility>
 #include <vector>
 
 class QUndoStack;
 
 namespace tarebowl::ui {
+
+class FileWatch;
+class ServerNews;
 
 /// A collection by its name, and whether it is the invented sample.
 struct CollectionFile {
@@ -65,6 +70,8 @@ class OpenCollection : public QObject {
   [[nodiscard]] const std::optional<CollectionFile>& file() const { return file_; }
   /// The file or its folder cannot be written: it is shown, and every edit is refused.
   [[nodiscard]] bool isReadOnly() const { return file_ && readOnly_; }
+  /// It lies on a server, which does not answer any more: what is shown may be old. It is asked again.
+  [[nodiscard]] bool isCutOff() const { return file_ && cutOff_; }
   void setPerson(const QString& name) { person_ = name; }
   /// Who does something now, for the log.
   [[nodiscard]] store::Author author() const;
@@ -98,10 +105,12 @@ class OpenCollection : public QObject {
   void opened();
   /// It turned out that it is open for reading only.
   void foundReadOnly();
+  /// The server does not answer any more, or answers again.
+  void cutOffChanged();
   /// A room of this window wrote.
   void written(const QObject* by);
-  /// Somebody else wrote, or something was refused: what rooms have read may be old.
-  void outdated();
+  /// Somebody else wrote, or something was refused: what rooms have read of these parts may be old.
+  void outdated(const tarebowl::store::Touched& what = {});
   void refused(const tarebowl::ui::Refusal& refusal);
   /// The collection's rules do not allow what a room wanted: nothing was written, what rooms have read holds.
   void hindered(const tarebowl::ui::Refusal& refusal);
@@ -112,12 +121,18 @@ class OpenCollection : public QObject {
   void close();
   void takeAccess(bool mayWrite);
   void lookAround();
+  void listenToServer();
+  void hearOfServer();
 
   std::optional<CollectionFile> file_;
   bool readOnly_ = false;
   bool isReadAnew_ = false;  ///< rooms read again what a refusal may have made old
+  bool cutOff_ = false;
   QString person_;
+  FileWatch* watch_;
   std::unique_ptr<Clerk> clerk_;
+  std::unique_ptr<ServerNews> news_;  ///< of a collection on a server
+  std::set<int> writers_;             ///< of whom the server told since the clerk looked
 };
 
 }  // namespace tarebowl::ui

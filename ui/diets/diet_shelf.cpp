@@ -26,7 +26,9 @@ DietShelf::DietShelf(OpenCollection& collection, QObject* parent) : QObject(pare
     emit changed();
     read();
   });
-  connect(&collection, &OpenCollection::outdated, this, &DietShelf::read);
+  connect(&collection, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    if (what.any({store::Part::Animals, store::Part::Diets})) read();
+  });
   connect(&collection, &OpenCollection::written, this, &DietShelf::read);
 }
 

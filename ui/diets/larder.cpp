@@ -24,7 +24,9 @@ Larder::Larder(OpenCollection& collection, QObject* parent)
     foods_ = std::make_shared<const std::vector<diet::DietFood>>();
     forget();
   });
-  connect(&collection, &OpenCollection::outdated, this, &Larder::forget);
+  connect(&collection, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    if (what.any({store::Part::Foods, store::Part::Targets})) forget();
+  });
   connect(&collection, &OpenCollection::written, this, &Larder::forget);
 }
 

@@ -61,7 +61,10 @@ RotationPlanner::RotationPlanner(Function rotate, OpenCollection& collection, Cl
     emit told(tr("Nothing was planned: the planning itself failed."));
     readAgain();
   });
-  connect(&collection_, &OpenCollection::outdated, this, &RotationPlanner::readAgain);
+  connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    using enum store::Part;
+    if (what.any({Foods, Animals, Targets, Diets, Kitchen})) readAgain();
+  });
   connect(&collection_, &OpenCollection::written, this, [this](const QObject* by) {
     if (by != this) readAgain();
   });

@@ -43,7 +43,11 @@ VersionDocument::VersionDocument(DietDesk& desk, OpenCollection& collection, Clo
   connect(&desk, &DietDesk::aboutToOpen, this, &VersionDocument::saveNow);
   connect(&collection, &OpenCollection::closing, this, &VersionDocument::saveNow);
   connect(&collection, &OpenCollection::opened, this, &VersionDocument::close);
-  connect(&collection, &OpenCollection::outdated, this, &VersionDocument::readAgain);
+  connect(&collection, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    using enum store::Part;
+    const bool countsWhatIsEaten = counted_ == transfer::CountedAs::Eaten && what.any({Kitchen});
+    if (countsWhatIsEaten || what.any({Foods, Animals, Targets, Diets})) readAgain();
+  });
   connect(&collection, &OpenCollection::written, this, [this](const QObject* by) {
     if (by != this) readAgain();
   });

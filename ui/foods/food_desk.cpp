@@ -24,7 +24,9 @@ FoodFigures trimmed(FoodFigures figures) {
 
 FoodDesk::FoodDesk(OpenCollection& collection, QObject* parent) : QObject(parent), collection_(collection) {
   connect(&collection_, &OpenCollection::opened, this, &FoodDesk::startAnew);
-  connect(&collection_, &OpenCollection::outdated, this, &FoodDesk::refresh);
+  connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    if (what.any({store::Part::Foods, store::Part::Targets})) refresh();
+  });
   connect(&collection_, &OpenCollection::refused, this, [this] {
     reading_ = false;
     undoStack_.clear();  // it would lead to something that is no longer there

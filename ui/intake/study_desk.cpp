@@ -12,7 +12,9 @@ StudyDesk::StudyDesk(IntakeDesk& intake, OpenCollection& collection, IntakeDesk:
     : QObject(parent), intake_(intake), collection_(collection), today_(std::move(today)) {
   connect(&intake_, &IntakeDesk::groupsChanged, this, &StudyDesk::showGroup);
   connect(&collection_, &OpenCollection::written, this, &StudyDesk::readFaeces);
-  connect(&collection_, &OpenCollection::outdated, this, &StudyDesk::readFaeces);
+  connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    if (what.any({store::Part::Animals, store::Part::Health})) readFaeces();
+  });
 }
 
 const exchange::StudyPlanToWrite* StudyDesk::plan() const {

@@ -12,7 +12,10 @@ using quantity::Grams;
 KitchenDesk::KitchenDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)), day_(today_()) {
   connect(&collection_, &OpenCollection::opened, this, &KitchenDesk::startAnew);
-  connect(&collection_, &OpenCollection::outdated, this, &KitchenDesk::refresh);
+  connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
+    using enum store::Part;
+    if (what.any({Foods, Animals, Targets, Diets, Kitchen})) refresh();
+  });
   connect(&collection_, &OpenCollection::refused, this, [this] {
     reading_ = false;
     writing_ = 0;
