@@ -3694,6 +3694,86 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
         <source>before-restore</source>
         <translation>vor dem Wiederherstellen</translation>
     </message>
+    <message>
+        <source>the server asks for a password, and none was given; open it again and type it, or put it into ~/.pgpass</source>
+        <translation>der Server fragt nach einem Passwort, und es wurde keines angegeben; öffnen Sie den Bestand noch einmal und tippen Sie es ein, oder tragen Sie es in ~/.pgpass ein</translation>
+    </message>
+    <message>
+        <source>the server does not accept the password; open it again and type it anew, or look into ~/.pgpass</source>
+        <translation>der Server nimmt das Passwort nicht an; öffnen Sie den Bestand noch einmal und tippen Sie es neu ein, oder sehen Sie in ~/.pgpass nach</translation>
+    </message>
+    <message>
+        <source>the server does not let you in; ask whoever runs it</source>
+        <translation>der Server lässt Sie nicht ein; fragen Sie, wer ihn betreibt</translation>
+    </message>
+    <message>
+        <source>the server has no such database; look at its name, or ask whoever runs the server to make one</source>
+        <translation>der Server hat keine solche Datenbank; prüfen Sie ihren Namen, oder lassen Sie eine anlegen von dem, der den Server betreibt</translation>
+    </message>
+    <message>
+        <source>you may not open this database; ask whoever runs the server</source>
+        <translation>Sie dürfen diese Datenbank nicht öffnen; fragen Sie, wer den Server betreibt</translation>
+    </message>
+    <message>
+        <source>no secure connection came about. The server&apos;s certificate must be valid, name the server as the address does, and be signed by one of those in ~/.postgresql/root.crt; sslmode=require in the address does without the last two</source>
+        <translation>es kam keine sichere Verbindung zustande. Das Zertifikat des Servers muss gültig sein, den Server nennen wie die Adresse und von einem derer in ~/.postgresql/root.crt unterschrieben sein; sslmode=require in der Adresse verzichtet auf die letzten beiden</translation>
+    </message>
+    <message>
+        <source>the server does not answer; look at its name, at the network, and whether it runs</source>
+        <translation>der Server antwortet nicht; prüfen Sie seinen Namen, das Netz und ob er läuft</translation>
+    </message>
+    <message>
+        <source>the database holds no collection; tarebowl server init makes one in it</source>
+        <translation>die Datenbank enthält keinen Bestand; tarebowl server init legt einen darin an</translation>
+    </message>
+    <message>
+        <source>was raised by a newer Tarebowl; install that here, too. Nothing was changed</source>
+        <translation>wurde von einem neueren Tarebowl angehoben; installieren Sie dieses auch hier. Nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>was made by an older Tarebowl; whoever set it up raises it with tarebowl server upgrade</source>
+        <translation>wurde von einem älteren Tarebowl angelegt; wer ihn eingerichtet hat, hebt ihn mit tarebowl server upgrade an</translation>
+    </message>
+    <message>
+        <source>nobody has let you into this collection; whoever runs it does so with tarebowl server add</source>
+        <translation>niemand hat Sie in diesen Bestand eingelassen; wer ihn betreibt, tut das mit tarebowl server add</translation>
+    </message>
+    <message>
+        <source>your role on the server may not do this, and nothing was written</source>
+        <translation>Ihre Rolle auf dem Server darf das nicht, und nichts wurde geschrieben</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost; what was not said to be saved was not written</source>
+        <translation>die Verbindung zum Server ging verloren; was nicht als gespeichert gemeldet wurde, ist nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost, and it does not answer</source>
+        <translation>die Verbindung zum Server ging verloren, und er antwortet nicht</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost while it was being written; nothing was kept of it</source>
+        <translation>die Verbindung zum Server ging verloren, während geschrieben wurde; nichts davon wurde behalten</translation>
+    </message>
+    <message>
+        <source>a password does not belong in an address, where others can read it; leave it out, and it is asked for, or read from ~/.pgpass</source>
+        <translation>ein Passwort gehört nicht in eine Adresse, wo andere es lesen können; lassen Sie es weg, dann wird danach gefragt oder es wird aus ~/.pgpass gelesen</translation>
+    </message>
+    <message>
+        <source>was moved or removed on the server while it was open; nothing was written. Open it where it is now</source>
+        <translation>wurde auf dem Server verschoben oder entfernt, während er offen war; nichts wurde geschrieben. Öffnen Sie ihn dort, wo er jetzt ist</translation>
+    </message>
+    <message>
+        <source>cannot be written: the server&apos;s disk is full; nothing was written. Tell whoever runs the server</source>
+        <translation>kann nicht geschrieben werden: die Platte des Servers ist voll; nichts wurde geschrieben. Sagen Sie es dem, der den Server betreibt</translation>
+    </message>
+    <message>
+        <source>cannot be read or written: the server&apos;s disk reports an error</source>
+        <translation>kann nicht gelesen oder geschrieben werden: die Platte des Servers meldet einen Fehler</translation>
+    </message>
+    <message>
+        <source>is damaged on the server; tell whoever runs it</source>
+        <translation>ist auf dem Server beschädigt; sagen Sie es dem, der ihn betreibt</translation>
+    </message>
 </context>
 <context>
     <name>Story</name>
@@ -5429,6 +5509,10 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
     <message>
         <source>There is none yet: one is made every day</source>
         <translation>Noch keine: jeden Tag wird eine gemacht</translation>
+    </message>
+    <message>
+        <source>Open on a server…</source>
+        <translation>Auf einem Server öffnen…</translation>
     </message>
 </context>
 <context>
@@ -9154,6 +9238,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
         <source>This collection is open for reading only: its file or its folder cannot be written. To change it, copy it into a folder of your own and open the copy.</source>
         <translation>Dieser Bestand ist nur zum Lesen geöffnet: seine Datei oder ihr Ordner lässt sich nicht beschreiben. Um ihn zu ändern, in einen eigenen Ordner kopieren und die Kopie öffnen.</translation>
     </message>
+    <message>
+        <source>no connection to the server</source>
+        <translation>keine Verbindung zum Server</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::PageHeader</name>
@@ -10647,6 +10735,14 @@ am Tag</translation>
         <source>Open a collection that is there already</source>
         <translation>Einen Bestand öffnen, den es schon gibt</translation>
     </message>
+    <message>
+        <source>Or one on a server, which several desks share…</source>
+        <translation>Oder einen auf einem Server, den mehrere Plätze teilen…</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Einen Bestand auf einem Server öffnen</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::StatusLine</name>
@@ -11588,6 +11684,113 @@ am Tag</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Noch auszufüllen: %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::ServerDialog</name>
+    <message>
+        <source>verify-full: encrypted, and the server proves its name</source>
+        <translation>verify-full: verschlüsselt, und der Server beweist seinen Namen</translation>
+    </message>
+    <message>
+        <source>verify-ca: encrypted, and the server proves whose it is</source>
+        <translation>verify-ca: verschlüsselt, und der Server beweist, wessen er ist</translation>
+    </message>
+    <message>
+        <source>require: encrypted, and the server proves nothing</source>
+        <translation>require: verschlüsselt, und der Server beweist nichts</translation>
+    </message>
+    <message>
+        <source>prefer: encrypted where the server can</source>
+        <translation>prefer: verschlüsselt, wo der Server es kann</translation>
+    </message>
+    <message>
+        <source>allow: encrypted only where the server wants it</source>
+        <translation>allow: verschlüsselt nur, wo der Server es will</translation>
+    </message>
+    <message>
+        <source>disable: not encrypted</source>
+        <translation>disable: nicht verschlüsselt</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Einen Bestand auf einem Server öffnen</translation>
+    </message>
+    <message>
+        <source>empty: this machine</source>
+        <translation>leer: dieser Rechner</translation>
+    </message>
+    <message>
+        <source>as is usual: verify-full, and on this machine prefer</source>
+        <translation>wie üblich: verify-full, und auf diesem Rechner prefer</translation>
+    </message>
+    <message>
+        <source>What is still needed</source>
+        <translation>Was noch fehlt</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
+        <translation>Mehrere Plätze können einen Bestand auf einem PostgreSQL-Server teilen. Was hierher gehört, weiß, wer ihn eingerichtet hat. Wo der Server ein Passwort will, werden Sie als Nächstes danach gefragt; es wird nirgends behalten.</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>ein anderer</translation>
+    </message>
+    <message>
+        <source>&amp;Was open before</source>
+        <translation>&amp;War schon offen</translation>
+    </message>
+    <message>
+        <source>Fills in what follows; passwords are not remembered</source>
+        <translation>Füllt aus, was folgt; Passwörter werden nicht behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Server</source>
+        <translation>&amp;Server</translation>
+    </message>
+    <message>
+        <source>The name of the machine on which the server runs</source>
+        <translation>Der Name des Rechners, auf dem der Server läuft</translation>
+    </message>
+    <message>
+        <source>P&amp;ort</source>
+        <translation>P&amp;ort</translation>
+    </message>
+    <message>
+        <source>5432, where whoever runs the server does not say otherwise</source>
+        <translation>5432, wenn der Betreiber des Servers nichts anderes sagt</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Datenbank</translation>
+    </message>
+    <message>
+        <source>The server&apos;s name for the collection</source>
+        <translation>Wie der Server den Bestand nennt</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Person</translation>
+    </message>
+    <message>
+        <source>Your name as the server knows you</source>
+        <translation>Ihr Name, wie der Server Sie kennt</translation>
+    </message>
+    <message>
+        <source>Se&amp;curity</source>
+        <translation>Si&amp;cherheit</translation>
+    </message>
+    <message>
+        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
+        <translation>Wie der Weg zum Server geschützt ist (sslmode); weniger als verify-full ist für Netze, in denen sonst niemand ist</translation>
+    </message>
+    <message>
+        <source>The name of the database is still needed.</source>
+        <translation>Der Name der Datenbank fehlt noch.</translation>
     </message>
 </context>
 </TS>

@@ -3694,6 +3694,86 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
         <source>before-restore</source>
         <translation>antes de restaurar</translation>
     </message>
+    <message>
+        <source>the server asks for a password, and none was given; open it again and type it, or put it into ~/.pgpass</source>
+        <translation>el servidor pide una contraseña y no se dio ninguna; abra la colección otra vez y escríbala, o anótela en ~/.pgpass</translation>
+    </message>
+    <message>
+        <source>the server does not accept the password; open it again and type it anew, or look into ~/.pgpass</source>
+        <translation>el servidor no acepta la contraseña; abra la colección otra vez y escríbala de nuevo, o mire en ~/.pgpass</translation>
+    </message>
+    <message>
+        <source>the server does not let you in; ask whoever runs it</source>
+        <translation>el servidor no le deja entrar; pregunte a quien lo lleva</translation>
+    </message>
+    <message>
+        <source>the server has no such database; look at its name, or ask whoever runs the server to make one</source>
+        <translation>el servidor no tiene esa base de datos; revise su nombre, o pida a quien lleva el servidor que cree una</translation>
+    </message>
+    <message>
+        <source>you may not open this database; ask whoever runs the server</source>
+        <translation>no puede abrir esta base de datos; pregunte a quien lleva el servidor</translation>
+    </message>
+    <message>
+        <source>no secure connection came about. The server&apos;s certificate must be valid, name the server as the address does, and be signed by one of those in ~/.postgresql/root.crt; sslmode=require in the address does without the last two</source>
+        <translation>no se logró una conexión segura. El certificado del servidor debe ser válido, nombrar al servidor como la dirección y estar firmado por uno de los de ~/.postgresql/root.crt; sslmode=require en la dirección prescinde de los dos últimos</translation>
+    </message>
+    <message>
+        <source>the server does not answer; look at its name, at the network, and whether it runs</source>
+        <translation>el servidor no responde; revise su nombre, la red y si está en marcha</translation>
+    </message>
+    <message>
+        <source>the database holds no collection; tarebowl server init makes one in it</source>
+        <translation>la base de datos no contiene ninguna colección; tarebowl server init crea una en ella</translation>
+    </message>
+    <message>
+        <source>was raised by a newer Tarebowl; install that here, too. Nothing was changed</source>
+        <translation>fue actualizada por un Tarebowl más nuevo; instálelo aquí también. No se cambió nada</translation>
+    </message>
+    <message>
+        <source>was made by an older Tarebowl; whoever set it up raises it with tarebowl server upgrade</source>
+        <translation>fue creada por un Tarebowl más antiguo; quien la instaló la actualiza con tarebowl server upgrade</translation>
+    </message>
+    <message>
+        <source>nobody has let you into this collection; whoever runs it does so with tarebowl server add</source>
+        <translation>nadie le ha dado acceso a esta colección; quien la lleva lo hace con tarebowl server add</translation>
+    </message>
+    <message>
+        <source>your role on the server may not do this, and nothing was written</source>
+        <translation>su papel en el servidor no lo permite, y no se escribió nada</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost; what was not said to be saved was not written</source>
+        <translation>se perdió la conexión con el servidor; lo que no se dio por guardado no se escribió</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost, and it does not answer</source>
+        <translation>se perdió la conexión con el servidor, y este no responde</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost while it was being written; nothing was kept of it</source>
+        <translation>se perdió la conexión con el servidor mientras se escribía; no se conservó nada de ello</translation>
+    </message>
+    <message>
+        <source>a password does not belong in an address, where others can read it; leave it out, and it is asked for, or read from ~/.pgpass</source>
+        <translation>una contraseña no debe estar en una dirección, donde otros pueden leerla; omítala: se pregunta por ella o se lee de ~/.pgpass</translation>
+    </message>
+    <message>
+        <source>was moved or removed on the server while it was open; nothing was written. Open it where it is now</source>
+        <translation>fue movida o quitada en el servidor mientras estaba abierta; no se escribió nada. Ábrala donde está ahora</translation>
+    </message>
+    <message>
+        <source>cannot be written: the server&apos;s disk is full; nothing was written. Tell whoever runs the server</source>
+        <translation>no se puede escribir: el disco del servidor está lleno; no se escribió nada. Avise a quien lleva el servidor</translation>
+    </message>
+    <message>
+        <source>cannot be read or written: the server&apos;s disk reports an error</source>
+        <translation>no se puede leer ni escribir: el disco del servidor comunica un error</translation>
+    </message>
+    <message>
+        <source>is damaged on the server; tell whoever runs it</source>
+        <translation>está dañada en el servidor; avise a quien lo lleva</translation>
+    </message>
 </context>
 <context>
     <name>Story</name>
@@ -5429,6 +5509,10 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
     <message>
         <source>There is none yet: one is made every day</source>
         <translation>Aún no hay ninguna: se hace una cada día</translation>
+    </message>
+    <message>
+        <source>Open on a server…</source>
+        <translation>Abrir en un servidor…</translation>
     </message>
 </context>
 <context>
@@ -9154,6 +9238,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
         <source>This collection is open for reading only: its file or its folder cannot be written. To change it, copy it into a folder of your own and open the copy.</source>
         <translation>Esta colección está abierta solo para lectura: no se puede escribir en su archivo o en su carpeta. Para cambiarla, cópiela en una carpeta suya y abra la copia.</translation>
     </message>
+    <message>
+        <source>no connection to the server</source>
+        <translation>sin conexión con el servidor</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::PageHeader</name>
@@ -10647,6 +10735,14 @@ al día</translation>
         <source>Open a collection that is there already</source>
         <translation>Abrir una colección que ya existe</translation>
     </message>
+    <message>
+        <source>Or one on a server, which several desks share…</source>
+        <translation>O una en un servidor, que comparten varios puestos…</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Abrir una colección en un servidor</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::StatusLine</name>
@@ -11588,6 +11684,113 @@ al día</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Aún por rellenar: %1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::ServerDialog</name>
+    <message>
+        <source>verify-full: encrypted, and the server proves its name</source>
+        <translation>verify-full: cifrada, y el servidor prueba su nombre</translation>
+    </message>
+    <message>
+        <source>verify-ca: encrypted, and the server proves whose it is</source>
+        <translation>verify-ca: cifrada, y el servidor prueba de quién es</translation>
+    </message>
+    <message>
+        <source>require: encrypted, and the server proves nothing</source>
+        <translation>require: cifrada, y el servidor no prueba nada</translation>
+    </message>
+    <message>
+        <source>prefer: encrypted where the server can</source>
+        <translation>prefer: cifrada si el servidor puede</translation>
+    </message>
+    <message>
+        <source>allow: encrypted only where the server wants it</source>
+        <translation>allow: cifrada solo si el servidor lo quiere</translation>
+    </message>
+    <message>
+        <source>disable: not encrypted</source>
+        <translation>disable: sin cifrar</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Abrir una colección en un servidor</translation>
+    </message>
+    <message>
+        <source>empty: this machine</source>
+        <translation>vacío: este equipo</translation>
+    </message>
+    <message>
+        <source>as is usual: verify-full, and on this machine prefer</source>
+        <translation>lo habitual: verify-full, y en este equipo prefer</translation>
+    </message>
+    <message>
+        <source>What is still needed</source>
+        <translation>Lo que aún falta</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
+        <translation>Varios puestos pueden compartir una colección en un servidor PostgreSQL. Quien la instaló sabe qué va aquí. Si el servidor pide una contraseña, se le pregunta a continuación; no se guarda en ninguna parte.</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>otra</translation>
+    </message>
+    <message>
+        <source>&amp;Was open before</source>
+        <translation>&amp;Ya abierta antes</translation>
+    </message>
+    <message>
+        <source>Fills in what follows; passwords are not remembered</source>
+        <translation>Rellena lo que sigue; las contraseñas no se recuerdan</translation>
+    </message>
+    <message>
+        <source>&amp;Server</source>
+        <translation>&amp;Servidor</translation>
+    </message>
+    <message>
+        <source>The name of the machine on which the server runs</source>
+        <translation>El nombre del equipo en el que corre el servidor</translation>
+    </message>
+    <message>
+        <source>P&amp;ort</source>
+        <translation>Puert&amp;o</translation>
+    </message>
+    <message>
+        <source>5432, where whoever runs the server does not say otherwise</source>
+        <translation>5432, si quien lleva el servidor no dice otra cosa</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Base de datos</translation>
+    </message>
+    <message>
+        <source>The server&apos;s name for the collection</source>
+        <translation>El nombre que el servidor da a la colección</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Persona</translation>
+    </message>
+    <message>
+        <source>Your name as the server knows you</source>
+        <translation>Su nombre tal como lo conoce el servidor</translation>
+    </message>
+    <message>
+        <source>Se&amp;curity</source>
+        <translation>Se&amp;guridad</translation>
+    </message>
+    <message>
+        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
+        <translation>Cómo se protege el camino al servidor (sslmode); menos que verify-full es para redes en las que no hay nadie más</translation>
+    </message>
+    <message>
+        <source>The name of the database is still needed.</source>
+        <translation>Aún falta el nombre de la base de datos.</translation>
     </message>
 </context>
 </TS>

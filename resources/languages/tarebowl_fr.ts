@@ -3694,6 +3694,86 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
         <source>before-restore</source>
         <translation>avant restauration</translation>
     </message>
+    <message>
+        <source>the server asks for a password, and none was given; open it again and type it, or put it into ~/.pgpass</source>
+        <translation>le serveur demande un mot de passe, et aucun n’a été donné&#xa0;; ouvrez la collection de nouveau et tapez-le, ou inscrivez-le dans ~/.pgpass</translation>
+    </message>
+    <message>
+        <source>the server does not accept the password; open it again and type it anew, or look into ~/.pgpass</source>
+        <translation>le serveur n’accepte pas le mot de passe&#xa0;; ouvrez la collection de nouveau et retapez-le, ou regardez dans ~/.pgpass</translation>
+    </message>
+    <message>
+        <source>the server does not let you in; ask whoever runs it</source>
+        <translation>le serveur ne vous laisse pas entrer&#xa0;; demandez à la personne qui s’en occupe</translation>
+    </message>
+    <message>
+        <source>the server has no such database; look at its name, or ask whoever runs the server to make one</source>
+        <translation>le serveur n’a pas de telle base de données&#xa0;; vérifiez son nom, ou demandez à la personne qui s’occupe du serveur d’en créer une</translation>
+    </message>
+    <message>
+        <source>you may not open this database; ask whoever runs the server</source>
+        <translation>vous n’avez pas le droit d’ouvrir cette base de données&#xa0;; demandez à la personne qui s’occupe du serveur</translation>
+    </message>
+    <message>
+        <source>no secure connection came about. The server&apos;s certificate must be valid, name the server as the address does, and be signed by one of those in ~/.postgresql/root.crt; sslmode=require in the address does without the last two</source>
+        <translation>aucune connexion sûre n’a pu s’établir. Le certificat du serveur doit être valable, nommer le serveur comme l’adresse, et être signé par un de ceux de ~/.postgresql/root.crt&#xa0;; sslmode=require dans l’adresse se passe des deux derniers</translation>
+    </message>
+    <message>
+        <source>the server does not answer; look at its name, at the network, and whether it runs</source>
+        <translation>le serveur ne répond pas&#xa0;; vérifiez son nom, le réseau, et s’il est en marche</translation>
+    </message>
+    <message>
+        <source>the database holds no collection; tarebowl server init makes one in it</source>
+        <translation>la base de données ne contient pas de collection&#xa0;; tarebowl server init en crée une</translation>
+    </message>
+    <message>
+        <source>was raised by a newer Tarebowl; install that here, too. Nothing was changed</source>
+        <translation>a été mise à niveau par un Tarebowl plus récent&#xa0;; installez-le ici aussi. Rien n’a été modifié</translation>
+    </message>
+    <message>
+        <source>was made by an older Tarebowl; whoever set it up raises it with tarebowl server upgrade</source>
+        <translation>a été créée par un Tarebowl plus ancien&#xa0;; la personne qui l’a mise en place la met à niveau avec tarebowl server upgrade</translation>
+    </message>
+    <message>
+        <source>nobody has let you into this collection; whoever runs it does so with tarebowl server add</source>
+        <translation>personne ne vous a donné accès à cette collection&#xa0;; la personne qui s’en occupe le fait avec tarebowl server add</translation>
+    </message>
+    <message>
+        <source>your role on the server may not do this, and nothing was written</source>
+        <translation>votre rôle sur le serveur ne le permet pas, et rien n’a été écrit</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost; what was not said to be saved was not written</source>
+        <translation>la connexion au serveur a été perdue&#xa0;; ce qui n’a pas été dit enregistré n’a pas été écrit</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost, and it does not answer</source>
+        <translation>la connexion au serveur a été perdue, et il ne répond pas</translation>
+    </message>
+    <message>
+        <source>the connection to the server was lost while it was being written; nothing was kept of it</source>
+        <translation>la connexion au serveur a été perdue pendant l’écriture&#xa0;; rien n’en a été gardé</translation>
+    </message>
+    <message>
+        <source>a password does not belong in an address, where others can read it; leave it out, and it is asked for, or read from ~/.pgpass</source>
+        <translation>un mot de passe n’a pas sa place dans une adresse, où d’autres peuvent le lire&#xa0;; omettez-le&#xa0;: il est demandé, ou lu dans ~/.pgpass</translation>
+    </message>
+    <message>
+        <source>was moved or removed on the server while it was open; nothing was written. Open it where it is now</source>
+        <translation>a été déplacée ou retirée sur le serveur pendant qu’elle était ouverte&#xa0;; rien n’a été écrit. Ouvrez-la là où elle est maintenant</translation>
+    </message>
+    <message>
+        <source>cannot be written: the server&apos;s disk is full; nothing was written. Tell whoever runs the server</source>
+        <translation>ne peut pas être écrite&#xa0;: le disque du serveur est plein&#xa0;; rien n’a été écrit. Prévenez la personne qui s’occupe du serveur</translation>
+    </message>
+    <message>
+        <source>cannot be read or written: the server&apos;s disk reports an error</source>
+        <translation>ne peut être lue ni écrite&#xa0;: le disque du serveur signale une erreur</translation>
+    </message>
+    <message>
+        <source>is damaged on the server; tell whoever runs it</source>
+        <translation>est endommagée sur le serveur&#xa0;; prévenez la personne qui s’en occupe</translation>
+    </message>
 </context>
 <context>
     <name>Story</name>
@@ -5429,6 +5509,10 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <message>
         <source>There is none yet: one is made every day</source>
         <translation>Aucune pour l’instant&#xa0;: une est faite chaque jour</translation>
+    </message>
+    <message>
+        <source>Open on a server…</source>
+        <translation>Ouvrir sur un serveur…</translation>
     </message>
 </context>
 <context>
@@ -9154,6 +9238,10 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
         <source>This collection is open for reading only: its file or its folder cannot be written. To change it, copy it into a folder of your own and open the copy.</source>
         <translation>Cette collection n’est ouverte qu’en lecture&#xa0;: son fichier ou son dossier ne peut pas être écrit. Pour la modifier, copiez-la dans un dossier à vous et ouvrez la copie.</translation>
     </message>
+    <message>
+        <source>no connection to the server</source>
+        <translation>pas de connexion au serveur</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::PageHeader</name>
@@ -10647,6 +10735,14 @@ par jour</translation>
         <source>Open a collection that is there already</source>
         <translation>Ouvrir une collection qui existe déjà</translation>
     </message>
+    <message>
+        <source>Or one on a server, which several desks share…</source>
+        <translation>Ou une sur un serveur, que plusieurs postes partagent…</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Ouvrir une collection sur un serveur</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::StatusLine</name>
@@ -11588,6 +11684,113 @@ par jour</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Encore à remplir&#xa0;: %1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::ServerDialog</name>
+    <message>
+        <source>verify-full: encrypted, and the server proves its name</source>
+        <translation>verify-full&#xa0;: chiffrée, et le serveur prouve son nom</translation>
+    </message>
+    <message>
+        <source>verify-ca: encrypted, and the server proves whose it is</source>
+        <translation>verify-ca&#xa0;: chiffrée, et le serveur prouve à qui il est</translation>
+    </message>
+    <message>
+        <source>require: encrypted, and the server proves nothing</source>
+        <translation>require&#xa0;: chiffrée, et le serveur ne prouve rien</translation>
+    </message>
+    <message>
+        <source>prefer: encrypted where the server can</source>
+        <translation>prefer&#xa0;: chiffrée si le serveur le peut</translation>
+    </message>
+    <message>
+        <source>allow: encrypted only where the server wants it</source>
+        <translation>allow&#xa0;: chiffrée seulement si le serveur le veut</translation>
+    </message>
+    <message>
+        <source>disable: not encrypted</source>
+        <translation>disable&#xa0;: non chiffrée</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Ouvrir une collection sur un serveur</translation>
+    </message>
+    <message>
+        <source>empty: this machine</source>
+        <translation>vide&#xa0;: cette machine</translation>
+    </message>
+    <message>
+        <source>as is usual: verify-full, and on this machine prefer</source>
+        <translation>comme d’habitude&#xa0;: verify-full, et sur cette machine prefer</translation>
+    </message>
+    <message>
+        <source>What is still needed</source>
+        <translation>Ce qui manque encore</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Ouvrir</translation>
+    </message>
+    <message>
+        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
+        <translation>Plusieurs postes peuvent partager une collection sur un serveur PostgreSQL. La personne qui l’a mise en place sait ce qu’il faut écrire ici. Si le serveur demande un mot de passe, il vous est demandé ensuite&#xa0;; il n’est gardé nulle part.</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>une autre</translation>
+    </message>
+    <message>
+        <source>&amp;Was open before</source>
+        <translation>Dé&amp;jà ouverte</translation>
+    </message>
+    <message>
+        <source>Fills in what follows; passwords are not remembered</source>
+        <translation>Remplit ce qui suit&#xa0;; les mots de passe ne sont pas retenus</translation>
+    </message>
+    <message>
+        <source>&amp;Server</source>
+        <translation>&amp;Serveur</translation>
+    </message>
+    <message>
+        <source>The name of the machine on which the server runs</source>
+        <translation>Le nom de la machine sur laquelle tourne le serveur</translation>
+    </message>
+    <message>
+        <source>P&amp;ort</source>
+        <translation>P&amp;ort</translation>
+    </message>
+    <message>
+        <source>5432, where whoever runs the server does not say otherwise</source>
+        <translation>5432, si la personne qui s’occupe du serveur ne dit rien d’autre</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Base de données</translation>
+    </message>
+    <message>
+        <source>The server&apos;s name for the collection</source>
+        <translation>Le nom que le serveur donne à la collection</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Personne</translation>
+    </message>
+    <message>
+        <source>Your name as the server knows you</source>
+        <translation>Votre nom tel que le serveur vous connaît</translation>
+    </message>
+    <message>
+        <source>Se&amp;curity</source>
+        <translation>Sé&amp;curité</translation>
+    </message>
+    <message>
+        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
+        <translation>Comment le chemin vers le serveur est protégé (sslmode)&#xa0;; moins que verify-full est pour des réseaux où il n’y a personne d’autre</translation>
+    </message>
+    <message>
+        <source>The name of the database is still needed.</source>
+        <translation>Il manque encore le nom de la base de données.</translation>
     </message>
 </context>
 </TS>

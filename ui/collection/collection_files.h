@@ -3,14 +3,16 @@
 #pragma once
 
 #include "ui/collection/open_collection.h"
+#include "ui/collection/password_desk.h"
 #include "ui/shared/dialogs.h"
+
+#include <QPointer>
+#include <QWidget>
 
 #include <filesystem>
 #include <functional>
-#include <optional>
-#include <string>
-
-class QWidget;
+#include <memory>
+#include <vector>
 
 namespace tarebowl::ui {
 
@@ -26,15 +28,17 @@ class CollectionFiles {
   void open(const std::filesystem::path& file, bool invented = false);
   // False where the person would rather not.
   bool openByDialog();
+  bool openOnServerByDialog(const std::vector<std::filesystem::path>& remembered);
   bool createByDialog();
 
  private:
   void open(const std::filesystem::path& file, bool invented, CollectionOpener opener);
-  [[nodiscard]] store::PasswordAsker passwordByDialog() const;
+  [[nodiscard]] std::unique_ptr<PasswordDesk> passwordDesk() const;
 
   OpenCollection& collection_;
   Dialogs dialogs_;
-  QWidget* window_;
+  QPointer<QWidget> window_;
+  std::unique_ptr<PasswordDesk> passwords_;  ///< of the collection that was opened last
 };
 
 }  // namespace tarebowl::ui

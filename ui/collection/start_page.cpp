@@ -31,12 +31,18 @@ StartPage::StartPage(QWidget* parent)
       tr("A new collection file, to which foods, animals and diets are added one by one. Each room says what "
          "to do first."),
       &StartPage::emptyWanted);
-  auto* other = new QLabel(
-      QStringLiteral("<a href=\"#\">%1</a>").arg(tr("Or open a collection that is there already…")));
-  other->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
-  other->setAccessibleName(tr("Open a collection that is there already"));
-  connect(other, &QLabel::linkActivated, this, &StartPage::openWanted);
-  column().insertWidget(column().count() - 1, other, 0, Qt::AlignLeft);
+  addLink(tr("Or open a collection that is there already…"), tr("Open a collection that is there already"),
+          &StartPage::openWanted);
+  addLink(tr("Or one on a server, which several desks share…"), tr("Open a collection on a server"),
+          &StartPage::serverWanted);
+}
+
+void StartPage::addLink(const QString& name, const QString& spoken, void (StartPage::*wanted)()) {
+  auto* link = new QLabel(QStringLiteral("<a href=\"#\">%1</a>").arg(name));
+  link->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+  link->setAccessibleName(spoken);
+  connect(link, &QLabel::linkActivated, this, wanted);
+  column().insertWidget(column().count() - 1, link, 0, Qt::AlignLeft);
 }
 
 void StartPage::say(const QString& trouble) {

@@ -8,7 +8,7 @@ class QLabel;
 
 namespace tarebowl::ui {
 
-/// What stands in every room while no collection is open: three ways in, and the way to one that is there.
+/// What stands in every room while no collection is open: three ways in, and the ways to one that is there.
 class StartPage : public RoomHint {
   Q_OBJECT
  public:
@@ -21,9 +21,12 @@ class StartPage : public RoomHint {
   void sampleWanted();
   void importWanted();
   void openWanted();
+  void serverWanted();
   void emptyWanted();
 
  private:
+  void addLink(const QString& name, const QString& spoken, void (StartPage::*wanted)());
+
   QLabel* banner_;
 };
 

@@ -22,6 +22,7 @@ CollectionMenu::CollectionMenu(QWidget* parent) : RailMenu(tr("File"), QStringLi
   setToolTip(tr("New, open, restore a collection; theme; language"));
   entries().addAction(tr("New collection…"), this, &CollectionMenu::newWanted);
   entries().addAction(tr("Open a collection…"), this, &CollectionMenu::openWanted);
+  entries().addAction(tr("Open on a server…"), this, &CollectionMenu::serverWanted);
   openAgain_ = entries().addMenu(tr("Open again"));
   connect(openAgain_, &QMenu::aboutToShow, this, &CollectionMenu::fillRecent);
   entries().addAction(tr("Open the invented sample"), this, &CollectionMenu::sampleWanted);

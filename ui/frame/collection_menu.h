@@ -31,6 +31,7 @@ class CollectionMenu : public RailMenu {
  signals:
   void newWanted();
   void openWanted();
+  void serverWanted();
   void recentWanted(const QString& file);
   void sampleWanted();
   void restoreWanted(const QString& backup);

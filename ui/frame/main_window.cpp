@@ -132,6 +132,7 @@ void MainWindow::wireCollection() {
   rail_->addFoot(menu_);
   connect(menu_, &CollectionMenu::newWanted, this, [this] { files_.createByDialog(); });
   connect(menu_, &CollectionMenu::openWanted, this, [this] { files_.openByDialog(); });
+  connect(menu_, &CollectionMenu::serverWanted, this, &MainWindow::openOnServer);
   menu_->setRecent([this] { return preferences_.recentCollections(); });
   connect(menu_, &CollectionMenu::recentWanted, this,
           [this](const QString& file) { files_.open(toPath(file)); });
@@ -150,6 +151,7 @@ void MainWindow::wireCollection() {
     if (collection_->file()) stage_->start().say({});
     showRoom();
   });
+  connect(collection_, &OpenCollection::cutOffChanged, this, &MainWindow::showState);
   connect(collection_, &OpenCollection::refused, this,
           [this](const Refusal& refusal) { stage_->start().say(refusalText(refusal)); });
   // Only what could be read is opened again next time.
@@ -161,6 +163,7 @@ void MainWindow::wireCollection() {
 void MainWindow::wireStart() {
   connect(&stage_->start(), &StartPage::sampleWanted, this, [this] { files_.openSample(); });
   connect(&stage_->start(), &StartPage::openWanted, this, [this] { files_.openByDialog(); });
+  connect(&stage_->start(), &StartPage::serverWanted, this, &MainWindow::openOnServer);
   connect(&stage_->start(), &StartPage::emptyWanted, this, [this] {
     if (files_.createByDialog()) goToRoom(kFoodsNumber);
   });
@@ -168,6 +171,13 @@ void MainWindow::wireStart() {
     goToRoom(kFoodsNumber);
     foods_->importByDialog();
   });
+}
+
+void MainWindow::openOnServer() {
+  std::vector<std::filesystem::path> remembered = preferences_.recentCollections();
+  std::erase_if(remembered,
+                [](const std::filesystem::path& place) { return !store::isServerAddress(place); });
+  files_.openOnServerByDialog(remembered);
 }
 
 void MainWindow::wireHelp() {

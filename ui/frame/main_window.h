@@ -85,6 +85,7 @@ class MainWindow : public QWidget {
   [[nodiscard]] Room& current() const;
   void showRoom();
   void openFinder();
+  void openOnServer();
   void wireCollection();
   void wireStart();
   void wireHelp();

@@ -3,7 +3,9 @@
 #include "ui/shared/dialogs.h"
 
 #include "ui/print/print_dialog.h"
+#include "ui/shared/password_question.h"
 #include "ui/shared/paths.h"
+#include "ui/shared/server_dialog.h"
 
 #include <QCoreApplication>
 #include <QDialog>
@@ -132,13 +134,27 @@ DamageAnswer askAboutDamage(QWidget* parent, const QString& why, const QString& 
   return DamageAnswer::Leave;
 }
 
-std::optional<std::string> askForPassword(QWidget* parent, const QString& address) {
-  bool answered = false;
-  const QString typed =
-      QInputDialog::getText(parent, Ask::tr("Password"), Ask::tr("The password for %1").arg(address),
-                            QLineEdit::Password, QString(), &answered);
-  if (!answered || typed.isEmpty()) return std::nullopt;
-  return typed.toStdString();
+/// Without a loop of its own: the window goes on meanwhile, and may even be closed.
+void askForPassword(QWidget* parent, PasswordQuestion& question) {
+  auto* box = new QInputDialog(parent);
+  box->setAttribute(Qt::WA_DeleteOnClose);
+  box->setWindowTitle(Ask::tr("Password"));
+  box->setLabelText(Ask::tr("The password for %1").arg(question.address()));
+  box->setTextEchoMode(QLineEdit::Password);
+  QObject::connect(&question, &PasswordQuestion::withdrawn, box, &QDialog::reject);
+  QObject::connect(box, &QDialog::finished, &question, [box, &question](int result) {
+    const bool isGiven = result == QDialog::Accepted && !box->textValue().isEmpty();
+    question.answer(isGiven ? std::optional(box->textValue().toStdString()) : std::nullopt);
+  });
+  QObject::connect(box, &QObject::destroyed, &question, [&question] { question.answer(std::nullopt); });
+  box->open();
+}
+
+std::optional<std::filesystem::path> askForServer(QWidget* parent,
+                                                  const std::vector<std::filesystem::path>& remembered) {
+  ServerDialog box(remembered, parent);
+  if (box.exec() != QDialog::Accepted) return std::nullopt;
+  return box.address();
 }
 
 /// It may be long: what a salvage lost has a line for each table.
@@ -165,7 +181,7 @@ void tellInBox(QWidget* parent, const QString& title, const QString& text) {
 Dialogs systemDialogs() {
   return {askToOpen,      askToSave,      askAboutChanges,  askForCollection, askForNewCollection,
           askForTable,    askForMapping,  askForNewMapping, askForSheet,      printByDialog,
-          askAboutDamage, askForPassword, tellInBox,        askForAttachment};
+          askAboutDamage, askForPassword, askForServer,     tellInBox,        askForAttachment};
 }
 
 }  // namespace tarebowl::ui

@@ -7,12 +7,14 @@
 #include <filesystem>
 #include <functional>
 #include <optional>
-#include <string>
+#include <vector>
 
 class QPagedPaintDevice;
 class QWidget;
 
 namespace tarebowl::ui {
+
+class PasswordQuestion;
 
 enum class UnsavedAnswer { Save, Discard, Stay };
 
@@ -39,8 +41,13 @@ struct Dialogs {
   /// why: what is the matter with it; backupOf: when a sound copy of it was made; empty: none is known.
   std::function<DamageAnswer(QWidget* parent, const QString& why, const QString& backupOf)>
       damagedCollection{};
-  /// The password that a server asks for; nothing where the person would rather not. It is kept nowhere.
-  std::function<std::optional<std::string>(QWidget* parent, const QString& address)> password{};
+  /// Puts the question to the person and returns; it is answered later, or withdrawn. The password is kept
+  /// nowhere.
+  std::function<void(QWidget* parent, PasswordQuestion& question)> password{};
+  /// Where on a server a collection lies. remembered: the addresses that were open before.
+  std::function<std::optional<std::filesystem::path>(QWidget* parent,
+                                                     const std::vector<std::filesystem::path>& remembered)>
+      serverToOpen{};
   /// Something long that a person should read.
   std::function<void(QWidget* parent, const QString& title, const QString& text)> tell{};
   /// A picture or report to name beside an observation.

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The first minute: three ways in, what an empty collection says, and coming back the next day.
+#include "tests/ui/collection/asking_server.h"
 #include "tests/ui/diets/example_diet.h"
 #include "tests/ui/foods/example_foods.h"
 #include "tests/ui/shared/sample_in_room.h"
@@ -11,10 +12,12 @@
 #include "ui/frame/collection_menu.h"
 #include "ui/frame/main_window.h"
 #include "ui/frame/room_numbers.h"
+#include "ui/shared/password_question.h"
 #include "ui/shared/paths.h"
 
 #include <QApplication>
 #include <QFile>
+#include <QLabel>
 #include <QMenu>
 #include <QPushButton>
 #include <QTemporaryDir>
@@ -33,6 +36,10 @@ class FirstStartTest : public ::testing::Test {
   std::unique_ptr<MainWindow> start(const std::optional<std::filesystem::path>& file = {}) {
     Dialogs dialogs;
     dialogs.collectionToCreate = [this](QWidget*, const auto&) { return at("house.tarebowl"); };
+    dialogs.serverToOpen = [this](QWidget*, const auto& remembered) {
+      rememberedServers = remembered;
+      return std::optional<std::filesystem::path>("postgresql://ann@localhost:1/zoo");
+    };
     dialogs.tableToOpen = [this](QWidget*, const auto&) { return at("greens.csv"); };
     auto window = std::make_unique<MainWindow>(&exampleSolve, dialogs,
                                                Preferences(folder.filePath(QStringLiteral("seat.ini"))));
@@ -60,7 +67,42 @@ class FirstStartTest : public ::testing::Test {
   }
 
   QTemporaryDir folder;
+  std::vector<std::filesystem::path> rememberedServers;
 };
+
+TEST_F(FirstStartTest, OffersTheServersThatWereOpenAndSaysWhereOneDoesNotAnswer) {
+  const Preferences preferences(folder.filePath(QStringLiteral("seat.ini")));
+  preferences.setLastCollection("postgresql://ann@server/zoo");
+  preferences.setLastCollection(*at("not-there.tarebowl"));
+  const auto window = start();
+  for (auto* link : window->findChildren<QLabel*>())
+    if (link->isVisible() && link->accessibleName() == QLatin1String("Open a collection on a server"))
+      emit link->linkActivated(QStringLiteral("#"));
+  settle(*window);
+  EXPECT_THAT(rememberedServers, ::testing::ElementsAre("postgresql://ann@server/zoo"));
+  EXPECT_THAT(saidIn(*window), HasSubstr("the server does not answer; look at its name"));
+}
+
+TEST_F(FirstStartTest, TheWindowClosesWhileAServerWaitsForAPassword) {
+  const AskingServer server;
+  bool isAsked = false;
+  Dialogs dialogs;
+  dialogs.password = [&isAsked](QWidget*, PasswordQuestion&) { isAsked = true; };
+  auto window = std::make_unique<MainWindow>(&exampleSolve, dialogs,
+                                             Preferences(folder.filePath(QStringLiteral("seat.ini"))));
+  window->open(server.address());
+  EXPECT_TRUE(QTest::qWaitFor([&isAsked] { return isAsked; }, 30'000));
+  window.reset();
+}
+
+TEST_F(FirstStartTest, TheMenuLeadsToAServerToo) {
+  const auto window = start();
+  auto* menu = window->findChild<CollectionMenu*>();
+  for (QAction* entry : menu->findChild<QMenu*>()->actions())
+    if (entry->text() == QStringLiteral("Open on a server…")) entry->trigger();
+  settle(*window);
+  EXPECT_THAT(saidIn(*window), HasSubstr("postgresql://ann@localhost:1/zoo"));
+}
 
 TEST_F(FirstStartTest, EveryRoomOffersTheThreeWaysInWhileNothingIsOpen) {
   const auto window = start();

@@ -36,6 +36,13 @@ TEST(Preferences, KeepTheCollectionsThatWereOpenTheLastOneFirstAndEachOnce) {
   EXPECT_EQ(preferences.recentCollections().front(), "/19.tarebowl");
 }
 
+TEST(Preferences, KeepAnAddressOnAServerAsItIs) {
+  const QTemporaryDir folder;
+  const Preferences preferences(folder.filePath(QStringLiteral("tarebowl.ini")));
+  preferences.setLastCollection("postgresql://ann@server/zoo");
+  EXPECT_EQ(preferences.recentCollections().front(), "postgresql://ann@server/zoo");
+}
+
 TEST(Preferences, KeepHowTheWindowWasLeft) {
   const QTemporaryDir folder;
   const Preferences preferences(folder.filePath(QStringLiteral("tarebowl.ini")));
