@@ -113,13 +113,21 @@ bool Collection::changedElsewhere() {
 std::optional<Touched> Collection::changesElsewhere(std::span<const int> writers) {
   const Heard heard = listen(writers);
   if (heard == Heard::Nothing && inner_->seen) return std::nullopt;
-  return guarded(file(), [&]() -> std::optional<Touched> {
+  const auto look = [&]() -> std::optional<Touched> {
     const auto before = std::exchange(inner_->seen, lastEntry(*inner_));
     const auto own = inner_->connection.takeOwnEntries();
     if (heard == Heard::Nothing) return std::nullopt;
     if (heard == Heard::Replacement || !before || !goesOnFrom(*this, *before)) return Touched();
     return touchedSince(*inner_, before->number, own);
-  });
+  };
+  try {
+    return guarded(file(), look);
+  } catch (const StoreError& error) {
+    // That a server has hung up may turn out only when something is asked.
+    if (error.code() != StoreErrorCode::NoServer || !inner_->connection.isLost() || !tookReplacement()) throw;
+  }
+  inner_->seen = guarded(file(), [&] { return lastEntry(*inner_); });
+  return Touched();
 }
 
 }  // namespace tarebowl::store

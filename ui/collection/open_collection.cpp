@@ -76,8 +76,9 @@ void OpenCollection::listenToServer() {
 }
 
 void OpenCollection::hearOfServer() {
-  cutOff_ = !news_->isListening();
-  if (!cutOff_) watch_->tellAgain();  // nobody told of what was written meanwhile
+  constexpr int kSomebody = 0;  // nobody told of what was written meanwhile, if anything
+  if (std::exchange(cutOff_, !news_->isListening())) writers_.insert(kSomebody);
+  if (!cutOff_) watch_->tellAgain();
   emit cutOffChanged();
 }
 
