@@ -79,7 +79,6 @@ ServerDialog::ServerDialog(const std::vector<std::filesystem::path>& remembered,
   missing_->setAccessibleDescription(tr("What is still needed"));
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
   open_ = buttons->addButton(tr("Open"), QDialogButtonBox::AcceptRole);
-  open_->setDefault(true);
   connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   auto* layout = new QVBoxLayout(this);
@@ -91,6 +90,7 @@ ServerDialog::ServerDialog(const std::vector<std::filesystem::path>& remembered,
   addRows(remembered);
   layout->addWidget(missing_);
   layout->addWidget(buttons);
+  open_->setDefault(true);  // once it stands in the dialog, or Cancel would be
   resize(kWidth, sizeHint().height());
   connect(database_, &QLineEdit::textChanged, this, &ServerDialog::showWhatIsMissing);
   showWhatIsMissing();

@@ -70,6 +70,13 @@ TEST_F(ServerDialogTest, NoServerIsThisMachine) {
   EXPECT_EQ(dialog->address(), "postgresql://ann@/zoo");
 }
 
+TEST_F(ServerDialogTest, ReturnInAFieldOpens) {
+  show({});
+  type("Database", "zoo");
+  QTest::keyClick(&field<QLineEdit>("Database"), Qt::Key_Return);
+  EXPECT_EQ(dialog->result(), QDialog::Accepted);
+}
+
 TEST_F(ServerDialogTest, FillsInWhatWasOpenLast) {
   const Addresses before{"postgresql://ann@zoo.example:6000/hill?sslmode=require&sslrootcert=%2Fzoo.crt",
                          "postgresql://bob@/meadow?host=%2Frun%2Fpostgresql"};
