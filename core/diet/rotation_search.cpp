@@ -27,9 +27,11 @@ constexpr std::int64_t kPartForFewCells = 8;
 constexpr std::int64_t kPartToAdapt = 4;
 constexpr double kTimeToAdapt = 0.5;
 constexpr int kTriesToSpread = 200;
-constexpr int kIdleTries = 12;     // before bounds are raised …
-constexpr int kLongerStage = 2;    // … and so many times as many before days are looked at apart
-constexpr int kTriesTogether = 4;  // from the same plan, on two threads
+constexpr int kIdleTries = 12;        // before bounds are raised …
+constexpr int kLongerStage = 2;       // … and so many times as many before days are looked at apart
+constexpr int kTriesTogether = 2;     // from the same plan, on two threads …
+constexpr int kTriesBesideBound = 4;  // … where other work goes beside them
+constexpr int kTriesOfWholeSteps = 8;
 constexpr int kMovesBesideTries = 10;
 constexpr int kMovesBesideAll = 100;
 
@@ -123,12 +125,13 @@ class RotationSearch {
     int inStage = 0;
     while (idle < options_.rounds && !best_.isEnough() && !effort_.isOver()) {
       std::vector<RotationTry> tries;
-      for (int i = 0; i < kTriesTogether; ++i)
+      const int together = looksAtDays() ? kTriesBesideBound : kTriesTogether;
+      for (int i = 0; i < together; ++i)
         if (auto another = next_.after(best_.found(), looksAtDays())) tries.push_back(std::move(*another));
       const bool wantsBound = looksAtDays() && best_.missesNothingOnDays() && best_.mayRaiseDayByDay();
       const bool isBetter = tryTogether(tries, wantsBound ? kMovesBesideTries : 0);
-      idle = isBetter ? 0 : idle + kTriesTogether;
-      inStage += kTriesTogether;
+      idle = isBetter ? 0 : idle + together;
+      inStage += together;
       const int patience = by_ == BoundBy::DaysTogether ? 1 : kLongerStage;
       if (!best_.isThere() || by_ == BoundBy::DaysApart) continue;
       if (idle < kIdleTries * patience && inStage < 2 * kIdleTries * patience) continue;
@@ -144,7 +147,15 @@ class RotationSearch {
     }
     by_ = BoundBy::WholeSteps;
     best_.raiseBounds(effort_, by_);
-    if (const auto& days = best_.daysInWholeSteps()) next_.setWanted(*days);
+    if (const auto& days = best_.daysInWholeSteps()) spreadAnew(*days);
+  }
+
+  void spreadAnew(const Eigen::VectorXd& days) {
+    next_.setWanted(days);
+    std::vector<RotationTry> tries;
+    for (int i = 0; i < kTriesOfWholeSteps; ++i)
+      if (auto pattern = next_.spread(0.05 * i)) tries.emplace_back(std::move(*pattern));
+    static_cast<void>(tryTogether(tries, 0));
   }
 
   /// Once: it takes long, and from another plan comes the same.

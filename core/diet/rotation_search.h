@@ -30,8 +30,8 @@ struct SearchedPlan {
 ///   6. Where days fall short, or all that has bettered nothing for long, all days are planned one after
 ///      another, each beside all that are to come (rotation_day_after_day.h).
 ///   7. Where 4 has bettered nothing for some time, the sums are asked in whole steps: a bound, and the days
-///      on which foods are spread from then on. The bound goes on by days that can be fed by themselves
-///      (rotation_day_bound.h).
+///      on which foods are spread, at once and from then on. The bound goes on by days that can be fed by
+///      themselves (rotation_day_bound.h).
 /// Of 4 and 5 some are tried at a time on two threads, from the same best plan, and 7 goes on beside them and
 /// beside 6, a fixed piece of it at a time; what they find is kept in the order in which it was asked. The
 /// answer thus depends on the seed alone, whichever thread was faster, unless time runs out or someone stops
