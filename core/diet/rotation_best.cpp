@@ -16,8 +16,8 @@ using Eigen::Index;
 constexpr double kClosed = 1e-9;
 constexpr std::int64_t kPartOfNodes = 8;  // that a bound may take at most
 constexpr double kTimeForWhole = 0.15;    // of what is left
-constexpr double kTimeForDays = 0.5;
-constexpr Index kMostPlaces = 130;  // blocks times foods of a relaxation
+constexpr int kMovesAtOnce = 20;          // of the bound by days apart
+constexpr Index kMostPlaces = 130;        // blocks times foods of a relaxation
 
 std::array<double, 4> inOrder(const PlanValue& value) {
   return {value.period, value.daily, value.wishes, value.objective};
@@ -87,14 +87,14 @@ void BestPlan::raiseBounds(RotationEffort& effort, BoundBy by) {
       bound = std::max(bound, relaxed.value);
       if (by != BoundBy::DaysTogether && reached[i] - bound > kClosed && !effort.isOver())
         raiseByWholeSteps(stage, budgets, effort, bound);
-      if (by == BoundBy::DaysApart && stage == RotationStage::Objective && !effort.isOver())
-        raiseDayByDay(budgets, effort, bound);
     }
     // A bound above what was reached would be no bound: beyond rounding, nothing is claimed.
     const double rounding = kBudgetRounding * std::max(1.0, std::abs(reached[i]));
     bound = bound <= reached[i] + rounding ? std::min(bound, reached[i]) : floor;
     if (stage < RotationStage::Objective) budgets[i] = reached[i] * (1.0 + kBudgetRounding);
   }
+  while (by == BoundBy::DaysApart && missesNothingOnDays() && mayRaiseDayByDay() && !effort.isOver())
+    take(dayBound(effort, kMovesAtOnce), effort);
 }
 
 void BestPlan::raiseByWholeSteps(RotationStage stage, const RotationBudgets& budgets, RotationEffort& effort,
@@ -107,17 +107,49 @@ void BestPlan::raiseByWholeSteps(RotationStage stage, const RotationBudgets& bud
                                          effort.limits(effort.most() / kPartOfNodes, kTimeForWhole), nodes);
   effort.spend(nodes);
   bound = std::max(bound, whole.value);
+  if (stage == RotationStage::Objective && whole.days.size() > 0) wholeDays_ = whole.days;
 }
 
-void BestPlan::raiseDayByDay(const RotationBudgets& budgets, RotationEffort& effort, double& bound) {
-  const double reached = found_.value.objective;
-  const double enough = reached - enoughGap_ * std::abs(reached);
-  if (bound >= enough) return;
-  std::int64_t nodes = 0;
-  const auto limits = effort.limits(effort.most() / kPartOfNodes, kTimeForDays);
-  if (!dayByDay_ || !dayByDay_->isWithin(budgets)) dayByDay_.emplace(model_, budgets);
-  bound = std::max(bound, dayByDay_->raise(*found_.grams, enough, limits, nodes));
-  effort.spend(nodes);
+RotationBudgets BestPlan::reachedBudgets() const {
+  const auto reached = inOrder(found_.value);
+  RotationBudgets budgets{};
+  for (std::size_t i = 0; i < budgets.size(); ++i) budgets[i] = reached[i] * (1.0 + kBudgetRounding);
+  return budgets;
+}
+
+/// Of a plan that misses something on the days: nothing is enough, a better one may cost more.
+double BestPlan::enoughOfObjective() const {
+  if (!missesNothingOnDays()) return solver::kInfinity;
+  return found_.value.objective - enoughGap_ * std::abs(found_.value.objective);
+}
+
+bool BestPlan::mayRaiseDayByDay() const {
+  const auto objective = static_cast<std::size_t>(RotationStage::Objective);
+  if (!isThere() || isProven_ || found_.bound[objective] >= enoughOfObjective()) return false;
+  RotationBudgets budgets = reachedBudgets();
+  budgets[static_cast<std::size_t>(RotationStage::Daily)] = 0.0;
+  return !dayByDay_ || !dayByDay_->isWithin(budgets) || !dayByDay_->isAtEnd();
+}
+
+BestPlan::DayBound BestPlan::dayBound(const RotationEffort& effort, int moves) {
+  DayBound bound{.within = reachedBudgets()};
+  bound.within[static_cast<std::size_t>(RotationStage::Daily)] = 0.0;
+  if (!dayByDay_ || !dayByDay_->isWithin(bound.within)) dayByDay_.emplace(model_, bound.within);
+  const auto objective = static_cast<std::size_t>(RotationStage::Objective);
+  bound.value = dayByDay_->raise(
+      *found_.grams, {.known = found_.bound[objective], .enough = enoughOfObjective(), .moves = moves},
+      effort.limits(effort.most() / kPartOfNodes), bound.nodes);
+  return bound;
+}
+
+void BestPlan::take(const DayBound& bound, RotationEffort& effort) {
+  effort.spend(bound.nodes);
+  const auto reached = inOrder(found_.value);
+  for (std::size_t i = 0; i < bound.within.size(); ++i)
+    if (reached[i] > bound.within[i] + kClosed) return;
+  const double most = reached.back() + kBudgetRounding * std::max(1.0, std::abs(reached.back()));
+  if (bound.value <= most)  // above what was reached it would be no bound
+    found_.bound.back() = std::max(found_.bound.back(), std::min(bound.value, reached.back()));
 }
 
 bool BestPlan::isShortless(std::size_t questions) const {
@@ -127,6 +159,10 @@ bool BestPlan::isShortless(std::size_t questions) const {
     if (reached[i] - found_.bound[i] > std::max(kClosed, kBudgetRounding * std::abs(reached[i])))
       return false;
   return true;
+}
+
+bool BestPlan::missesNothingOnDays() const {
+  return isThere() && found_.value.daily <= kClosed;
 }
 
 bool BestPlan::isEnough() const {

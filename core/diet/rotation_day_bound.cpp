@@ -22,8 +22,9 @@ constexpr int kMostMoves = 200;
 constexpr double kFirstWidth = 0.1;  // of the largest cost of a link
 constexpr double kPart = 0.3;        // of the way to the prices that the known days call best
 constexpr double kClosed = 1e-6;
-constexpr int kShorter = 4;  // times a way is halved at whose end the solver finds no answer
-constexpr std::int64_t kNodesOfDay = 400;
+constexpr int kShorter = 4;                // times a way is halved at whose end the solver finds no answer
+constexpr std::int64_t kNodesOfDay = 400;  // at first; more where days that are cut short say nothing new
+constexpr std::int64_t kMostNodesOfDay = 2'000;
 constexpr std::int64_t kNodesTogether = 4000;
 
 /// A day by itself, without what rules say of the period.
@@ -102,22 +103,24 @@ class PricedDays {
     mix_.emplace(emptyMix());
   }
 
-  double raise(const solver::RowMatrix& plan, double enough, const solver::Limits& limits) {
+  double raise(const solver::RowMatrix& plan, const DayByDayBound::Goal& goal, const solver::Limits& limits) {
     limits_ = limits;
     until_ = Clock::now() + limits.deadline;
     nodes_ = 0;
     if (!mix_) return -solver::kInfinity;
-    enough -= constant_;
+    known_ = goal.known - constant_;
+    const double enough = goal.enough - constant_;
     addDaysOf(plan);
     if (!isBegun_) begin();
-    for (bool mayRise = reached_ > -solver::kInfinity;
-         mayRise && std::max(reached_, whole_) < enough && !isOver();)
-      mayRise = !mix_->isFull() && move();
-    if (best_.squaredNorm() > 0.0 && std::max(reached_, whole_) < enough && !isOver())
-      whole_ = std::max(whole_, wholeValue());
-    return std::max(reached_, whole_) + constant_;
+    for (int moves = 0; moves < goal.moves && !isAtEnd_ && reached() < enough && !isOver(); ++moves) {
+      const bool mayRise = reached_ > -solver::kInfinity && !mix_->isFull() && move();
+      if (!mayRise && !isOver()) end(enough);
+    }
+    return reached() + constant_;
   }
   [[nodiscard]] std::int64_t nodes() const { return nodes_; }
+
+  [[nodiscard]] bool isAtEnd() const { return !mix_ || isAtEnd_; }
 
  private:
   struct Kind {
@@ -159,31 +162,47 @@ class PricedDays {
     links_.push_back(std::move(made));
   }
 
-  /// Without prices: the days together in whole steps, as cheap as any day can be fed.
+  [[nodiscard]] double reached() const { return std::max(reached_, whole_); }
+
+  /// Without prices: the days together, as cheap as any day can be fed.
   void begin() {
     isBegun_ = true;
     reached_ = valueAt(best_, together_);
-    if (!isOver()) whole_ = wholeValue();
   }
 
-  /// False where the known days say that no prices reach more.
+  /// The best prices there are, with the days together in whole steps.
+  void end(double enough) {
+    isAtEnd_ = true;
+    if (reached() < enough) whole_ = std::max(whole_, wholeValue());
+  }
+
+  /// False where the known days say that no prices reach more than is known.
   bool move() {
     const auto next = mix_->best(best_, width_);
     if (!next) return false;
+    const double least = std::max(reached_, known_);
     const double promised = next->value - reached_;
-    const bool promisesNothing = promised <= kClosed * std::max(1.0, std::abs(reached_));
+    const bool promisesNothing = next->value - least <= kClosed * std::max(1.0, std::abs(least));
     if (promisesNothing) {
       width_ *= 4.0;
       return next->isAtBox;
     }
     // All the way only where part of it led no higher: the known days tell too little at first.
-    const Priced at = valueTowards(next->prices, wasHigher_ ? kPart : 1.0);
+    const Index known = mix_->known();
+    const bool wasPart = wasHigher_;
+    const Priced at = valueTowards(next->prices, wasPart ? kPart : 1.0);
     wasHigher_ = at.value > reached_;
-    if (!wasHigher_) return true;
+    if (!wasHigher_) return wasPart || mix_->known() > known || takesLongerOverDays();
     if (at.value > reached_ + 0.5 * promised) width_ *= 2.0;
     reached_ = at.value;
     best_ = at.prices;
     return true;
+  }
+
+  /// Days that are cut short are worth less than they are, and the same ones come again.
+  bool takesLongerOverDays() {
+    nodesOfDay_ *= 5;
+    return nodesOfDay_ <= kMostNodesOfDay;
   }
 
   [[nodiscard]] Index linkCount() const { return static_cast<Index>(links_.size()); }
@@ -209,6 +228,7 @@ class PricedDays {
   void addDaysOf(const solver::RowMatrix& plan) {
     for (std::size_t k = 0; k < kinds_.size(); ++k) {
       for (const Index d : kinds_[k].all) {
+        if (model_.daily.missed(model_.daily.rows * plan.row(d).transpose()).soft > kNothing) continue;
         Eigen::VectorXd amounts = Eigen::VectorXd::Zero(linkCount());
         for (std::size_t i = 0; i < links_.size(); ++i) {
           const Link& link = links_[i];
@@ -272,7 +292,7 @@ class PricedDays {
     for (std::size_t i = 0; i < links_.size(); ++i)
       if (links_[i].apart[k] >= 0)
         day.cost[links_[i].apart[k]] = prices[static_cast<Index>(i)] / links_[i].unit;
-    return answered(day, kNodesOfDay);
+    return answered(day, nodesOfDay_);
   }
   std::optional<Answer> answered(const solver::Program& program, std::int64_t most) {
     solver::Limits limits = limits_;
@@ -297,7 +317,10 @@ class PricedDays {
   double reached_ = -solver::kInfinity;  ///< at these prices, the days together in any amounts
   double whole_ = -solver::kInfinity;    ///< in whole steps
   double width_ = 1.0;
+  double known_ = -solver::kInfinity;
+  std::int64_t nodesOfDay_ = kNodesOfDay;
   bool isBegun_ = false;
+  bool isAtEnd_ = false;
   bool wasHigher_ = true;
 
   solver::Limits limits_;
@@ -311,10 +334,14 @@ DayByDayBound::DayByDayBound(const RotationModel& model, const RotationBudgets& 
 
 DayByDayBound::~DayByDayBound() = default;
 
-double DayByDayBound::raise(const solver::RowMatrix& plan, double enough, const solver::Limits& limits,
+bool DayByDayBound::isAtEnd() const {
+  return !days_ || days_->isAtEnd();
+}
+
+double DayByDayBound::raise(const solver::RowMatrix& plan, const Goal& goal, const solver::Limits& limits,
                             std::int64_t& nodes) {
   if (!days_) return -solver::kInfinity;
-  const double value = days_->raise(plan, enough, limits);
+  const double value = days_->raise(plan, goal, limits);
   nodes += days_->nodes();
   return value;
 }

@@ -6,6 +6,7 @@
 #include "core/solver/solve.h"
 
 #include <cstdint>
+#include <limits>
 #include <memory>
 
 namespace tarebowl::diet {
@@ -26,10 +27,19 @@ class DayByDayBound {
 
   [[nodiscard]] bool isWithin(const RotationBudgets& budgets) const { return budgets_ == budgets; }
 
-  /// Goes on from where it was, the days of the plan known, until the bound reaches `enough`, no prices
-  /// are better, or the limits run out. -infinity where there is no bound.
-  double raise(const solver::RowMatrix& plan, double enough, const solver::Limits& limits,
+  /// What ends a raise, besides its limits.
+  struct Goal {
+    double known =
+        -solver::kInfinity;  ///< a bound from elsewhere: prices that say no more are not looked for
+    double enough = solver::kInfinity;
+    int moves = std::numeric_limits<int>::max();  ///< of prices
+  };
+  /// Goes on from where it was, the days of the plan known, until the bound reaches what is enough, no prices
+  /// are better, or the moves or the limits run out. -infinity where there is no bound.
+  double raise(const solver::RowMatrix& plan, const Goal& goal, const solver::Limits& limits,
                std::int64_t& nodes);
+  /// No prices say more, or none that are worth their time.
+  [[nodiscard]] bool isAtEnd() const;
 
  private:
   RotationBudgets budgets_;

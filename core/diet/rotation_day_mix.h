@@ -30,6 +30,7 @@ class DayMix {
          Eigen::Index room);
 
   [[nodiscard]] bool isFull() const { return known() >= room_; }
+  [[nodiscard]] Eigen::Index known() const { return static_cast<Eigen::Index>(days_.size()); }
   /// A day of a kind: what it holds of each link, in the links' units. One that is known already, or for
   /// which there is no room, is left out.
   void add(std::size_t kind, const Eigen::VectorXd& amounts);
@@ -48,7 +49,6 @@ class DayMix {
     std::size_t kind = 0;
     Eigen::VectorXd amounts;
   };
-  [[nodiscard]] Eigen::Index known() const { return static_cast<Eigen::Index>(days_.size()); }
   [[nodiscard]] bool knows(std::size_t kind, const Eigen::VectorXd& amounts) const;
   [[nodiscard]] Eigen::Index columnOf(Eigen::Index known) const { return own_.size() + known; }
 

@@ -29,6 +29,20 @@ solver::RowMatrix planFrom(const RotationModel& model, const RotationProgram& as
   return plan;
 }
 
+/// The plan in the program's columns; whatever else these hold stays nothing.
+Eigen::VectorXd pointOf(const RotationProgram& asked, const solver::RowMatrix& plan) {
+  Eigen::VectorXd x = Eigen::VectorXd::Zero(asked.program.variableCount());
+  for (Index t = 0; t < asked.gramsColumn.rows(); ++t) {
+    const Index day = asked.blocks[static_cast<std::size_t>(t)].front();
+    for (Index j = 0; j < plan.cols(); ++j) {
+      if (asked.gramsColumn(t, j) >= 0.0) x[static_cast<Index>(asked.gramsColumn(t, j))] = plan(day, j);
+      if (asked.daysColumn(t, j) >= 0.0)
+        x[static_cast<Index>(asked.daysColumn(t, j))] = plan(day, j) > 0.0 ? 1.0 : 0.0;
+    }
+  }
+  return x;
+}
+
 }  // namespace
 
 Index openCells(const RotationModel& model) {
@@ -36,7 +50,8 @@ Index openCells(const RotationModel& model) {
                                [](const RotationCell& cell) { return !cell.isFixed && cell.most > 0.0; });
 }
 
-ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits, const NothingMissed& known) {
+ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits, const NothingMissed& known,
+                    const solver::RowMatrix* plan) {
   ExactPlan exact;
   RotationBudgets budgets{0.0, 0.0, 0.0};
   for (const RotationStage stage : kRotationStages) {
@@ -44,7 +59,9 @@ ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits, co
     const RotationProgram asked =
         rotationProgram(model, eachAlone(model), stage, budgets, WithDailyZones::Yes);
     if (asked.program.variableCount() == 0) return exact;
-    const solver::Solution solution = solver::solve(asked.program, limits);
+    const bool isFromPlan = plan != nullptr && stage == RotationStage::Objective;
+    const solver::Solution solution = isFromPlan ? solver::solve(asked.program, limits, pointOf(asked, *plan))
+                                                 : solver::solve(asked.program, limits);
     exact.nodes += solution.nodes;
     if (solution.status != solver::Status::Optimal) {
       exact.isImpossible = stage == RotationStage::Period && solution.status == solver::Status::Infeasible;

@@ -20,8 +20,9 @@ struct ExactPlan {
 };
 /// Questions before the objective of which it is known that a plan misses nothing are not asked again.
 using NothingMissed = std::array<bool, 3>;
+/// From a plan, where there is one that keeps every rule: the objective is then only bettered.
 [[nodiscard]] ExactPlan exactPlan(const RotationModel& model, const solver::Limits& limits,
-                                  const NothingMissed& known = {});
+                                  const NothingMissed& known = {}, const solver::RowMatrix* plan = nullptr);
 
 /// Foods on days that are to be decided.
 [[nodiscard]] Eigen::Index openCells(const RotationModel& model);

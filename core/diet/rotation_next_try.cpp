@@ -4,6 +4,7 @@
 
 #include "core/diet/rotation_broken_rules.h"
 
+#include <algorithm>
 #include <iterator>
 #include <utility>
 #include <vector>
@@ -30,10 +31,25 @@ std::optional<FedPattern> NextTry::spread(double disorder) {
 }
 
 std::optional<RotationTry> NextTry::after(const SearchedPlan& best, bool wantsDays) {
+  constexpr int kIdlePatterns = 8;
   const int turn = turn_++;
+  const bool isForDays = turn % 4 == 2 || (idlePatterns_ >= kIdlePatterns && turn % 8 != 0);
+  if (best.grams && wantsDays && isForDays)
+    if (const auto days = someDays(turn)) return days;
   if (!best.grams || turn % 4 == 3) return spread(0.2 + 0.1 * (turn % 10));
-  if (turn % 4 == 2 && wantsDays) return someDays(turn / 4);
   return changed(*best.grams, 1 + turn % 3);
+}
+
+void NextTry::learn(const RotationTry& what, const Tried& tried, bool isBetter) {
+  if (isBetter) {
+    asked_.clear();
+    times_ = 1;
+  }
+  if (!std::holds_alternative<FedPattern>(what)) return;
+  if (isBetter)
+    idlePatterns_ = 0;
+  else if (tried.hasPromised)
+    ++idlePatterns_;
 }
 
 /// Some foods in other foods' places; where days fall short, on those.
@@ -60,11 +76,20 @@ FedPattern NextTry::changed(const solver::RowMatrix& plan, int changes) {
 }
 
 /// Now a day, now two.
-DaysAnew NextTry::someDays(int turn) {
-  const Index one = drawn(model_.days);
-  const Index other = drawn(model_.days);
-  if (one == other || turn % 2 == 0) return {{one}};
-  return {{one, other}};
+std::optional<DaysAnew> NextTry::someDays(int turn) {
+  constexpr int kDraws = 40;
+  constexpr int kLonger = 4;
+  constexpr int kLongest = 64;
+  for (int draw = 0; draw < kDraws; ++draw) {
+    const Index one = drawn(model_.days);
+    const Index other = (turn / 4 + draw) % 2 == 0 ? one : drawn(model_.days);
+    if (!asked_.emplace(std::min(one, other), std::max(one, other)).second) continue;
+    if (one == other) return DaysAnew{{one}, times_};
+    return DaysAnew{{one, other}, times_};
+  }
+  times_ = std::min(times_ * kLonger, kLongest);
+  asked_.clear();
+  return std::nullopt;
 }
 
 Index NextTry::drawn(Index count) {

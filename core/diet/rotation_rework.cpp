@@ -50,7 +50,8 @@ std::optional<solver::RowMatrix> reworked(const RotationModel& model, const solv
   RotationModel some = onlyOpen(model, plan, cells);
   if (openCells(some) == 0) return std::nullopt;
   if (before != nullptr) some.nearTo = *before;
-  ExactPlan exact = exactPlan(some, limits, nothingMissed(some, valueOf(some, plan), before == nullptr));
+  ExactPlan exact =
+      exactPlan(some, limits, nothingMissed(some, valueOf(some, plan), before == nullptr), &plan);
   nodes += exact.nodes;
   return std::move(exact.grams);
 }

@@ -10,8 +10,10 @@
 #include "core/diet/rotation_tries.h"
 #include "core/diet/rotation_wanted.h"
 
+#include <functional>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace tarebowl::diet {
 namespace {
@@ -25,9 +27,13 @@ constexpr std::int64_t kPartForFewCells = 8;
 constexpr std::int64_t kPartToAdapt = 4;
 constexpr double kTimeToAdapt = 0.5;
 constexpr int kTriesToSpread = 200;
-constexpr int kIdleTries = 12;     // before bounds are raised …
-constexpr int kLongerStage = 2;    // … and so many times as many before days are looked at apart
-constexpr int kTriesTogether = 2;  // a machine has two processors
+constexpr int kIdleTries = 12;        // before bounds are raised …
+constexpr int kLongerStage = 2;       // … and so many times as many before days are looked at apart
+constexpr int kTriesTogether = 2;     // from the same plan, on two threads …
+constexpr int kTriesBesideBound = 4;  // … where other work goes beside them
+constexpr int kTriesOfWholeSteps = 8;
+constexpr int kMovesBesideTries = 10;
+constexpr int kMovesBesideAll = 100;
 
 std::vector<Index> openDays(const RotationModel& model) {
   std::vector<Index> days;
@@ -119,14 +125,13 @@ class RotationSearch {
     int inStage = 0;
     while (idle < options_.rounds && !best_.isEnough() && !effort_.isOver()) {
       std::vector<RotationTry> tries;
-      for (int i = 0; i < kTriesTogether; ++i)
-        if (auto another = next_.after(best_.found(), by_ != BoundBy::DaysTogether))
-          tries.push_back(std::move(*another));
-      bool isBetter = false;
-      for (const Tried& each : triedTogether(model_, tries, best_.found(), effort_)) isBetter |= take(each);
-      idle = isBetter ? 0 : idle + kTriesTogether;
-      inStage += kTriesTogether;
-      if (isBetter && by_ == BoundBy::DaysApart && !best_.isEnough()) best_.raiseBounds(effort_, by_);
+      const int together = looksAtDays() ? kTriesBesideBound : kTriesTogether;
+      for (int i = 0; i < together; ++i)
+        if (auto another = next_.after(best_.found(), looksAtDays())) tries.push_back(std::move(*another));
+      const bool wantsBound = looksAtDays() && best_.missesNothingOnDays() && best_.mayRaiseDayByDay();
+      const bool isBetter = tryTogether(tries, wantsBound ? kMovesBesideTries : 0);
+      idle = isBetter ? 0 : idle + together;
+      inStage += together;
       const int patience = by_ == BoundBy::DaysTogether ? 1 : kLongerStage;
       if (!best_.isThere() || by_ == BoundBy::DaysApart) continue;
       if (idle < kIdleTries * patience && inStage < 2 * kIdleTries * patience) continue;
@@ -136,16 +141,66 @@ class RotationSearch {
   }
 
   void goFurther() {
-    const bool wasTogether = by_ == BoundBy::DaysTogether;
-    by_ = wasTogether ? BoundBy::WholeSteps : BoundBy::DaysApart;
-    if (!wasTogether) planAllInTurn();
+    if (by_ == BoundBy::WholeSteps) {
+      by_ = BoundBy::DaysApart;
+      return planAllInTurn();
+    }
+    by_ = BoundBy::WholeSteps;
     best_.raiseBounds(effort_, by_);
+    if (const auto& days = best_.daysInWholeSteps()) spreadAnew(*days);
+  }
+
+  void spreadAnew(const Eigen::VectorXd& days) {
+    next_.setWanted(days);
+    std::vector<RotationTry> tries;
+    for (int i = 0; i < kTriesOfWholeSteps; ++i)
+      if (auto pattern = next_.spread(0.05 * i)) tries.emplace_back(std::move(*pattern));
+    static_cast<void>(tryTogether(tries, 0));
   }
 
   /// Once: it takes long, and from another plan comes the same.
   void planAllInTurn() {
     if (std::exchange(wereInTurn_, true)) return;
-    take(tried(model_, DaysInTurn{openDays(model_)}, best_.found(), effort_));
+    static_cast<void>(
+        tryTogether({DaysInTurn{openDays(model_)}}, best_.mayRaiseDayByDay() ? kMovesBesideAll : 0));
+  }
+
+  /// Beside the tries the bound by days apart goes on, so many moves.
+  bool tryTogether(const std::vector<RotationTry>& tries, int moves) {
+    BestPlan::DayBound bound;
+    std::function<void()> beside;
+    if (moves > 0) beside = [&] { bound = best_.dayBound(effort_, moves); };
+    const std::vector<Tried> all = triedTogether(model_, tries, best_.found(), effort_, beside);
+    bool isBetter = false;
+    const std::optional<solver::RowMatrix> before = best_.found().grams;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      const bool helped = take(all[i]) || takeBeside(tries[i], all[i], before);
+      next_.learn(tries[i], all[i], helped);
+      isBetter |= helped;
+    }
+    if (moves > 0) best_.take(bound, effort_);
+    return isBetter;
+  }
+
+  /// Once the quickest tries have ended, or the days were found hard to feed.
+  [[nodiscard]] bool looksAtDays() const { return by_ != BoundBy::DaysTogether || wereInTurn_; }
+
+  /// Days that were planned anew, beside others that were so at the same time.
+  bool takeBeside(const RotationTry& what, const Tried& tried,
+                  const std::optional<solver::RowMatrix>& before) {
+    const auto* anew = std::get_if<DaysAnew>(&what);
+    if (anew == nullptr || !tried.plan || !before || *best_.found().grams == *before) return false;
+    ValuedPlan both{*best_.found().grams, {}};
+    for (const Index d : anew->days) both.grams.row(d) = tried.plan->grams.row(d);
+    if (!keepsRules(model_, both.grams.array() > 0.0) || !hasStock(both.grams)) return false;
+    both.value = valueOf(model_, both.grams);
+    return both.value.broken <= kClosed && best_.keep(both, effort_);
+  }
+
+  [[nodiscard]] bool hasStock(const solver::RowMatrix& plan) const {
+    for (Index j = 0; j < model_.foods; ++j)
+      if (plan.col(j).sum() > model_.mostGrams[j] + kGramsRounding) return false;
+    return true;
   }
 
   bool take(const Tried& tried) {

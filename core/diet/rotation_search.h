@@ -28,12 +28,14 @@ struct SearchedPlan {
 ///   4. Other patterns are tried where their sums, in any amounts, promise more than the best plan has.
 ///   5. Single days, and pairs of them, are planned anew by branch and bound while the others stay.
 ///   6. Where days fall short, or all that has bettered nothing for long, all days are planned one after
-///   another,
-///      each beside all that are to come (rotation_day_after_day.h); then the bound is raised by days that
-///      can be fed by themselves (rotation_day_bound.h).
-/// Of 4 and 5 two are tried at a time, each on a thread of its own, from the same best plan; what they find
-/// is kept in the order in which it was asked. The answer thus depends on the seed alone, whichever thread
-/// was faster, unless time runs out or someone stops the search. A rotation of few cells is then solved as it
+///      another, each beside all that are to come (rotation_day_after_day.h).
+///   7. Where 4 has bettered nothing for some time, the sums are asked in whole steps: a bound, and the days
+///      on which foods are spread, at once and from then on. The bound goes on by days that can be fed by
+///      themselves (rotation_day_bound.h).
+/// Of 4 and 5 some are tried at a time on two threads, from the same best plan, and 7 goes on beside them and
+/// beside 6, a fixed piece of it at a time; what they find is kept in the order in which it was asked. The
+/// answer thus depends on the seed alone, whichever thread was faster, unless time runs out or someone stops
+/// the search. A rotation of few cells is then solved as it
 /// is, by branch and bound. From a plan that was there before, its days adapt first (rotation_adapt.h); all
 /// are planned anew only where those leave more short than need be.
 [[nodiscard]] SearchedPlan searchRotation(const RotationModel& model, const RotationOptions& options);

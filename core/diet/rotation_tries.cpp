@@ -8,6 +8,7 @@
 #include "core/diet/rotation_totals.h"
 
 #include <algorithm>
+#include <atomic>
 #include <exception>
 #include <thread>
 #include <utility>
@@ -36,6 +37,7 @@ Tried triedPattern(const RotationModel& model, const FedPattern& pattern, const 
   const RotationModel restricted = restrictedTo(model, pattern);
   const auto promise = bestTotals(restricted, Amounts::Any, effort.limits(kNodesOfSums));
   if (!promise || (best.grams && !promises(model, pattern, *promise, best.value))) return tried;
+  tried.hasPromised = true;
   const auto totals = bestTotals(restricted, Amounts::OnScale, effort.limits(kNodesOfSums));
   if (!totals) return tried;
   tried.nodes = totals->nodes;
@@ -50,7 +52,7 @@ Tried triedDays(const RotationModel& model, const DaysAnew& anew, const Searched
                 const RotationEffort& effort) {
   Tried tried;
   if (!best.grams) return tried;
-  const auto limits = effort.limits(anew.days.size() > 1 ? kNodesOfDays : kNodesOfDay);
+  const auto limits = effort.limits(anew.times * (anew.days.size() > 1 ? kNodesOfDays : kNodesOfDay));
   const auto grams = reworked(model, *best.grams, wholeDays(model, anew.days), limits, tried.nodes);
   if (!grams) return tried;
   ValuedPlan plan{*grams, valueOf(model, *grams)};
@@ -83,20 +85,29 @@ Tried tried(const RotationModel& model, const RotationTry& what, const SearchedP
 }
 
 std::vector<Tried> triedTogether(const RotationModel& model, std::span<const RotationTry> tries,
-                                 const SearchedPlan& best, const RotationEffort& effort) {
+                                 const SearchedPlan& best, const RotationEffort& effort,
+                                 const std::function<void()>& beside) {
   std::vector<Tried> all(tries.size());
-  std::vector<std::exception_ptr> failed(tries.size());
+  const std::size_t before = beside ? 1 : 0;
+  std::vector<std::exception_ptr> failed(before + tries.size());
   const auto one = [&](std::size_t i) {
     try {
-      all[i] = tried(model, tries[i], best, effort);
+      if (i < before)
+        beside();
+      else
+        all[i - before] = tried(model, tries[i - before], best, effort);
     } catch (...) {
       failed[i] = std::current_exception();
     }
   };
+  std::atomic<std::size_t> next = 0;
+  const auto work = [&] {
+    for (std::size_t i = next++; i < failed.size(); i = next++) one(i);
+  };
   {
-    std::vector<std::jthread> others;
-    for (std::size_t i = 1; i < tries.size(); ++i) others.emplace_back(one, i);
-    if (!tries.empty()) one(0);
+    std::jthread other;
+    if (failed.size() > 1) other = std::jthread(work);
+    work();
   }
   for (const std::exception_ptr& why : failed)
     if (why) std::rethrow_exception(why);

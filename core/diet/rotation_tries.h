@@ -5,6 +5,7 @@
 #include "core/diet/rotation_best.h"
 #include "core/diet/rotation_pattern.h"
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <variant>
@@ -15,6 +16,7 @@ namespace tarebowl::diet {
 /// These days are planned anew by branch and bound, while the others stay as the best plan has them.
 struct DaysAnew {
   std::vector<Eigen::Index> days;
+  int times = 1;  ///< as many nodes as one such try has
 };
 
 /// All open days are planned anew, one after another in this order, each of them to reach what is proved that
@@ -29,6 +31,7 @@ using RotationTry = std::variant<FedPattern, DaysAnew, DaysInTurn>;
 struct Tried {
   std::optional<ValuedPlan> plan;  ///< keeps every hard rule; it may be worse than the best
   std::int64_t nodes = 0;
+  bool hasPromised = false;  ///< by a look at it that is soon over
 };
 
 /// One try. It depends on what it is given alone, where neither time nor a wish to stop cuts it short. A
@@ -36,9 +39,10 @@ struct Tried {
 [[nodiscard]] Tried tried(const RotationModel& model, const RotationTry& what, const SearchedPlan& best,
                           const RotationEffort& effort);
 
-/// All of them at once, each on a thread of its own, from the same best plan; in the order of what was asked,
-/// whichever was ready first.
+/// All of them on two threads, from the same best plan, and before them what goes beside, where there is
+/// such; in the order of what was asked, whichever was ready first.
 [[nodiscard]] std::vector<Tried> triedTogether(const RotationModel& model, std::span<const RotationTry> tries,
-                                               const SearchedPlan& best, const RotationEffort& effort);
+                                               const SearchedPlan& best, const RotationEffort& effort,
+                                               const std::function<void()>& beside = {});
 
 }  // namespace tarebowl::diet

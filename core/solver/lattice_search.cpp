@@ -12,6 +12,9 @@ namespace {
 constexpr double kHardTolerance = 1e-9;
 constexpr double kHardPrice = 1e6;  // of a hard row, per largest step
 constexpr double kLeastScale = 1e-300;
+constexpr double kMostRounds = 100.0;
+constexpr double kMostWork =
+    3e7;  // rows looked at for moves: on large programs nodes bring more in that time
 
 /// Keeps row activities up to date while single columns move, and prices a move without recomputing
 /// everything. Rows and prices are those that answers are judged by, in their own units.
@@ -99,7 +102,7 @@ class Mover {
   Eigen::VectorXd triedSpread_;
 };
 
-bool improveOnce(Mover& mover, Eigen::Index columns) {
+bool improveOnce(Mover& mover, Eigen::Index columns, bool withPairs) {
   const double now = mover.merit();
   double best = now - 1e-12 * (1.0 + std::abs(now));
   Eigen::Index first = -1;
@@ -115,7 +118,7 @@ bool improveOnce(Mover& mover, Eigen::Index columns) {
         firstBy = by;
         second = -1;
       }
-      for (Eigen::Index k = j + 1; k < columns; ++k) {
+      for (Eigen::Index k = j + 1; withPairs && k < columns; ++k) {
         for (const double otherBy : {1.0, -1.0}) {
           if (!mover.allowed(k, mover.z()[k] + otherBy)) continue;
           if (const double merit = mover.tryMove(j, by, k, otherBy); merit < best) {
@@ -165,7 +168,11 @@ Incumbent improveOnGrid(const ScaledProgram& program, const Stage& stage, Eigen:
     z[j] = std::clamp(z[j], program.lower[j], program.upper[j]);
   }
   Mover mover(program, stage, z.head(program.judgedColumns()));
-  for (int rounds = 0; rounds < 100 && improveOnce(mover, program.judgedColumns()); ++rounds) {
+  const auto columns = static_cast<double>(program.judgedColumns());
+  const double aRound = 2.0 * columns * columns * static_cast<double>(program.judge->rowCount());
+  const bool withPairs = aRound <= kMostWork;
+  const int most = withPairs ? static_cast<int>(std::min(kMostRounds, kMostWork / aRound)) : int(kMostRounds);
+  for (int rounds = 0; rounds < most && improveOnce(mover, program.judgedColumns(), withPairs); ++rounds) {
   }
   z.head(program.judgedColumns()) = mover.z();
   return evaluate(program, std::move(z));

@@ -89,7 +89,7 @@ Solution solveChoices(const ScaledProgram& program, const Limits& limits, Clock:
   return solution;
 }
 
-Solution attempt(const Program& program, const Limits& limits) {
+Solution attempt(const Program& program, const Limits& limits, const Eigen::VectorXd* known) {
   if (hasScatter(program)) return solveWithChance(program, limits);
   if (std::optional<Solution> solution = solveAsItStands(program)) return std::move(*solution);
   const auto deadline = Clock::now() + limits.deadline;
@@ -97,16 +97,24 @@ Solution attempt(const Program& program, const Limits& limits) {
   if (scaled.isEmptyBox()) return ended(Status::Infeasible);
   if (!hasGrid(program))
     return program.choices.empty() ? solveContinuous(scaled) : solveChoices(scaled, limits, deadline);
-  return solveWholeSteps(scaled, limits, deadline);
+  return solveWholeSteps(scaled, limits, deadline, known);
+}
+
+Solution solved(const Program& program, const Limits& limits, const Eigen::VectorXd* known) {
+  Solution solution = attempt(program, limits, known);
+  if (solution.status == Status::Unbounded && !gainsWithoutEnd(program))
+    return ended(Status::Failed, "amounts beyond what the program speaks of");
+  return solution;
 }
 
 }  // namespace
 
 Solution solve(const Program& program, const Limits& limits) {
-  Solution solution = attempt(program, limits);
-  if (solution.status == Status::Unbounded && !gainsWithoutEnd(program))
-    return ended(Status::Failed, "amounts beyond what the program speaks of");
-  return solution;
+  return solved(program, limits, nullptr);
+}
+
+Solution solve(const Program& program, const Limits& limits, const Eigen::VectorXd& known) {
+  return solved(program, limits, &known);
 }
 
 }  // namespace tarebowl::solver

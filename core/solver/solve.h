@@ -39,5 +39,8 @@ struct Solution {
 };
 
 [[nodiscard]] Solution solve(const Program& program, const Limits& limits = {});
+/// For columns in whole steps, with a point that is known: where it holds all that must hold, only what is
+/// better is looked for, and no answer is worse.
+[[nodiscard]] Solution solve(const Program& program, const Limits& limits, const Eigen::VectorXd& known);
 
 }  // namespace tarebowl::solver

@@ -3,6 +3,7 @@
 #include "core/solver/whole_steps.h"
 
 #include "core/solver/continuous.h"
+#include "core/solver/lattice_search.h"
 
 #include <cmath>
 
@@ -14,21 +15,35 @@ using Clock = std::chrono::steady_clock;
 /// How long a point that holds every row is looked for before the first question is asked in full.
 constexpr std::int64_t kNodesToFirstPoint = 4000;
 
+const Stage kHoldingAllRows{Stage::Kind::ObjectiveHard, violationBudget(0.0), 1.0};
+
+/// A point of the source's columns, those that move in steps on the grid exactly.
+Incumbent onGrid(const ScaledProgram& program, const Eigen::VectorXd& x) {
+  Eigen::VectorXd z = Eigen::VectorXd::Zero(program.unit.size());
+  z.head(x.size()) = x.cwiseQuotient(program.unit.head(x.size()));
+  for (Eigen::Index j = 0; j < x.size(); ++j)
+    if (program.onGrid[std::size_t(j)] != 0) z[j] = std::round(z[j]);
+  return evaluate(program, std::move(z));
+}
+
 class WholeSteps {
  public:
-  WholeSteps(const ScaledProgram& program, const StageSearch& search, Clock::time_point deadline)
-      : program_(program), search_(search), deadline_(deadline) {}
+  WholeSteps(const ScaledProgram& program, const StageSearch& search, Clock::time_point deadline,
+             std::optional<Incumbent> known)
+      : program_(program), search_(search), deadline_(deadline), known_(std::move(known)) {}
 
   /// Where the relaxation needs no violation the grid usually needs none either: the second question is asked
   /// at once, every row holding. Only where no such point is found soon is the first question worth its
   /// price.
   Solution bothStages(bool relaxationHolds) {
+    if (relaxationHolds && known_ && isAcceptable(program_, kHoldingAllRows, *known_))
+      return ofObjective(holdingAllRows({.incumbent = known_}));
     if (relaxationHolds) {
       const SearchResult hard = holdingAllRows({.nodesToFirst = kNodesToFirstPoint});
       if (hard.best) return ofObjective(hard);
     }
-    const SearchResult first =
-        look({Stage::Kind::LeastViolation, 0.0, 1.0}, {}, Clock::now() + (deadline_ - Clock::now()) * 3 / 5);
+    const SearchResult first = look({Stage::Kind::LeastViolation, 0.0, 1.0}, {.incumbent = known_},
+                                    Clock::now() + (deadline_ - Clock::now()) * 3 / 5);
     if (!first.best) return failed(first.closed ? Status::Infeasible : Status::Stopped);
     if (first.best->violation <= violationBudget(0.0))
       return ofObjective(holdingAllRows({.incumbent = first.best}));
@@ -41,7 +56,7 @@ class WholeSteps {
 
  private:
   SearchResult holdingAllRows(SearchStart start) {
-    return look({Stage::Kind::ObjectiveHard, violationBudget(0.0), 1.0}, std::move(start), deadline_);
+    return look(kHoldingAllRows, std::move(start), deadline_);
   }
 
   SearchResult look(const Stage& stage, SearchStart start, Clock::time_point deadline) {
@@ -78,17 +93,19 @@ class WholeSteps {
   const ScaledProgram& program_;
   const StageSearch& search_;
   Clock::time_point deadline_;
+  std::optional<Incumbent> known_;
   std::int64_t nodes_ = 0;
 };
 
 }  // namespace
 
 Solution bothStagesOnGrid(const ScaledProgram& program, bool relaxationHolds, const StageSearch& search,
-                          Clock::time_point deadline) {
-  return WholeSteps(program, search, deadline).bothStages(relaxationHolds);
+                          Clock::time_point deadline, std::optional<Incumbent> known) {
+  return WholeSteps(program, search, deadline, std::move(known)).bothStages(relaxationHolds);
 }
 
-Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline) {
+Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits, Clock::time_point deadline,
+                         const Eigen::VectorXd* known) {
   const Box box{program.lower, program.upper};
   const ContinuousAnswer relaxed = leastViolation(program, box);
   if (relaxed.status == Status::Infeasible) {
@@ -100,7 +117,9 @@ Solution solveWholeSteps(const ScaledProgram& program, const Limits& limits, Clo
     return search(program, stage, std::move(start), limits, until);
   };
   const bool relaxationHolds = relaxed.status == Status::Optimal && relaxed.violation <= 0.0;
-  Solution solution = bothStagesOnGrid(program, relaxationHolds, look, deadline);
+  std::optional<Incumbent> start;
+  if (known != nullptr) start = onGrid(program, *known);
+  Solution solution = bothStagesOnGrid(program, relaxationHolds, look, deadline, std::move(start));
   if (solution.status != Status::Optimal || relaxed.status != Status::Optimal) return solution;
   // Multipliers say what a bound costs at the margin; on a grid there is no margin, so those of the
   // relaxation are given.

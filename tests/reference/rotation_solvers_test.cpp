@@ -79,7 +79,8 @@ Bounds boundsOf(const diet::RotationProblem& problem, const diet::RotationPlan& 
   return {diet::relaxedBound(model, diet::allTogether(model), diet::RotationStage::Objective, {0.0, 0.0, 0.0},
                              diet::WithDailyZones::Yes)
               .value,
-          diet::DayByDayBound(model, {0.0, 0.0, 0.0}).raise(gramsOf(plan), 1.1 * optimum, limits, nodes)};
+          diet::DayByDayBound(model, {0.0, 0.0, 0.0})
+              .raise(gramsOf(plan), {.enough = 1.1 * optimum}, limits, nodes)};
 }
 
 /// One food is in almost every day that can be fed, and may not come more than two days running: days that
@@ -99,6 +100,33 @@ TEST_F(RotationsOfTheIndianTables, AWeekOfDaysThatAreHardToFeedIsPlannedOneDayAf
   EXPECT_LE(value.broken, 1e-9);
   EXPECT_LE(value.period, 1e-9);
   EXPECT_LE(value.daily, 1e-9);
+}
+
+TEST_F(RotationsOfTheIndianTables, DaysThatAreHardToFeedRaiseTheBoundBeyondAllDaysTogether) {
+  const diet::RotationModel model = diet::buildModel(randomRotation(foods, {.seed = 6})).model;
+  const double together = diet::relaxedBound(model, diet::allTogether(model), diet::RotationStage::Objective,
+                                             {0.0, 0.0, 0.0}, diet::WithDailyZones::Yes)
+                              .value;
+  solver::Limits limits;
+  limits.deadline = std::chrono::hours(1);
+  limits.nodes = 1'000'000;
+  const solver::RowMatrix nothing = solver::RowMatrix::Zero(model.days, model.foods);
+  std::int64_t nodes = 0;
+  diet::DayByDayBound bound(model, {0.0, 0.0, 0.0});
+  EXPECT_GT(bound.raise(nothing, {.moves = 100}, limits, nodes), 1.1 * together);
+  EXPECT_FALSE(bound.isAtEnd());
+  static_cast<void>(bound.raise(nothing, {.known = 2.0 * together, .moves = 100}, limits, nodes));
+  EXPECT_TRUE(bound.isAtEnd()) << "no prices say more than what is known";
+}
+
+TEST_F(RotationsOfTheIndianTables, AWeekIsPlannedWithinOnePercentOfItsBound) {
+  diet::RotationOptions options;
+  options.deadline = std::chrono::hours(1);
+  options.nodes = 50'000;
+  options.enoughGap = 0.01;
+  const diet::RotationPlan plan = diet::rotate(randomRotation(foods, {.seed = 8}), options);
+  EXPECT_EQ(plan.status, diet::RotationStatus::Balanced);
+  EXPECT_LE(plan.objective.gap(), 0.01);
 }
 
 TEST_F(RotationsOfTheIndianTables, TheCheapestSmallOnesAreThoseOfCbc) {

@@ -118,6 +118,38 @@ TEST(WholeSteps, ChoicesAreKeptAndStillTheBestPointIsFound) {
   }
 }
 
+TEST(WholeSteps, WhateverPointIsKnownTheBestOfAllIsFound) {
+  for (unsigned seed = 1; seed <= 150; ++seed) {
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    std::mt19937 random(seed);
+    const Program program = randomProgram(random, {.columns = 4, .rows = 6, .linear = true});
+    const std::optional<Best> expected = bruteForce(program);
+    for (const Eigen::VectorXd& known : {program.lower, program.upper}) {
+      const Solution solution = solve(program, {}, known);
+      ASSERT_EQ(solution.status == Status::Optimal, expected.has_value());
+      if (!expected) continue;
+      EXPECT_NEAR(solution.violation, expected->violation, 2e-9 * (1 + expected->violation));
+      EXPECT_NEAR(solution.objective, expected->objective, 1e-7 * (1 + std::abs(expected->objective)));
+    }
+  }
+}
+
+TEST(WholeSteps, NoAnswerIsWorseThanAPointThatIsKnownHoweverFewNodesThereAre) {
+  int kept = 0;
+  for (unsigned seed = 1; seed <= 150; ++seed) {
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    std::mt19937 random(seed);
+    const Program program = randomProgram(random, {.columns = 4, .rows = 6, .linear = true});
+    const std::optional<Best> best = bruteForce(program);
+    if (!best || best->violation > 0.0) continue;
+    const Solution solution = solve(program, {.nodes = 1}, best->x);
+    ASSERT_EQ(solution.status, Status::Optimal);
+    EXPECT_LE(solution.objective, best->objective + 1e-7 * (1 + std::abs(best->objective)));
+    ++kept;
+  }
+  EXPECT_GT(kept, 10);
+}
+
 TEST(WholeSteps, TheSameFoodTwiceChangesNothingAboutTheBestPoint) {
   for (unsigned seed = 1; seed <= 150; ++seed) {
     for (const bool linear : {false, true}) {
