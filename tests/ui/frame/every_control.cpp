@@ -71,6 +71,7 @@ QString wordsOn(const QWidget& widget) {
     return button->text().remove(kKeys).remove(kSigns).simplified();
   const auto* label = qobject_cast<const QLabel*>(&widget);
   if (label == nullptr) return {};
+  if (label->buddy() != nullptr) return label->text().remove(QLatin1Char('&')).simplified();
   if (!Qt::mightBeRichText(label->text())) return label->text().simplified();
   QTextDocument document;
   document.setHtml(label->text());
