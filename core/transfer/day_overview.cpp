@@ -64,6 +64,7 @@ std::vector<SectionToday> sectionsOn(const store::Collection& collection, quanti
           static_cast<std::size_t>(std::ranges::count_if(own->second, isLeftoverMissing));
   }
   std::vector<SectionToday> found;
+  found.reserve(sections.size());
   for (auto& [name, section] : sections) found.push_back(std::move(section));
   return found;
 }
