@@ -57,8 +57,7 @@ Series readingsThatCount(const Collection& collection, quantity::Date day, const
   const std::string condition = fmt::format(
       "WHERE {0} IN ({1}) AND excluded IS NULL AND on_day <= :day AND (on_day > :since OR ({0}, on_day) IN ("
       "SELECT {0}, MAX(on_day) FROM mass_reading WHERE {0} IN ({2}) AND excluded IS NULL AND on_day <= "
-      ":until "
-      "GROUP BY {0})) ORDER BY on_day, id",
+      ":until GROUP BY {0})) ORDER BY on_day, id",
       who, those, same);
   const auto found = section ? readAll<StoredMass>(collection, condition, *section, day, since, *section, day)
                              : readAll<StoredMass>(collection, condition, day, since, day);

@@ -11,7 +11,8 @@
 #include <vector>
 
 /// The bowls of a day from the diets in force, of a section or of the whole zoo. What is read is read for all
-/// groups at once. Throws StoreError.
+/// groups at once, but for diets that are phased in or follow a rotation: of those what was fed before, or
+/// the day's cells, is read one by one. Throws StoreError.
 namespace tarebowl::transfer {
 
 /// A group on a day, what it is fed, and the bowls of that.
