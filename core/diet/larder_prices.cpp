@@ -21,9 +21,9 @@ Eigen::VectorXd knownShares(const Formulation& formulation, std::span<const Meas
   for (const RowOrigin& origin : formulation.rows) {
     if (last == origin.measure) continue;
     last = origin.measure;
-    KnownMask all = KnownMask::Constant(foods, true);
-    for (const KnownMask& mask : over[origin.measure].known) all = all && mask;
-    count += all.cast<double>();
+    Eigen::ArrayXd isKnown = Eigen::ArrayXd::Ones(foods);
+    for (const KnownMask& mask : over[origin.measure].known) isKnown *= mask.cast<double>();
+    count += isKnown;
     rules += 1.0;
   }
   return rules > 0.0 ? Eigen::VectorXd(count / rules) : Eigen::VectorXd::Ones(foods);

@@ -135,17 +135,17 @@ ServerPlace placeOf(const fs::path& address) {
 fs::path addressOf(const ServerPlace& place) {
   Words words = place.further;
   std::string made = std::string(kSchemes.front());
-  if (!place.person.empty()) made += encoded(place.person) + "@";
+  if (!place.person.empty()) made.append(encoded(place.person)).append("@");
   // A folder cannot stand where a name does, and a number with colons only in brackets.
   if (place.host.starts_with('/'))
     words["host"] = place.host;
   else
-    made += place.host.find(':') == std::string::npos ? encoded(place.host) : "[" + place.host + "]";
+    made += place.host.find(':') == std::string::npos ? encoded(place.host) : fmt::format("[{}]", place.host);
   if (!place.port.empty() && place.host.starts_with('/'))
     words["port"] = place.port;
   else if (!place.port.empty())
-    made += ":" + place.port;
-  made += "/" + encoded(place.database);
+    made.append(":").append(place.port);
+  made.append("/").append(encoded(place.database));
   if (!place.security.empty()) words["sslmode"] = place.security;
   char mark = '?';
   for (const auto& [word, value] : words) {
