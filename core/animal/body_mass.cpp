@@ -192,4 +192,17 @@ std::optional<CurrentMass> massOn(std::span<const MassReading> series, Date day,
   return CurrentMass{Kilograms(food::medianOf(std::move(masses))), *newest, readings};
 }
 
+std::optional<GroupMass> groupMass(std::span<const std::optional<CurrentMass>> members,
+                                   const std::optional<CurrentMass>& whole) {
+  Kilograms sum;
+  std::size_t weighed = 0;
+  for (const std::optional<CurrentMass>& member : members) {
+    if (!member) continue;
+    sum += member->mass;
+    ++weighed;
+  }
+  if (weighed > 0) return GroupMass{sum / static_cast<double>(weighed), weighed};
+  return whole ? std::optional(GroupMass{whole->mass, 0}) : std::nullopt;
+}
+
 }  // namespace tarebowl::animal

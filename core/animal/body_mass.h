@@ -64,4 +64,14 @@ struct CurrentMass {
 [[nodiscard]] std::optional<CurrentMass> massOn(std::span<const MassReading> series, quantity::Date day,
                                                 int days = kDaysOfMass);
 
+/// The mass by which an animal of a group is fed.
+struct GroupMass {
+  quantity::Kilograms mass{};
+  std::size_t weighed = 0;  ///< members behind it; 0 where it is the group's own
+};
+/// The mean of the members that were weighed (massOn), or else what the group as a whole was weighed to be;
+/// nothing where neither is known. Common practice, no source.
+[[nodiscard]] std::optional<GroupMass> groupMass(std::span<const std::optional<CurrentMass>> members,
+                                                 const std::optional<CurrentMass>& whole);
+
 }  // namespace tarebowl::animal

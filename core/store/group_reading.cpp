@@ -2,28 +2,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/group_reading.h"
 
+#include <optional>
 #include <variant>
+#include <vector>
 
 namespace tarebowl::store {
 
 namespace {
 
-/// The members' mean where any of them was weighed, or else the group's own.
 void readMass(const Collection& collection, quantity::Date day, KnownGroup& known) {
-  quantity::Kilograms sum;
-  for (const std::string& member : known.members) {
-    const auto current = animal::massOn(readingsOf(massesOfIndividual(collection, member)), day);
-    if (!current) continue;
-    sum += current->mass;
-    ++known.weighed;
-  }
-  if (known.weighed > 0) {
-    known.bodyMass = sum / static_cast<double>(known.weighed);
-    return;
-  }
-  const std::string& code = known.group.record.code;
-  if (const auto current = animal::massOn(readingsOf(massesOfGroup(collection, code)), day))
-    known.bodyMass = current->mass;
+  std::vector<std::optional<animal::CurrentMass>> members;
+  for (const std::string& member : known.members)
+    members.push_back(animal::massOn(readingsOf(massesOfIndividual(collection, member)), day));
+  const auto whole = animal::massOn(readingsOf(massesOfGroup(collection, known.group.record.code)), day);
+  const auto mass = animal::groupMass(members, whole);
+  if (!mass) return;
+  known.bodyMass = mass->mass;
+  known.weighed = mass->weighed;
 }
 
 void readTargets(const Collection& collection, quantity::Date day, KnownGroup& known) {

@@ -68,23 +68,16 @@ Series readingsThatCount(const Collection& collection, quantity::Date day, const
   return series;
 }
 
-std::optional<quantity::Kilograms> massIn(const Series& series, const std::string& code, quantity::Date day) {
+std::optional<animal::CurrentMass> massIn(const Series& series, const std::string& code, quantity::Date day) {
   const auto place = series.find(code);
-  if (place == series.end()) return std::nullopt;
-  const auto current = animal::massOn(place->second, day);
-  return current ? std::optional(current->mass) : std::nullopt;
+  return place == series.end() ? std::nullopt : animal::massOn(place->second, day);
 }
 
-std::optional<quantity::Kilograms> meanOf(const std::vector<std::string>& members, const Series& series,
-                                          quantity::Date day) {
-  quantity::Kilograms sum;
-  std::size_t weighed = 0;
-  for (const std::string& member : members)
-    if (const auto mass = massIn(series, member, day)) {
-      sum += *mass;
-      ++weighed;
-    }
-  return weighed > 0 ? std::optional(sum / static_cast<double>(weighed)) : std::nullopt;
+std::optional<animal::GroupMass> massOf(const HousedGroup& group, const Series& ofMembers,
+                                        const Series& ofGroups, quantity::Date day) {
+  std::vector<std::optional<animal::CurrentMass>> members;
+  for (const std::string& member : group.members) members.push_back(massIn(ofMembers, member, day));
+  return animal::groupMass(members, massIn(ofGroups, group.group.record.code, day));
 }
 
 }  // namespace
@@ -118,10 +111,8 @@ std::map<std::string, quantity::Kilograms> bodyMassesOn(const Collection& collec
                                          groupsOf(section, "again"));
   std::map<std::string, quantity::Kilograms> masses;
   for (const HousedGroup& group : groups) {
-    const std::string& code = group.group.record.code;
-    auto mass = meanOf(group.members, members, day);
-    if (!mass) mass = massIn(whole, code, day);
-    if (mass) masses.emplace(code, *mass);
+    if (const auto mass = massOf(group, members, whole, day))
+      masses.emplace(group.group.record.code, mass->mass);
   }
   return masses;
 }

@@ -147,5 +147,29 @@ TEST(CurrentMass, OfADayBeforeTheFirstReadingIsUnknown) {
   EXPECT_EQ(massOn({}, day("2025-12-31")), std::nullopt);
 }
 
+std::optional<CurrentMass> current(double kilograms) {
+  return CurrentMass{Kilograms(kilograms), day("2026-02-01"), 1};
+}
+
+TEST(GroupMass, IsTheMeanOfTheMembersThatWereWeighed) {
+  const std::vector members{current(3.0), std::optional<CurrentMass>(), current(4.0)};
+  const auto mass = groupMass(members, current(9.0));
+  ASSERT_TRUE(mass);
+  EXPECT_EQ(mass->mass, Kilograms(3.5)) << "and not of the group as a whole, which was weighed too";
+  EXPECT_EQ(mass->weighed, 2U);
+}
+
+TEST(GroupMass, IsThatOfTheGroupAsAWholeWhereNoMemberWasWeighed) {
+  const std::vector<std::optional<CurrentMass>> members(2);
+  const auto mass = groupMass(members, current(9.0));
+  ASSERT_TRUE(mass);
+  EXPECT_EQ(mass->mass, Kilograms(9.0));
+  EXPECT_EQ(mass->weighed, 0U);
+}
+
+TEST(GroupMass, IsUnknownWhereNobodyWeighedAnything) {
+  EXPECT_FALSE(groupMass({}, std::nullopt));
+}
+
 }  // namespace
 }  // namespace tarebowl::animal
