@@ -21,7 +21,7 @@ using quantity::Grams;
 constexpr double kGramsPerKilogram = 1000.0;
 
 /// The name without the purpose or the meal, which stand in columns of their own.
-SheetFood foodOf(const ProblemOfVersion& made, std::size_t i) {
+SheetFood foodOf(const ProblemOfVersion& made, std::size_t i, const PageTongue& tongue) {
   const diet::DietFood& food = made.problem.foods[i];
   const diet::PlaceInVersion& place = made.places.at(i);
   SheetFood row{.name = nameOf(food),
@@ -30,7 +30,7 @@ SheetFood foodOf(const ProblemOfVersion& made, std::size_t i) {
                 .step = food.scaleStep,
                 .preparation = food.preparation,
                 .eatenFraction = food.eatenFraction};
-  if (place.purpose != diet::Purpose::Bowl) row.purpose = symbolOf(place.purpose);
+  if (place.purpose != diet::Purpose::Bowl) row.purpose = tongue.say(symbolOf(place.purpose));
   if (place.allowance) {
     row.low = place.allowance->low;
     row.high = place.allowance->high;
@@ -40,14 +40,14 @@ SheetFood foodOf(const ProblemOfVersion& made, std::size_t i) {
 }
 
 /// Meals in the order in which the version first names them.
-void addFoods(const ProblemOfVersion& made, DietSheet& sheet) {
+void addFoods(const ProblemOfVersion& made, DietSheet& sheet, const PageTongue& tongue) {
   std::vector<std::string> meals;
   const auto rank = [&](const SheetFood& food) {
     return std::ranges::find(meals, food.meal) - meals.begin();
   };
   for (std::size_t i = 0; i < made.amounts.size(); ++i) {
     if (made.amounts[i] <= Grams(0) && !made.places.at(i).allowance) continue;
-    sheet.foods.push_back(foodOf(made, i));
+    sheet.foods.push_back(foodOf(made, i, tongue));
     if (rank(sheet.foods.back()) == static_cast<std::ptrdiff_t>(meals.size()))
       meals.push_back(sheet.foods.back().meal);
   }
@@ -74,16 +74,16 @@ void addEnergy(const ProblemOfVersion& made, DietSheet& sheet) {
   sheet.energyMethod = food::symbolOf(made.problem.energyMethod);
 }
 
-std::string sourceText(const animal::TargetOrigin& origin) {
+std::string sourceText(const animal::TargetOrigin& origin, const PageTongue& tongue) {
   std::string text = origin.source;
   if (const auto word = animal::symbolOf(origin.provenance); !word.empty())
-    text += (text.empty() ? "" : ", ") + std::string(word);
-  if (!origin.modelSpecies.empty()) text += (text.empty() ? "for " : "; for ") + origin.modelSpecies;
+    text += (text.empty() ? "" : ", ") + tongue.say(word);
+  if (!origin.modelSpecies.empty())
+    text += (text.empty() ? "" : "; ") + tongue.say("for {}", origin.modelSpecies);
   return text;
 }
 
-std::size_t sourceNumber(const animal::TargetOrigin& origin, std::vector<std::string>& sources) {
-  const std::string text = sourceText(origin);
+std::size_t sourceNumber(const std::string& text, std::vector<std::string>& sources) {
   if (text.empty()) return 0;
   auto known = std::ranges::find(sources, text);
   if (known == sources.end()) known = sources.insert(sources.end(), text);
@@ -94,35 +94,35 @@ std::optional<double> times(std::optional<double> number, double scale) {
   return number ? std::optional(*number * scale) : std::nullopt;
 }
 
-void addTargets(const ProblemOfVersion& made, DietSheet& sheet) {
+void addTargets(const ProblemOfVersion& made, DietSheet& sheet, const PageTongue& tongue) {
   for (const diet::TargetBalance& line : diet::balance(made.problem, made.amounts).targets) {
-    const LineWords words = wordsOf(made.problem, line);
+    const LineWords words = wordsOf(made.problem, line, tongue);
     sheet.targets.push_back(
         {.id = line.id,
          .subject = words.subject,
          .unit = words.unit,
          .value = line.state == diet::TargetState::Unknown ? std::nullopt : times(line.value, words.scale),
-         .valueText = valueText(line, words.scale),
+         .valueText = tongue.number(valueText(line, words.scale)),
          .min = times(line.min, words.scale),
          .max = times(line.max, words.scale),
-         .state = std::string(stateText(line.state)),
+         .state = tongue.say(stateText(line.state)),
          .coverage = line.coverage,
          .hard = isHard(made.problem, line),
-         .source = sourceNumber(originOf(made.problem, line), sheet.sources)});
+         .source = sourceNumber(sourceText(originOf(made.problem, line), tongue), sheet.sources)});
   }
 }
 
-void addCautions(const ProblemOfVersion& made, DietSheet& sheet) {
+void addCautions(const ProblemOfVersion& made, DietSheet& sheet, const PageTongue& tongue) {
   for (const diet::FoodFinding& finding : diet::findingsOn(made.problem, made.amounts))
     sheet.cautions.push_back({nameOf(made.problem.foods[finding.food]),
-                              std::string(animal::symbolOf(finding.severity)), finding.reason, finding.advice,
-                              finding.lifted});
+                              tongue.say(animal::symbolOf(finding.severity)), tongue.say(finding.reason),
+                              tongue.say(finding.advice), finding.lifted});
 }
 
 }  // namespace
 
-DietSheet sheetOf(const SheetSubject& subject, const diet::DietVersion& version,
-                  const ProblemOfVersion& made) {
+DietSheet sheetOf(const SheetSubject& subject, const diet::DietVersion& version, const ProblemOfVersion& made,
+                  const PageTongue& tongue) {
   DietSheet sheet{.title = made.problem.title,
                   .species = subject.species,
                   .section = subject.section,
@@ -130,11 +130,11 @@ DietSheet sheetOf(const SheetSubject& subject, const diet::DietVersion& version,
                   .version = version,
                   .animals = made.problem.eater.count,
                   .invented = made.problem.invented || subject.diet.invented};
-  addFoods(made, sheet);
+  addFoods(made, sheet, tongue);
   addEnergy(made, sheet);
-  addTargets(made, sheet);
+  addTargets(made, sheet, tongue);
   sheet.notJudged = made.notCounted;
-  addCautions(made, sheet);
+  addCautions(made, sheet, tongue);
   return sheet;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/diet/version_problem.h"
+#include "core/exchange/page_tongue.h"
 
 #include <filesystem>
 #include <optional>
@@ -76,14 +77,15 @@ struct DietSheet {
   bool energyAtLeast = false;  ///< some food's energy is unknown
 };
 
-/// The version's own grams as they stand. Foods of which nothing is given are left out.
+/// The version's own grams as they stand. Foods of which nothing is given are left out. Its words are in that
+/// language, in which it is then written.
 [[nodiscard]] DietSheet sheetOf(const SheetSubject& subject, const diet::DietVersion& version,
-                                const diet::ProblemOfVersion& made);
+                                const diet::ProblemOfVersion& made, const PageTongue& tongue = {});
 
 /// A page of its own, style included; every text is escaped.
-[[nodiscard]] std::string sheetAsHtml(const DietSheet& sheet);
+[[nodiscard]] std::string sheetAsHtml(const DietSheet& sheet, const PageTongue& tongue = {});
 /// Numbers as numbers, their units in the titles. Throws FormatError (problem_json.h) where the file cannot
 /// be written.
-void writeSheetXlsx(const DietSheet& sheet, const std::filesystem::path& file);
+void writeSheetXlsx(const DietSheet& sheet, const std::filesystem::path& file, const PageTongue& tongue = {});
 
 }  // namespace tarebowl::exchange

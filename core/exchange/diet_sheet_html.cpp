@@ -25,60 +25,61 @@ constexpr const char* kStyle =
     ".invented { border: 1pt solid #000000; padding: 2pt; font-weight: bold }\n"
     ".small { font-size: 6.5pt }\n";
 
-void addHead(std::string& html, const DietSheet& sheet) {
+void addHead(std::string& html, const DietSheet& sheet, const PageTongue& tongue) {
   html += "<h1>" + escaped(sheet.title) + "</h1>\n";
-  if (sheet.invented) paragraph(html, kInventedMark, "invented");
-  paragraph(html, subjectLine(sheet));
-  std::string state = stateSentence(sheet.version);
-  if (const std::string feeding = feedingSentence(sheet.version); !feeding.empty()) state += ' ' + feeding;
+  if (sheet.invented) paragraph(html, tongue.say(kInventedMark), "invented");
+  paragraph(html, subjectLine(sheet, tongue));
+  std::string state = stateSentence(sheet.version, tongue);
+  if (const std::string feeding = feedingSentence(sheet.version, tongue); !feeding.empty())
+    state += ' ' + feeding;
   paragraph(html, state);
   paragraph(html, sheet.version.note);
 }
 
-void addFoods(std::string& html, const DietSheet& sheet) {
-  html += "<h2>What is fed, as fed, each day</h2>\n";
+void addFoods(std::string& html, const DietSheet& sheet, const PageTongue& tongue) {
+  heading(html, tongue.say("What is fed, as fed, each day"));
   HtmlTable table(html);
   table.begin();
-  for (const char* title : {"Meal", "Food"}) table.title(title);
-  table.numberTitle("g per animal");
-  table.numberTitle(fmt::format("g for {}", sheet.animals));
-  for (const char* title : {"Preparation", "Given as"}) table.title(title);
+  for (const char* title : {"Meal", "Food"}) table.title(tongue.say(title));
+  table.numberTitle(tongue.say("g per animal"));
+  table.numberTitle(tongue.say("g for {}", sheet.animals));
+  for (const char* title : {"Preparation", "Given as"}) table.title(tongue.say(title));
   table.end();
   for (const SheetFood& food : sheet.foods) {
     table.begin();
     table.text(food.meal);
     table.text(food.name);
-    table.number(amountText(food, 1));
-    table.number(amountText(food, sheet.animals));
+    table.number(amountText(food, 1, tongue));
+    table.number(amountText(food, sheet.animals, tongue));
     table.text(food.preparation);
-    table.text(food.purpose.empty() ? "bowl" : food.purpose);
+    table.text(food.purpose.empty() ? tongue.say("bowl") : food.purpose);
     table.end();
   }
   table.begin();
   table.text("");
-  table.text("In all");
-  table.number(shortNumber(sheet.total.value()));
-  table.number(shortNumber(sheet.total.value() * sheet.animals));
-  table.text(energyAndCost(sheet));
+  table.text(tongue.say("In all"));
+  table.number(tongue.number(shortNumber(sheet.total.value())));
+  table.number(tongue.number(shortNumber(sheet.total.value() * sheet.animals)));
+  table.text(energyAndCost(sheet, tongue));
   table.text("");
   table.end();
 }
 
-void addTargets(std::string& html, const DietSheet& sheet) {
+void addTargets(std::string& html, const DietSheet& sheet, const PageTongue& tongue) {
   if (sheet.targets.empty()) return;
-  html += "<h2>How it stands against its targets</h2>\n";
+  heading(html, tongue.say("How it stands against its targets"));
   HtmlTable table(html);
   table.begin();
-  table.title("Target");
-  for (const char* title : {"Value", "Zone"}) table.numberTitle(title);
-  for (const char* title : {"Unit", "State"}) table.title(title);
-  for (const char* title : {"Known", "Source"}) table.numberTitle(title);
+  table.title(tongue.say("Target"));
+  for (const char* title : {"Value", "Zone"}) table.numberTitle(tongue.say(title));
+  for (const char* title : {"Unit", "State"}) table.title(tongue.say(title));
+  for (const char* title : {"Known", "Source"}) table.numberTitle(tongue.say(title));
   table.end();
   for (const SheetTarget& target : sheet.targets) {
     table.begin();
-    table.text(fmt::format("{} ({}){}", target.subject, target.id, target.hard ? ", hard" : ""));
+    table.text(fmt::format("{} ({}){}", target.subject, target.id, target.hard ? tongue.say(", hard") : ""));
     table.number(target.valueText);
-    table.number(zoneText(target.min, target.max));
+    table.number(tongue.number(zoneText(target.min, target.max)));
     table.text(target.unit);
     table.text(target.state);
     table.number(percentText(target.coverage));
@@ -87,40 +88,39 @@ void addTargets(std::string& html, const DietSheet& sheet) {
   }
 }
 
-void addCautions(std::string& html, const DietSheet& sheet) {
+void addCautions(std::string& html, const DietSheet& sheet, const PageTongue& tongue) {
   if (sheet.cautions.empty()) return;
-  html += "<h2>Cautions</h2>\n";
+  heading(html, tongue.say("Cautions"));
   for (const SheetCaution& caution : sheet.cautions) {
     std::string text = fmt::format("{}: {} ({})", caution.food, caution.reason, caution.severity);
     if (!caution.advice.empty()) text += ". " + caution.advice;
-    if (!caution.lifted.empty()) text += ". Set aside: " + caution.lifted;
+    if (!caution.lifted.empty()) text += ". " + tongue.say("Set aside: {}", caution.lifted);
     paragraph(html, text);
   }
 }
 
-void addFoot(std::string& html, const DietSheet& sheet) {
+void addFoot(std::string& html, const DietSheet& sheet, const PageTongue& tongue) {
   for (std::size_t i = 0; i < sheet.sources.size(); ++i)
     paragraph(html, fmt::format("{}: {}", i + 1, sheet.sources[i]), "small");
   paragraph(html,
-            "Known: the share of the eaten dry matter whose value is known. What is unknown could only add "
-            "to a value "
-            "with ≥; one with ≈ it could move either way.",
+            tongue.say("Known: the share of the eaten dry matter whose value is known. What is unknown could "
+                       "only add to a value with ≥; one with ≈ it could move either way."),
             "small");
-  paragraph(html, kCaution, "small");
+  paragraph(html, tongue.say(kCaution), "small");
 }
 
 }  // namespace
 
-std::string sheetAsHtml(const DietSheet& sheet) {
+std::string sheetAsHtml(const DietSheet& sheet, const PageTongue& tongue) {
   std::string html = htmlHead(sheet.title, kStyle);
-  addHead(html, sheet);
-  addFoods(html, sheet);
-  addCautions(html, sheet);
-  addTargets(html, sheet);
-  paragraph(html, ownBoundsSentence(sheet.version));
-  paragraph(html, eatenSentence(sheet));
-  paragraph(html, notJudgedSentence(sheet));
-  addFoot(html, sheet);
+  addHead(html, sheet, tongue);
+  addFoods(html, sheet, tongue);
+  addCautions(html, sheet, tongue);
+  addTargets(html, sheet, tongue);
+  paragraph(html, ownBoundsSentence(sheet.version, tongue));
+  paragraph(html, eatenSentence(sheet, tongue));
+  paragraph(html, notJudgedSentence(sheet, tongue));
+  addFoot(html, sheet, tongue);
   return html + std::string(kHtmlEnd);
 }
 

@@ -8,6 +8,8 @@
 #include <fmt/format.h>
 
 #include <charconv>
+#include <initializer_list>
+#include <vector>
 
 namespace tarebowl::exchange {
 
@@ -33,60 +35,69 @@ void writeLine(XlsxWriter& writer, const std::string& text) {
   if (!text.empty()) writer.write({text});
 }
 
-void writeHead(XlsxWriter& writer, const DietSheet& sheet) {
-  writeLine(writer, sheet.title);
-  if (sheet.invented) writeLine(writer, kInventedMark);
-  writeLine(writer, subjectLine(sheet));
-  writeLine(writer, stateSentence(sheet.version));
-  writeLine(writer, feedingSentence(sheet.version));
-  writeLine(writer, sheet.version.note);
-  writeLine(writer, energyAndCost(sheet));
+void writeTitles(XlsxWriter& writer, std::initializer_list<const char*> titles, const PageTongue& tongue) {
+  std::vector<Cell> cells;
+  for (const char* title : titles) cells.emplace_back(tongue.say(title));
+  writer.write(cells);
 }
 
-void writeFoods(XlsxWriter& writer, const DietSheet& sheet) {
-  writer.write({"Meal", "Food", "g per animal and day", fmt::format("g for {} and day", sheet.animals),
-                "least g", "most g", "Cost per animal and day", "Preparation", "Given as"});
+void writeHead(XlsxWriter& writer, const DietSheet& sheet, const PageTongue& tongue) {
+  writeLine(writer, sheet.title);
+  if (sheet.invented) writeLine(writer, tongue.say(kInventedMark));
+  writeLine(writer, subjectLine(sheet, tongue));
+  writeLine(writer, stateSentence(sheet.version, tongue));
+  writeLine(writer, feedingSentence(sheet.version, tongue));
+  writeLine(writer, sheet.version.note);
+  writeLine(writer, energyAndCost(sheet, tongue));
+}
+
+void writeFoods(XlsxWriter& writer, const DietSheet& sheet, const PageTongue& tongue) {
+  writer.write({tongue.say("Meal"), tongue.say("Food"), tongue.say("g per animal and day"),
+                tongue.say("g for {} and day", sheet.animals), tongue.say("least g"), tongue.say("most g"),
+                tongue.say("Cost per animal and day"), tongue.say("Preparation"), tongue.say("Given as")});
   for (const SheetFood& food : sheet.foods)
     writer.write({food.meal, food.name, rounded(food.perAnimal.value()),
                   rounded(food.perAnimal.value() * sheet.animals), numberOrBlank(gramsOf(food.low)),
                   numberOrBlank(gramsOf(food.high)), numberOrBlank(food.costPerDay), food.preparation,
-                  food.purpose.empty() ? "bowl" : food.purpose});
-  writer.write({"", "In all", rounded(sheet.total.value()), rounded(sheet.total.value() * sheet.animals), "",
-                "", numberOrBlank(sheet.costPerDay)});
+                  food.purpose.empty() ? tongue.say("bowl") : food.purpose});
+  writer.write({"", tongue.say("In all"), rounded(sheet.total.value()),
+                rounded(sheet.total.value() * sheet.animals), "", "", numberOrBlank(sheet.costPerDay)});
 }
 
-void writeTargets(XlsxWriter& writer, const DietSheet& sheet) {
-  writer.write({"Target", "Of", "Value", "Least", "Most", "Unit", "State", "Known (%)", "Hard", "Source"});
+void writeTargets(XlsxWriter& writer, const DietSheet& sheet, const PageTongue& tongue) {
+  writeTitles(writer,
+              {"Target", "Of", "Value", "Least", "Most", "Unit", "State", "Known (%)", "Hard", "Source"},
+              tongue);
   for (const SheetTarget& target : sheet.targets)
     writer.write({target.id, target.subject, target.value ? numberOrBlank(target.value) : Cell("?"),
                   numberOrBlank(target.min), numberOrBlank(target.max), target.unit, target.state,
-                  rounded(100.0 * target.coverage), target.hard ? "yes" : "",
+                  rounded(100.0 * target.coverage), target.hard ? tongue.say("yes") : "",
                   target.source == 0 ? "?" : sheet.sources.at(target.source - 1)});
 }
 
-void writeCautions(XlsxWriter& writer, const DietSheet& sheet) {
+void writeCautions(XlsxWriter& writer, const DietSheet& sheet, const PageTongue& tongue) {
   if (sheet.cautions.empty()) return;
-  writer.write({"Caution", "Severity", "Reason", "Advice", "Set aside because"});
+  writeTitles(writer, {"Caution", "Severity", "Reason", "Advice", "Set aside because"}, tongue);
   for (const SheetCaution& caution : sheet.cautions)
     writer.write({caution.food, caution.severity, caution.reason, caution.advice, caution.lifted});
 }
 
 }  // namespace
 
-void writeSheetXlsx(const DietSheet& sheet, const std::filesystem::path& file) {
-  XlsxWriter writer(file, "Diet");
+void writeSheetXlsx(const DietSheet& sheet, const std::filesystem::path& file, const PageTongue& tongue) {
+  XlsxWriter writer(file, tongue.say("Diet"));
   writer.fitToPage();
-  writeHead(writer, sheet);
+  writeHead(writer, sheet, tongue);
   writer.write({});
-  writeFoods(writer, sheet);
+  writeFoods(writer, sheet, tongue);
   writer.write({});
-  writeTargets(writer, sheet);
-  writeLine(writer, ownBoundsSentence(sheet.version));
-  writeLine(writer, eatenSentence(sheet));
-  writeLine(writer, notJudgedSentence(sheet));
+  writeTargets(writer, sheet, tongue);
+  writeLine(writer, ownBoundsSentence(sheet.version, tongue));
+  writeLine(writer, eatenSentence(sheet, tongue));
+  writeLine(writer, notJudgedSentence(sheet, tongue));
   writer.write({});
-  writeCautions(writer, sheet);
-  writeLine(writer, std::string(kCaution));
+  writeCautions(writer, sheet, tongue);
+  writeLine(writer, tongue.say(kCaution));
   writer.close();
 }
 

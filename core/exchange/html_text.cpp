@@ -36,6 +36,10 @@ std::string htmlHead(std::string_view title, std::string_view style) {
       escaped(title), style);
 }
 
+void heading(std::string& html, std::string_view text) {
+  html += "<h2>" + escaped(text) + "</h2>\n";
+}
+
 void paragraph(std::string& html, std::string_view text, std::string_view style) {
   if (text.empty()) return;
   html += style.empty() ? "<p>" : fmt::format("<p class=\"{}\">", style);

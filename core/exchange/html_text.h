@@ -14,6 +14,8 @@ namespace tarebowl::exchange {
 [[nodiscard]] std::string htmlHead(std::string_view title, std::string_view style);
 inline constexpr std::string_view kHtmlEnd = "</body>\n</html>\n";
 
+/// Of a part of the page.
+void heading(std::string& html, std::string_view text);
 /// Nothing for an empty text.
 void paragraph(std::string& html, std::string_view text, std::string_view style = {});
 

@@ -9,22 +9,23 @@
 
 namespace tarebowl::exchange {
 
-LineWords wordsOf(const diet::BalanceProblem& problem, const diet::TargetBalance& line) {
+LineWords wordsOf(const diet::BalanceProblem& problem, const diet::TargetBalance& line,
+                  const PageTongue& tongue) {
   if (line.kind == diet::TargetKind::Ratio) {
     const animal::RatioTarget& ratio = problem.ratios.at(line.index);
-    return {food::describe(ratio.of).name + " : " + food::describe(ratio.to).name,
+    return {tongue.nutrient(ratio.of) + " : " + tongue.nutrient(ratio.to),
             food::describe(ratio.of).tagname + ":" + food::describe(ratio.to).tagname};
   }
   if (line.kind == diet::TargetKind::Share) {
     const diet::ShareRule& share = problem.shares.at(line.index);
-    const std::string_view of = share.basis == quantity::Basis::AsFed    ? "as fed"
-                                : share.basis == quantity::Basis::Energy ? "ME"
-                                                                         : "DM";
-    return {"Group: " + share.group, fmt::format("% of {}", of), 100.0};
+    const std::string_view of = share.basis == quantity::Basis::AsFed    ? "% of as fed"
+                                : share.basis == quantity::Basis::Energy ? "% of ME"
+                                                                         : "% of DM";
+    return {tongue.say("Group: {}", share.group), tongue.say(of), 100.0};
   }
   const animal::Target& target = problem.targets.at(line.index);
-  return {food::describe(target.nutrient).name,
-          fmt::format("{} {}", quantity::symbolOf(target.unit), basisText(target.basis))};
+  return {tongue.nutrient(target.nutrient),
+          fmt::format("{} {}", quantity::symbolOf(target.unit), tongue.say(basisText(target.basis)))};
 }
 
 bool isHard(const diet::BalanceProblem& problem, const diet::TargetBalance& line) {

@@ -4,6 +4,7 @@
 
 #include "core/diet/balance.h"
 #include "core/diet/problem.h"
+#include "core/exchange/page_tongue.h"
 
 #include <string>
 
@@ -16,7 +17,8 @@ struct LineWords {
   double scale = 1.0;  ///< shares are shown in percent
 };
 
-[[nodiscard]] LineWords wordsOf(const diet::BalanceProblem& problem, const diet::TargetBalance& line);
+[[nodiscard]] LineWords wordsOf(const diet::BalanceProblem& problem, const diet::TargetBalance& line,
+                                const PageTongue& tongue = {});
 
 [[nodiscard]] bool isHard(const diet::BalanceProblem& problem, const diet::TargetBalance& line);
 [[nodiscard]] const animal::TargetOrigin& originOf(const diet::BalanceProblem& problem,

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/food/nutrient.h"
 #include "core/quantity/date.h"
 
 #include <fmt/format.h>
 
+#include <cstddef>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -18,6 +20,8 @@ struct PageTongue {
   std::function<std::string(std::string_view)>
       words{};  ///< a title or sentence in that language, "{}" and all
   std::function<std::string(quantity::Date)> days{};
+  std::function<std::string(quantity::Date)> shortDays{};  ///< of a calendar's columns
+  std::function<std::string(food::NutrientId)> nutrientNames{};
   std::string decimalMark = ".";
 
   [[nodiscard]] std::string say(std::string_view english) const;
@@ -27,8 +31,13 @@ struct PageTongue {
     return fmt::format(fmt::runtime(say(english)), parts...);
   }
   [[nodiscard]] std::string day(quantity::Date date) const;
-  /// A number that was written with a point.
+  /// "Mon 09-07" where nothing is given.
+  [[nodiscard]] std::string shortDay(quantity::Date date) const;
+  [[nodiscard]] std::string nutrient(food::NutrientId nutrient) const;
+  /// A number that was written with a point, or two: "0.5 … 1.5".
   [[nodiscard]] std::string number(std::string text) const;
+  /// The one sentence or the other, by how many there are, with the number in its place.
+  [[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view many) const;
 };
 
 }  // namespace tarebowl::exchange

@@ -37,10 +37,6 @@ constexpr const char* kLabelStyle =
     "td { border: 1px dashed #999999; padding: 6mm; width: 50%; vertical-align: top }\n"
     ".name { font-size: 18pt; font-weight: bold }\n";
 
-void heading(std::string& html, const std::string& text) {
-  html += "<h2>" + escaped(text) + "</h2>\n";
-}
-
 std::string bowlFacts(const PrepBowl& bowl, const PageTongue& tongue) {
   std::string text = tongue.say(bowl.bowl.animals == 1 ? "{} animal" : "{} animals", bowl.bowl.animals);
   text += tongue.say(", {} g in all", tongue.number(shortNumber(bowl.total().value())));
@@ -50,7 +46,7 @@ std::string bowlFacts(const PrepBowl& bowl, const PageTongue& tongue) {
 }
 
 void addBowl(std::string& html, const PrepBowl& bowl, const FoodLookup& foodOf, const PageTongue& tongue) {
-  html += "<h2>" + escaped(bowl.bowl.label) + "</h2>\n";
+  heading(html, bowl.bowl.label);
   paragraph(html, bowlFacts(bowl, tongue));
   HtmlTable table(html);
   table.begin();

@@ -12,7 +12,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 
 namespace tarebowl::exchange {
 
@@ -31,22 +30,14 @@ constexpr const char* kStyle =
     ".number { text-align: right; white-space: nowrap }\n"
     ".invented { border: 1pt solid #000000; padding: 2pt; font-weight: bold }\n";
 
-std::string dayTitle(quantity::Date from, int day) {
-  constexpr std::array<const char*, kDaysOfWeek> kNames{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
-  const quantity::Date date = dateOfDay(from, day);
-  const unsigned weekday = std::chrono::weekday(std::chrono::sys_days(date)).c_encoding();
-  return fmt::format("{} {}", kNames[weekday], quantity::isoDate(date).substr(5));
-}
-
-void addWeek(std::string& html, const RotationPage& page, int first) {
+void addWeek(std::string& html, const RotationPage& page, int first, const PageTongue& tongue) {
   const int end = std::min(static_cast<int>(page.days.size()), first + kDaysOfWeek);
-  html += fmt::format("<h2>Grams per animal, as fed: {} to {}</h2>\n",
-                      quantity::isoDate(dateOfDay(page.from, first)),
-                      quantity::isoDate(dateOfDay(page.from, end - 1)));
+  heading(html, tongue.say("Grams per animal, as fed: {} to {}", tongue.day(dateOfDay(page.from, first)),
+                           tongue.day(dateOfDay(page.from, end - 1))));
   HtmlTable table(html);
   table.begin();
-  table.title("Food");
-  for (int day = first; day < end; ++day) table.numberTitle(dayTitle(page.from, day));
+  table.title(tongue.say("Food"));
+  for (int day = first; day < end; ++day) table.numberTitle(tongue.shortDay(dateOfDay(page.from, day)));
   table.end();
   for (std::size_t food = 0; food < page.problem.base.foods.size(); ++food) {
     const auto grams = [&](int day) { return page.days[static_cast<std::size_t>(day)][food]; };
@@ -56,78 +47,89 @@ void addWeek(std::string& html, const RotationPage& page, int first) {
     table.begin();
     table.text(nameOf(page.problem.base.foods[food]));
     for (int day = first; day < end; ++day)
-      table.number(grams(day).value() > 0.0 ? gramsText(grams(day), page.problem.base.foods[food].scaleStep)
-                                            : "·");
+      table.number(grams(day).value() > 0.0
+                       ? tongue.number(gramsText(grams(day), page.problem.base.foods[food].scaleStep))
+                       : "·");
     table.end();
   }
 }
 
-void addPurchase(std::string& html, const RotationPage& page) {
+std::string orderText(quantity::Kilograms mass, const PageTongue& tongue) {
+  return tongue.number(fmt::format("{:.3f}", mass.value()));
+}
+
+/// "?" where it is not known what is lost on the way to the bowl.
+std::string boughtText(quantity::Kilograms mass, bool lossIsKnown, const PageTongue& tongue) {
+  return orderText(mass, tongue) + (lossIsKnown ? "" : " ?");
+}
+
+void addPurchase(std::string& html, const RotationPage& page, const PageTongue& tongue) {
   const auto lines = diet::purchaseList(page.problem, page.days);
   if (lines.empty()) return;
-  html += fmt::format("<h2>To buy for {}</h2>\n",
-                      counted(static_cast<std::size_t>(page.problem.base.eater.count), "animal", "animals"));
+  heading(html,
+          tongue.say("To buy for {}", tongue.counted(static_cast<std::size_t>(page.problem.base.eater.count),
+                                                     "{} animal", "{} animals")));
   HtmlTable table(html);
   table.begin();
-  for (const char* title : {"Week", "Group", "Food"}) table.title(title);
-  table.numberTitle("Offered, kg");
-  table.numberTitle("To buy, kg");
+  for (const char* title : {"Week", "Group", "Food"}) table.title(tongue.say(title));
+  table.numberTitle(tongue.say("Offered, kg"));
+  table.numberTitle(tongue.say("To buy, kg"));
   table.end();
   for (const diet::PurchaseLine& line : lines) {
     const diet::DietFood& food = page.problem.base.foods[line.food];
     table.begin();
-    table.text(quantity::isoDate(dateOfDay(page.from, line.week * kDaysOfWeek)));
+    table.text(tongue.day(dateOfDay(page.from, line.week * kDaysOfWeek)));
     table.text(food.group);
     table.text(nameOf(food));
-    table.number(fmt::format("{:.3f}", line.offered.value()));
-    table.number(fmt::format("{:.3f}{}", line.bought.value(), line.lossIsKnown ? "" : " ?"));
+    table.number(orderText(line.offered, tongue));
+    table.number(boughtText(line.bought, line.lossIsKnown, tongue));
     table.end();
   }
   for (const diet::PurchaseOfGroup& group : diet::byGroup(page.problem, lines)) {
     table.begin();
-    table.text(quantity::isoDate(dateOfDay(page.from, group.week * kDaysOfWeek)));
+    table.text(tongue.day(dateOfDay(page.from, group.week * kDaysOfWeek)));
     table.text(group.group);
-    table.text("in all");
-    table.number(fmt::format("{:.3f}", group.offered.value()));
-    table.number(fmt::format("{:.3f}{}", group.bought.value(), group.lossIsKnown ? "" : " ?"));
+    table.text(tongue.say("in all"));
+    table.number(orderText(group.offered, tongue));
+    table.number(boughtText(group.bought, group.lossIsKnown, tongue));
     table.end();
   }
 }
 
-void addStanding(std::string& html, const RotationPage& page) {
-  html += "<h2>The mean day against the targets</h2>\n";
+void addStanding(std::string& html, const RotationPage& page, const PageTongue& tongue) {
+  heading(html, tongue.say("The mean day against the targets"));
   const diet::BalanceProblem zoned = diet::zonedProblem(page.problem.base, page.problem.rules.period);
   HtmlTable table(html);
   table.begin();
-  for (const char* title : {"Target", "Value", "Zone", "Unit", "State"}) table.title(title);
+  for (const char* title : {"Target", "Value", "Zone", "Unit", "State"}) table.title(tongue.say(title));
   table.end();
   for (const diet::TargetBalance& line : page.period.targets) {
-    const LineWords words = wordsOf(zoned, line);
+    const LineWords words = wordsOf(zoned, line, tongue);
     const auto scaled = [&](std::optional<double> bound) {
       return bound ? std::optional(*bound * words.scale) : std::nullopt;
     };
     table.begin();
     table.text(words.subject);
-    table.text(valueText(line, words.scale));
-    table.text(zoneText(scaled(line.min), scaled(line.max)));
+    table.text(tongue.number(valueText(line, words.scale)));
+    table.text(tongue.number(zoneText(scaled(line.min), scaled(line.max))));
     table.text(words.unit);
-    table.text(stateText(line.state));
+    table.text(tongue.say(stateText(line.state)));
     table.end();
   }
 }
 
 }  // namespace
 
-std::string rotationAsHtml(const RotationPage& page) {
+std::string rotationAsHtml(const RotationPage& page, const PageTongue& tongue) {
   std::string html = htmlHead(page.title, kStyle);
   html += "<h1>" + escaped(page.title) + "</h1>\n";
-  if (page.problem.base.invented) paragraph(html, kInventedMark, "invented");
+  if (page.problem.base.invented) paragraph(html, tongue.say(kInventedMark), "invented");
   paragraph(html, page.state);
   for (int first = 0; first < static_cast<int>(page.days.size()); first += kDaysOfWeek)
-    addWeek(html, page, first);
-  addPurchase(html, page);
-  addStanding(html, page);
-  paragraph(html, kCaution);
+    addWeek(html, page, first, tongue);
+  addPurchase(html, page, tongue);
+  addStanding(html, page, tongue);
+  paragraph(html, tongue.say(kCaution));
   html += kHtmlEnd;
   return html;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/diet/rotation.h"
+#include "core/exchange/page_tongue.h"
 #include "core/quantity/date.h"
 
 #include <span>
@@ -22,6 +23,6 @@ struct RotationPage {
 };
 
 /// A page of its own, style included; every text is escaped.
-[[nodiscard]] std::string rotationAsHtml(const RotationPage& page);
+[[nodiscard]] std::string rotationAsHtml(const RotationPage& page, const PageTongue& tongue = {});
 
 }  // namespace tarebowl::exchange

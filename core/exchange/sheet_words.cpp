@@ -32,64 +32,68 @@ std::string stateWord(diet::VersionState state) {
 
 }  // namespace
 
-std::string stateSentence(const diet::DietVersion& version) {
-  std::string text = stateWord(version.state);
+std::string stateSentence(const diet::DietVersion& version, const PageTongue& tongue) {
+  std::string text = tongue.say(stateWord(version.state));
   if (!version.steps.empty()) {
     const diet::VersionStep& last = version.steps.back();
-    text += fmt::format(" by {} on {}", last.who, last.at.substr(0, kDayLength));
+    const std::string written = last.at.substr(0, kDayLength);
+    const auto day = quantity::parseDate(written);
+    text = tongue.say("{} by {} on {}", text, last.who, day ? tongue.day(*day) : written);
     if (!last.reason.empty()) text += ": " + last.reason;
   }
   text += '.';
-  return version.state == diet::VersionState::Approved ? text : text + " Not for feeding.";
+  return version.state == diet::VersionState::Approved ? text : text + ' ' + tongue.say("Not for feeding.");
 }
 
-std::string feedingSentence(const diet::DietVersion& version) {
+std::string feedingSentence(const diet::DietVersion& version, const PageTongue& tongue) {
   if (!version.fedFrom) return {};
-  std::string text = "Fed from " + quantity::isoDate(*version.fedFrom);
-  if (version.phaseInDays > 0)
-    text +=
-        fmt::format(", phased in over {} {}", version.phaseInDays, version.phaseInDays == 1 ? "day" : "days");
-  return text + '.';
+  const std::string day = tongue.day(*version.fedFrom);
+  if (version.phaseInDays <= 0) return tongue.say("Fed from {}.", day);
+  return tongue.say(version.phaseInDays == 1 ? "Fed from {}, phased in over {} day."
+                                             : "Fed from {}, phased in over {} days.",
+                    day, version.phaseInDays);
 }
 
-std::string subjectLine(const DietSheet& sheet) {
-  std::string text = fmt::format("{} {}", sheet.animals, sheet.animals == 1 ? "animal" : "animals");
-  if (sheet.bodyMass) text += fmt::format(" of {} kg", shortNumber(sheet.bodyMass->value()));
+std::string subjectLine(const DietSheet& sheet, const PageTongue& tongue) {
+  std::string text = tongue.counted(static_cast<std::size_t>(sheet.animals), "{} animal", "{} animals");
+  if (sheet.bodyMass)
+    text = tongue.say("{} of {} kg", text, tongue.number(shortNumber(sheet.bodyMass->value())));
   if (!sheet.species.empty()) text = sheet.species + ", " + text;
   return sheet.section.empty() ? text : text + ", " + sheet.section;
 }
 
-std::string energyAndCost(const DietSheet& sheet) {
-  std::string text = fmt::format(
-      "{} kcal ME ({}) per animal and day",
-      sheet.energy ? (sheet.energyAtLeast ? "≥ " : "") + shortNumber(*sheet.energy) : std::string("?"),
-      sheet.energyMethod);
-  if (!sheet.costPerDay) return text + "; cost ?";
-  text += fmt::format("; cost {} per animal, {} for {}", shortNumber(*sheet.costPerDay),
-                      shortNumber(*sheet.costPerDay * sheet.animals), sheet.animals);
+std::string energyAndCost(const DietSheet& sheet, const PageTongue& tongue) {
+  const auto number = [&](double value) { return tongue.number(shortNumber(value)); };
+  std::string text =
+      tongue.say("{} kcal ME ({}) per animal and day",
+                 sheet.energy ? (sheet.energyAtLeast ? "≥ " : "") + number(*sheet.energy) : std::string("?"),
+                 sheet.energyMethod);
+  if (!sheet.costPerDay) return text + tongue.say("; cost ?");
+  text += tongue.say("; cost {} per animal, {} for {}", number(*sheet.costPerDay),
+                     number(*sheet.costPerDay * sheet.animals), sheet.animals);
   if (sheet.unpriced > 0)
-    text += fmt::format(" (without {} {} that {} no price)", sheet.unpriced,
-                        sheet.unpriced == 1 ? "food" : "foods", sheet.unpriced == 1 ? "has" : "have");
+    text += ' ' + tongue.counted(sheet.unpriced, "(without {} food that has no price)",
+                                 "(without {} foods that have no price)");
   return text;
 }
 
-std::string amountText(const SheetFood& food, int animals) {
+std::string amountText(const SheetFood& food, int animals, const PageTongue& tongue) {
   if (food.low && food.high)
-    return fmt::format("{} … {}", shortNumber(food.low->value() * animals),
-                       shortNumber(food.high->value() * animals));
-  return gramsText(food.perAnimal * animals, food.step);
+    return tongue.number(fmt::format("{} … {}", shortNumber(food.low->value() * animals),
+                                     shortNumber(food.high->value() * animals)));
+  return tongue.number(gramsText(food.perAnimal * animals, food.step));
 }
 
-std::string ownBoundsSentence(const diet::DietVersion& version) {
-  std::string text;
+std::string ownBoundsSentence(const diet::DietVersion& version, const PageTongue& tongue) {
+  std::string bounds;
   for (const diet::ChangedBound& bound : version.changedBounds)
-    text +=
-        fmt::format("{}{} {} ({})", text.empty() ? "Set otherwise than the targets say: " : "; ", bound.rule,
-                    zoneText(bound.min, bound.max), bound.reason.empty() ? "no reason given" : bound.reason);
-  return text.empty() ? text : text + ".";
+    bounds += fmt::format("{}{} {} ({})", bounds.empty() ? "" : "; ", bound.rule,
+                          tongue.number(zoneText(bound.min, bound.max)),
+                          bound.reason.empty() ? tongue.say("no reason given") : bound.reason);
+  return bounds.empty() ? bounds : tongue.say("Set otherwise than the targets say: {}.", bounds);
 }
 
-std::string notJudgedSentence(const DietSheet& sheet) {
+std::string notJudgedSentence(const DietSheet& sheet, const PageTongue& tongue) {
   std::vector<std::pair<diet::NotCounted, std::string>> reasons;
   for (const diet::RuleNotCounted& rule : sheet.notJudged) {
     auto reason = std::ranges::find(reasons, rule.why, &std::pair<diet::NotCounted, std::string>::first);
@@ -98,17 +102,18 @@ std::string notJudgedSentence(const DietSheet& sheet) {
   }
   std::string text;
   for (const auto& [why, rules] : reasons)
-    text += fmt::format("{}{} ({})", text.empty() ? "? Not judged: " : "; ", rules, reasonText(why));
-  return text.empty() ? text : text + ".";
+    text += fmt::format("{}{} ({})", text.empty() ? "" : "; ", rules, tongue.say(reasonText(why)));
+  return text.empty() ? text : tongue.say("? Not judged: {}.", text);
 }
 
-std::string eatenSentence(const DietSheet& sheet) {
+std::string eatenSentence(const DietSheet& sheet, const PageTongue& tongue) {
   std::string foods;
   for (const SheetFood& food : sheet.foods)
     if (food.eatenFraction < 1.0)
       foods += fmt::format("{}{} {}", foods.empty() ? "" : ", ", food.name, percentText(food.eatenFraction));
-  return foods.empty() ? foods
-                       : "Energy and targets are of what is eaten: " + foods + "; all else is eaten up.";
+  return foods.empty()
+             ? foods
+             : tongue.say("Energy and targets are of what is eaten: {}; all else is eaten up.", foods);
 }
 
 }  // namespace tarebowl::exchange

@@ -25,11 +25,11 @@ diet::ProblemOfVersion asDecided(const DeskDiet& desk) {
   return made;
 }
 
-exchange::DietSheet sheetOf(const DeskDiet& desk) {
+exchange::DietSheet sheetOf(const DeskDiet& desk, const exchange::PageTongue& tongue) {
   return exchange::sheetOf({.diet = desk.diet.record,
                             .species = desk.group.species.scientificName,
                             .section = desk.group.group.record.section},
-                           desk.version.record.version, asDecided(desk));
+                           desk.version.record.version, asDecided(desk), tongue);
 }
 
 }  // namespace tarebowl::transfer

@@ -12,6 +12,6 @@ namespace tarebowl::transfer {
 [[nodiscard]] diet::ProblemOfVersion asDecided(const DeskDiet& desk);
 
 /// The page of the version (asDecided).
-[[nodiscard]] exchange::DietSheet sheetOf(const DeskDiet& desk);
+[[nodiscard]] exchange::DietSheet sheetOf(const DeskDiet& desk, const exchange::PageTongue& tongue = {});
 
 }  // namespace tarebowl::transfer

@@ -534,6 +534,11 @@
 <context>
     <name>Days</name>
     <message>
+        <source>ddd d MMM</source>
+        <comment>a day and its weekday, as Qt writes formats</comment>
+        <translation>ddd d. MMM</translation>
+    </message>
+    <message>
         <source>d MMM yyyy</source>
         <comment>a day, as Qt writes formats</comment>
         <translation>d. MMM yyyy</translation>
@@ -2636,6 +2641,370 @@
 <context>
     <name>Pages</name>
     <message>
+        <source>Draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>Submitted</source>
+        <translation>Vorgelegt</translation>
+    </message>
+    <message>
+        <source>Approved</source>
+        <translation>Genehmigt</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Abgelöst</translation>
+    </message>
+    <message>
+        <source>{} by {} on {}</source>
+        <translation>{} von {} am {}</translation>
+    </message>
+    <message>
+        <source>Not for feeding.</source>
+        <translation>Nicht zum Verfüttern.</translation>
+    </message>
+    <message>
+        <source>Fed from {}.</source>
+        <translation>Gefüttert ab {}.</translation>
+    </message>
+    <message>
+        <source>Fed from {}, phased in over {} day.</source>
+        <translation>Gefüttert ab {}, umgestellt über {} Tag.</translation>
+    </message>
+    <message>
+        <source>Fed from {}, phased in over {} days.</source>
+        <translation>Gefüttert ab {}, umgestellt über {} Tage.</translation>
+    </message>
+    <message>
+        <source>{} of {} kg</source>
+        <translation>{} zu {} kg</translation>
+    </message>
+    <message>
+        <source>{} kcal ME ({}) per animal and day</source>
+        <translation>{} kcal ME ({}) je Tier und Tag</translation>
+    </message>
+    <message>
+        <source>; cost ?</source>
+        <translation>; Kosten ?</translation>
+    </message>
+    <message>
+        <source>; cost {} per animal, {} for {}</source>
+        <translation>; Kosten {} je Tier, {} für {}</translation>
+    </message>
+    <message>
+        <source>(without {} food that has no price)</source>
+        <translation>(ohne {} Futtermittel, das keinen Preis hat)</translation>
+    </message>
+    <message>
+        <source>(without {} foods that have no price)</source>
+        <translation>(ohne {} Futtermittel, die keinen Preis haben)</translation>
+    </message>
+    <message>
+        <source>Set otherwise than the targets say: {}.</source>
+        <translation>Anders gesetzt, als die Zielwerte sagen: {}.</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>ohne Grund</translation>
+    </message>
+    <message>
+        <source>? Not judged: {}.</source>
+        <translation>? Nicht beurteilt: {}.</translation>
+    </message>
+    <message>
+        <source>of no food is it known</source>
+        <translation>von keinem Futtermittel bekannt</translation>
+    </message>
+    <message>
+        <source>no food is of its group</source>
+        <translation>kein Futtermittel gehört zu dieser Gruppe</translation>
+    </message>
+    <message>
+        <source>the body mass is not known</source>
+        <translation>die Körpermasse ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the need of an animal without body heat of its own is no feeding rate; state a target in its profile</source>
+        <translation>der Bedarf eines Tieres ohne eigene Körperwärme ist keine Futtermenge; ein Zielwert gehört in sein Profil</translation>
+    </message>
+    <message>
+        <source>it does not say of how dry a feed it speaks</source>
+        <translation>es ist nicht gesagt, wie trocken das Futter dafür ist</translation>
+    </message>
+    <message>
+        <source>it cannot be judged</source>
+        <translation>es kann nicht beurteilt werden</translation>
+    </message>
+    <message>
+        <source>Energy and targets are of what is eaten: {}; all else is eaten up.</source>
+        <translation>Energie und Zielwerte gelten für das Gefressene: {}; alles andere wird aufgefressen.</translation>
+    </message>
+    <message>
+        <source>What is fed, as fed, each day</source>
+        <translation>Was jeden Tag gefüttert wird, frisch</translation>
+    </message>
+    <message>
+        <source>Meal</source>
+        <translation>Mahlzeit</translation>
+    </message>
+    <message>
+        <source>g per animal</source>
+        <translation>g je Tier</translation>
+    </message>
+    <message>
+        <source>g for {}</source>
+        <translation>g für {}</translation>
+    </message>
+    <message>
+        <source>Given as</source>
+        <translation>Gegeben als</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>How it stands against its targets</source>
+        <translation>Wie es zu den Zielwerten steht</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Zielwert</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Bekannt</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>, hard</source>
+        <translation>, hart</translation>
+    </message>
+    <message>
+        <source>Set aside: {}</source>
+        <translation>Zurückgestellt: {}</translation>
+    </message>
+    <message>
+        <source>Known: the share of the eaten dry matter whose value is known. What is unknown could only add to a value with ≥; one with ≈ it could move either way.</source>
+        <translation>Bekannt: der Anteil der gefressenen Trockensubstanz, dessen Wert bekannt ist. Unbekanntes kann zu einem Wert mit ≥ nur hinzukommen; einen mit ≈ kann es nach beiden Seiten verschieben.</translation>
+    </message>
+    <message>
+        <source>g per animal and day</source>
+        <translation>g je Tier und Tag</translation>
+    </message>
+    <message>
+        <source>g for {} and day</source>
+        <translation>g für {} und Tag</translation>
+    </message>
+    <message>
+        <source>least g</source>
+        <translation>mindestens g</translation>
+    </message>
+    <message>
+        <source>most g</source>
+        <translation>höchstens g</translation>
+    </message>
+    <message>
+        <source>Cost per animal and day</source>
+        <translation>Kosten je Tier und Tag</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mindestens</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Höchstens</translation>
+    </message>
+    <message>
+        <source>Known (%)</source>
+        <translation>Bekannt (%)</translation>
+    </message>
+    <message>
+        <source>Hard</source>
+        <translation>Hart</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>Schwere</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation>Rat</translation>
+    </message>
+    <message>
+        <source>Set aside because</source>
+        <translation>Zurückgestellt, weil</translation>
+    </message>
+    <message>
+        <source>Diet</source>
+        <translation>Ration</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>begrenzt</translation>
+    </message>
+    <message>
+        <source>consider</source>
+        <translation>bedenken</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>im Original gesehen</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>house-rule</source>
+        <translation>Hausregel</translation>
+    </message>
+    <message>
+        <source>invented</source>
+        <translation>erfunden</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>abgeleitet</translation>
+    </message>
+    <message>
+        <source>for {}</source>
+        <translation>für {}</translation>
+    </message>
+    <message>
+        <source>● met</source>
+        <translation>● erfüllt</translation>
+    </message>
+    <message>
+        <source>◐ at limit</source>
+        <translation>◐ an der Grenze</translation>
+    </message>
+    <message>
+        <source>▼ short</source>
+        <translation>▼ zu wenig</translation>
+    </message>
+    <message>
+        <source>▲ over</source>
+        <translation>▲ zu viel</translation>
+    </message>
+    <message>
+        <source>? unknown</source>
+        <translation>? unbekannt</translation>
+    </message>
+    <message>
+        <source>per kg as fed</source>
+        <translation>je kg frisch</translation>
+    </message>
+    <message>
+        <source>per kg DM</source>
+        <translation>je kg TS</translation>
+    </message>
+    <message>
+        <source>per 1000 kcal ME</source>
+        <translation>je 1000 kcal ME</translation>
+    </message>
+    <message>
+        <source>per animal and day</source>
+        <translation>je Tier und Tag</translation>
+    </message>
+    <message>
+        <source>per kg body mass</source>
+        <translation>je kg Körpermasse</translation>
+    </message>
+    <message>
+        <source>per kg^0.75 body mass</source>
+        <translation>je kg^0,75 Körpermasse</translation>
+    </message>
+    <message>
+        <source>Group: {}</source>
+        <translation>Gruppe: {}</translation>
+    </message>
+    <message>
+        <source>% of as fed</source>
+        <translation>% der Frischmasse</translation>
+    </message>
+    <message>
+        <source>% of ME</source>
+        <translation>% der ME</translation>
+    </message>
+    <message>
+        <source>% of DM</source>
+        <translation>% der TS</translation>
+    </message>
+    <message>
+        <source>Grams per animal, as fed: {} to {}</source>
+        <translation>Gramm je Tier, frisch: {} bis {}</translation>
+    </message>
+    <message>
+        <source>To buy for {}</source>
+        <translation>Einzukaufen für {}</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Woche</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Offered, kg</source>
+        <translation>Angeboten, kg</translation>
+    </message>
+    <message>
+        <source>To buy, kg</source>
+        <translation>Einzukaufen, kg</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <translation>zusammen</translation>
+    </message>
+    <message>
+        <source>The mean day against the targets</source>
+        <translation>Der mittlere Tag gegen die Zielwerte</translation>
+    </message>
+    <message>
         <source>{} animal</source>
         <translation>{} Tier</translation>
     </message>
@@ -3262,11 +3631,6 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
     <message>
         <source>The %1 together make it up.</source>
         <translation>Die %1 zusammen gleichen es aus.</translation>
-    </message>
-    <message>
-        <source>ddd d MMM</source>
-        <comment>a day and its weekday, as Qt writes formats</comment>
-        <translation>ddd d. MMM</translation>
     </message>
     <message>
         <source>dddd d MMMM</source>
@@ -8418,6 +8782,21 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
 <context>
     <name>tarebowl::ui::MainWindow</name>
     <message>
+        <source>Ctrl+K</source>
+        <translation>Ctrl+K</translation>
+    </message>
+    <message>
+        <source>Tarebowl</source>
+        <translation>Tarebowl</translation>
+    </message>
+    <message>
+        <source>%1 (%2) – Tarebowl</source>
+        <translation>%1 (%2) – Tarebowl</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::Rooms</name>
+    <message>
         <source>Today</source>
         <translation>Heute</translation>
     </message>
@@ -8444,18 +8823,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     <message>
         <source>Health</source>
         <translation>Gesundheit</translation>
-    </message>
-    <message>
-        <source>Ctrl+K</source>
-        <translation>Ctrl+K</translation>
-    </message>
-    <message>
-        <source>Tarebowl</source>
-        <translation>Tarebowl</translation>
-    </message>
-    <message>
-        <source>%1 (%2) – Tarebowl</source>
-        <translation>%1 (%2) – Tarebowl</translation>
     </message>
 </context>
 <context>

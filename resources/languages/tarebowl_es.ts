@@ -534,6 +534,11 @@
 <context>
     <name>Days</name>
     <message>
+        <source>ddd d MMM</source>
+        <comment>a day and its weekday, as Qt writes formats</comment>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
         <source>d MMM yyyy</source>
         <comment>a day, as Qt writes formats</comment>
         <translation>d MMM yyyy</translation>
@@ -2636,6 +2641,370 @@
 <context>
     <name>Pages</name>
     <message>
+        <source>Draft</source>
+        <translation>Borrador</translation>
+    </message>
+    <message>
+        <source>Submitted</source>
+        <translation>Presentada</translation>
+    </message>
+    <message>
+        <source>Approved</source>
+        <translation>Aprobada</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Retirada</translation>
+    </message>
+    <message>
+        <source>{} by {} on {}</source>
+        <translation>{} por {} el {}</translation>
+    </message>
+    <message>
+        <source>Not for feeding.</source>
+        <translation>No para alimentar.</translation>
+    </message>
+    <message>
+        <source>Fed from {}.</source>
+        <translation>Se da desde el {}.</translation>
+    </message>
+    <message>
+        <source>Fed from {}, phased in over {} day.</source>
+        <translation>Se da desde el {}, introducida en {} día.</translation>
+    </message>
+    <message>
+        <source>Fed from {}, phased in over {} days.</source>
+        <translation>Se da desde el {}, introducida en {} días.</translation>
+    </message>
+    <message>
+        <source>{} of {} kg</source>
+        <translation>{} de {} kg</translation>
+    </message>
+    <message>
+        <source>{} kcal ME ({}) per animal and day</source>
+        <translation>{} kcal de EM ({}) por animal y día</translation>
+    </message>
+    <message>
+        <source>; cost ?</source>
+        <translation>; coste ?</translation>
+    </message>
+    <message>
+        <source>; cost {} per animal, {} for {}</source>
+        <translation>; coste {} por animal, {} para {}</translation>
+    </message>
+    <message>
+        <source>(without {} food that has no price)</source>
+        <translation>(sin {} alimento que no tiene precio)</translation>
+    </message>
+    <message>
+        <source>(without {} foods that have no price)</source>
+        <translation>(sin {} alimentos que no tienen precio)</translation>
+    </message>
+    <message>
+        <source>Set otherwise than the targets say: {}.</source>
+        <translation>Fijado de otro modo que en los objetivos: {}.</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>sin motivo</translation>
+    </message>
+    <message>
+        <source>? Not judged: {}.</source>
+        <translation>? No evaluado: {}.</translation>
+    </message>
+    <message>
+        <source>of no food is it known</source>
+        <translation>no se conoce de ningún alimento</translation>
+    </message>
+    <message>
+        <source>no food is of its group</source>
+        <translation>ningún alimento es de su grupo</translation>
+    </message>
+    <message>
+        <source>the body mass is not known</source>
+        <translation>no se conoce la masa corporal</translation>
+    </message>
+    <message>
+        <source>the need of an animal without body heat of its own is no feeding rate; state a target in its profile</source>
+        <translation>la necesidad de un animal sin calor corporal propio no es una ración; indique un objetivo en su perfil</translation>
+    </message>
+    <message>
+        <source>it does not say of how dry a feed it speaks</source>
+        <translation>no dice de qué materia seca habla</translation>
+    </message>
+    <message>
+        <source>it cannot be judged</source>
+        <translation>no se puede evaluar</translation>
+    </message>
+    <message>
+        <source>Energy and targets are of what is eaten: {}; all else is eaten up.</source>
+        <translation>La energía y los objetivos son de lo que se come: {}; todo lo demás se come entero.</translation>
+    </message>
+    <message>
+        <source>What is fed, as fed, each day</source>
+        <translation>Lo que se da cada día, tal como se ofrece</translation>
+    </message>
+    <message>
+        <source>Meal</source>
+        <translation>Comida</translation>
+    </message>
+    <message>
+        <source>g per animal</source>
+        <translation>g por animal</translation>
+    </message>
+    <message>
+        <source>g for {}</source>
+        <translation>g para {}</translation>
+    </message>
+    <message>
+        <source>Given as</source>
+        <translation>Se da como</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>How it stands against its targets</source>
+        <translation>Cómo queda frente a sus objetivos</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Conocido</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>, hard</source>
+        <translation>, estricto</translation>
+    </message>
+    <message>
+        <source>Set aside: {}</source>
+        <translation>Dejada de lado: {}</translation>
+    </message>
+    <message>
+        <source>Known: the share of the eaten dry matter whose value is known. What is unknown could only add to a value with ≥; one with ≈ it could move either way.</source>
+        <translation>Conocido: la parte de la materia seca comida cuyo valor se conoce. Lo desconocido solo puede sumar a un valor con ≥; uno con ≈ puede moverlo hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>g per animal and day</source>
+        <translation>g por animal y día</translation>
+    </message>
+    <message>
+        <source>g for {} and day</source>
+        <translation>g para {} y día</translation>
+    </message>
+    <message>
+        <source>least g</source>
+        <translation>g como mínimo</translation>
+    </message>
+    <message>
+        <source>most g</source>
+        <translation>g como máximo</translation>
+    </message>
+    <message>
+        <source>Cost per animal and day</source>
+        <translation>Coste por animal y día</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mínimo</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Máximo</translation>
+    </message>
+    <message>
+        <source>Known (%)</source>
+        <translation>Conocido (%)</translation>
+    </message>
+    <message>
+        <source>Hard</source>
+        <translation>Estricto</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>Gravedad</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation>Consejo</translation>
+    </message>
+    <message>
+        <source>Set aside because</source>
+        <translation>Dejada de lado porque</translation>
+    </message>
+    <message>
+        <source>Diet</source>
+        <translation>Dieta</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nunca</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>limitar</translation>
+    </message>
+    <message>
+        <source>consider</source>
+        <translation>considerar</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>vista en el original</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>house-rule</source>
+        <translation>regla de la casa</translation>
+    </message>
+    <message>
+        <source>invented</source>
+        <translation>inventado</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>derivado</translation>
+    </message>
+    <message>
+        <source>for {}</source>
+        <translation>para {}</translation>
+    </message>
+    <message>
+        <source>● met</source>
+        <translation>● cumplido</translation>
+    </message>
+    <message>
+        <source>◐ at limit</source>
+        <translation>◐ en el límite</translation>
+    </message>
+    <message>
+        <source>▼ short</source>
+        <translation>▼ falta</translation>
+    </message>
+    <message>
+        <source>▲ over</source>
+        <translation>▲ exceso</translation>
+    </message>
+    <message>
+        <source>? unknown</source>
+        <translation>? desconocido</translation>
+    </message>
+    <message>
+        <source>per kg as fed</source>
+        <translation>por kg tal como se ofrece</translation>
+    </message>
+    <message>
+        <source>per kg DM</source>
+        <translation>por kg de MS</translation>
+    </message>
+    <message>
+        <source>per 1000 kcal ME</source>
+        <translation>por 1000 kcal de EM</translation>
+    </message>
+    <message>
+        <source>per animal and day</source>
+        <translation>por animal y día</translation>
+    </message>
+    <message>
+        <source>per kg body mass</source>
+        <translation>por kg de masa corporal</translation>
+    </message>
+    <message>
+        <source>per kg^0.75 body mass</source>
+        <translation>por kg^0,75 de masa corporal</translation>
+    </message>
+    <message>
+        <source>Group: {}</source>
+        <translation>Grupo: {}</translation>
+    </message>
+    <message>
+        <source>% of as fed</source>
+        <translation>% de lo ofrecido</translation>
+    </message>
+    <message>
+        <source>% of ME</source>
+        <translation>% de la EM</translation>
+    </message>
+    <message>
+        <source>% of DM</source>
+        <translation>% de la MS</translation>
+    </message>
+    <message>
+        <source>Grams per animal, as fed: {} to {}</source>
+        <translation>Gramos por animal, tal como se ofrecen: {} a {}</translation>
+    </message>
+    <message>
+        <source>To buy for {}</source>
+        <translation>Por comprar para {}</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Semana</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>Offered, kg</source>
+        <translation>Ofrecido, kg</translation>
+    </message>
+    <message>
+        <source>To buy, kg</source>
+        <translation>Por comprar, kg</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <translation>en total</translation>
+    </message>
+    <message>
+        <source>The mean day against the targets</source>
+        <translation>El día medio frente a los objetivos</translation>
+    </message>
+    <message>
         <source>{} animal</source>
         <translation>{} animal</translation>
     </message>
@@ -3262,11 +3631,6 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
     <message>
         <source>The %1 together make it up.</source>
         <translation>Los %1 juntos lo compensan.</translation>
-    </message>
-    <message>
-        <source>ddd d MMM</source>
-        <comment>a day and its weekday, as Qt writes formats</comment>
-        <translation>ddd d MMM</translation>
     </message>
     <message>
         <source>dddd d MMMM</source>
@@ -8418,6 +8782,21 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
 <context>
     <name>tarebowl::ui::MainWindow</name>
     <message>
+        <source>Ctrl+K</source>
+        <translation>Ctrl+K</translation>
+    </message>
+    <message>
+        <source>Tarebowl</source>
+        <translation>Tarebowl</translation>
+    </message>
+    <message>
+        <source>%1 (%2) – Tarebowl</source>
+        <translation>%1 (%2) – Tarebowl</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::Rooms</name>
+    <message>
         <source>Today</source>
         <translation>Hoy</translation>
     </message>
@@ -8444,18 +8823,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
     <message>
         <source>Health</source>
         <translation>Salud</translation>
-    </message>
-    <message>
-        <source>Ctrl+K</source>
-        <translation>Ctrl+K</translation>
-    </message>
-    <message>
-        <source>Tarebowl</source>
-        <translation>Tarebowl</translation>
-    </message>
-    <message>
-        <source>%1 (%2) – Tarebowl</source>
-        <translation>%1 (%2) – Tarebowl</translation>
     </message>
 </context>
 <context>

@@ -534,6 +534,11 @@
 <context>
     <name>Days</name>
     <message>
+        <source>ddd d MMM</source>
+        <comment>a day and its weekday, as Qt writes formats</comment>
+        <translation>ddd d MMM</translation>
+    </message>
+    <message>
         <source>d MMM yyyy</source>
         <comment>a day, as Qt writes formats</comment>
         <translation>d MMM yyyy</translation>
@@ -2636,6 +2641,370 @@
 <context>
     <name>Pages</name>
     <message>
+        <source>Draft</source>
+        <translation>Brouillon</translation>
+    </message>
+    <message>
+        <source>Submitted</source>
+        <translation>Soumise</translation>
+    </message>
+    <message>
+        <source>Approved</source>
+        <translation>Approuvée</translation>
+    </message>
+    <message>
+        <source>Retired</source>
+        <translation>Retirée</translation>
+    </message>
+    <message>
+        <source>{} by {} on {}</source>
+        <translation>{} par {} le {}</translation>
+    </message>
+    <message>
+        <source>Not for feeding.</source>
+        <translation>Ne pas distribuer.</translation>
+    </message>
+    <message>
+        <source>Fed from {}.</source>
+        <translation>Distribuée à partir du {}.</translation>
+    </message>
+    <message>
+        <source>Fed from {}, phased in over {} day.</source>
+        <translation>Distribuée à partir du {}, introduite sur {} jour.</translation>
+    </message>
+    <message>
+        <source>Fed from {}, phased in over {} days.</source>
+        <translation>Distribuée à partir du {}, introduite sur {} jours.</translation>
+    </message>
+    <message>
+        <source>{} of {} kg</source>
+        <translation>{} de {} kg</translation>
+    </message>
+    <message>
+        <source>{} kcal ME ({}) per animal and day</source>
+        <translation>{} kcal d’EM ({}) par animal et par jour</translation>
+    </message>
+    <message>
+        <source>; cost ?</source>
+        <translation>; coût ?</translation>
+    </message>
+    <message>
+        <source>; cost {} per animal, {} for {}</source>
+        <translation>; coût {} par animal, {} pour {}</translation>
+    </message>
+    <message>
+        <source>(without {} food that has no price)</source>
+        <translation>(sans {} aliment qui n’a pas de prix)</translation>
+    </message>
+    <message>
+        <source>(without {} foods that have no price)</source>
+        <translation>(sans {} aliments qui n’ont pas de prix)</translation>
+    </message>
+    <message>
+        <source>Set otherwise than the targets say: {}.</source>
+        <translation>Fixé autrement que ne le disent les cibles : {}.</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>sans motif</translation>
+    </message>
+    <message>
+        <source>? Not judged: {}.</source>
+        <translation>? Non jugé : {}.</translation>
+    </message>
+    <message>
+        <source>of no food is it known</source>
+        <translation>connu d’aucun aliment</translation>
+    </message>
+    <message>
+        <source>no food is of its group</source>
+        <translation>aucun aliment n’est de son groupe</translation>
+    </message>
+    <message>
+        <source>the body mass is not known</source>
+        <translation>la masse corporelle n’est pas connue</translation>
+    </message>
+    <message>
+        <source>the need of an animal without body heat of its own is no feeding rate; state a target in its profile</source>
+        <translation>le besoin d’un animal sans chaleur corporelle propre n’est pas une ration ; indiquez une cible dans son profil</translation>
+    </message>
+    <message>
+        <source>it does not say of how dry a feed it speaks</source>
+        <translation>il n’est pas dit de quelle matière sèche il s’agit</translation>
+    </message>
+    <message>
+        <source>it cannot be judged</source>
+        <translation>cela ne peut être jugé</translation>
+    </message>
+    <message>
+        <source>Energy and targets are of what is eaten: {}; all else is eaten up.</source>
+        <translation>L’énergie et les cibles portent sur ce qui est mangé : {} ; tout le reste est mangé en entier.</translation>
+    </message>
+    <message>
+        <source>What is fed, as fed, each day</source>
+        <translation>Ce qui est distribué chaque jour, tel que distribué</translation>
+    </message>
+    <message>
+        <source>Meal</source>
+        <translation>Repas</translation>
+    </message>
+    <message>
+        <source>g per animal</source>
+        <translation>g par animal</translation>
+    </message>
+    <message>
+        <source>g for {}</source>
+        <translation>g pour {}</translation>
+    </message>
+    <message>
+        <source>Given as</source>
+        <translation>Donné comme</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>En tout</translation>
+    </message>
+    <message>
+        <source>How it stands against its targets</source>
+        <translation>Où elle en est face à ses cibles</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Connu</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Source</translation>
+    </message>
+    <message>
+        <source>, hard</source>
+        <translation>, stricte</translation>
+    </message>
+    <message>
+        <source>Set aside: {}</source>
+        <translation>Écartée : {}</translation>
+    </message>
+    <message>
+        <source>Known: the share of the eaten dry matter whose value is known. What is unknown could only add to a value with ≥; one with ≈ it could move either way.</source>
+        <translation>Connu : la part de la matière sèche mangée dont la valeur est connue. L’inconnu ne peut qu’ajouter à une valeur avec ≥ ; une valeur avec ≈ peut bouger dans les deux sens.</translation>
+    </message>
+    <message>
+        <source>g per animal and day</source>
+        <translation>g par animal et par jour</translation>
+    </message>
+    <message>
+        <source>g for {} and day</source>
+        <translation>g pour {} et par jour</translation>
+    </message>
+    <message>
+        <source>least g</source>
+        <translation>g au moins</translation>
+    </message>
+    <message>
+        <source>most g</source>
+        <translation>g au plus</translation>
+    </message>
+    <message>
+        <source>Cost per animal and day</source>
+        <translation>Coût par animal et par jour</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation>Au plus</translation>
+    </message>
+    <message>
+        <source>Known (%)</source>
+        <translation>Connu (%)</translation>
+    </message>
+    <message>
+        <source>Hard</source>
+        <translation>Stricte</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Mise en garde</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>Gravité</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation>Conseil</translation>
+    </message>
+    <message>
+        <source>Set aside because</source>
+        <translation>Écartée parce que</translation>
+    </message>
+    <message>
+        <source>Diet</source>
+        <translation>Ration</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>jamais</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>limiter</translation>
+    </message>
+    <message>
+        <source>consider</source>
+        <translation>à considérer</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>vue dans l’original</translation>
+    </message>
+    <message>
+        <source>memory</source>
+        <translation>de mémoire</translation>
+    </message>
+    <message>
+        <source>house-rule</source>
+        <translation>règle de la maison</translation>
+    </message>
+    <message>
+        <source>invented</source>
+        <translation>inventé</translation>
+    </message>
+    <message>
+        <source>derived</source>
+        <translation>dérivé</translation>
+    </message>
+    <message>
+        <source>for {}</source>
+        <translation>pour {}</translation>
+    </message>
+    <message>
+        <source>● met</source>
+        <translation>● atteinte</translation>
+    </message>
+    <message>
+        <source>◐ at limit</source>
+        <translation>◐ à la limite</translation>
+    </message>
+    <message>
+        <source>▼ short</source>
+        <translation>▼ manque</translation>
+    </message>
+    <message>
+        <source>▲ over</source>
+        <translation>▲ excès</translation>
+    </message>
+    <message>
+        <source>? unknown</source>
+        <translation>? inconnu</translation>
+    </message>
+    <message>
+        <source>per kg as fed</source>
+        <translation>par kg tel que distribué</translation>
+    </message>
+    <message>
+        <source>per kg DM</source>
+        <translation>par kg de MS</translation>
+    </message>
+    <message>
+        <source>per 1000 kcal ME</source>
+        <translation>par 1000 kcal d’EM</translation>
+    </message>
+    <message>
+        <source>per animal and day</source>
+        <translation>par animal et par jour</translation>
+    </message>
+    <message>
+        <source>per kg body mass</source>
+        <translation>par kg de masse corporelle</translation>
+    </message>
+    <message>
+        <source>per kg^0.75 body mass</source>
+        <translation>par kg^0,75 de masse corporelle</translation>
+    </message>
+    <message>
+        <source>Group: {}</source>
+        <translation>Groupe : {}</translation>
+    </message>
+    <message>
+        <source>% of as fed</source>
+        <translation>% du distribué</translation>
+    </message>
+    <message>
+        <source>% of ME</source>
+        <translation>% de l’EM</translation>
+    </message>
+    <message>
+        <source>% of DM</source>
+        <translation>% de la MS</translation>
+    </message>
+    <message>
+        <source>Grams per animal, as fed: {} to {}</source>
+        <translation>Grammes par animal, tels que distribués : {} au {}</translation>
+    </message>
+    <message>
+        <source>To buy for {}</source>
+        <translation>À acheter pour {}</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Semaine</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Groupe</translation>
+    </message>
+    <message>
+        <source>Offered, kg</source>
+        <translation>Distribué, kg</translation>
+    </message>
+    <message>
+        <source>To buy, kg</source>
+        <translation>À acheter, kg</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <translation>en tout</translation>
+    </message>
+    <message>
+        <source>The mean day against the targets</source>
+        <translation>Le jour moyen face aux cibles</translation>
+    </message>
+    <message>
         <source>{} animal</source>
         <translation>{} animal</translation>
     </message>
@@ -3262,11 +3631,6 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <message>
         <source>The %1 together make it up.</source>
         <translation>Les %1 ensemble le compensent.</translation>
-    </message>
-    <message>
-        <source>ddd d MMM</source>
-        <comment>a day and its weekday, as Qt writes formats</comment>
-        <translation>ddd d MMM</translation>
     </message>
     <message>
         <source>dddd d MMMM</source>
@@ -8418,6 +8782,21 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
 <context>
     <name>tarebowl::ui::MainWindow</name>
     <message>
+        <source>Ctrl+K</source>
+        <translation>Ctrl+K</translation>
+    </message>
+    <message>
+        <source>Tarebowl</source>
+        <translation>Tarebowl</translation>
+    </message>
+    <message>
+        <source>%1 (%2) – Tarebowl</source>
+        <translation>%1 (%2) – Tarebowl</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::Rooms</name>
+    <message>
         <source>Today</source>
         <translation>Aujourd’hui</translation>
     </message>
@@ -8444,18 +8823,6 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <message>
         <source>Health</source>
         <translation>Santé</translation>
-    </message>
-    <message>
-        <source>Ctrl+K</source>
-        <translation>Ctrl+K</translation>
-    </message>
-    <message>
-        <source>Tarebowl</source>
-        <translation>Tarebowl</translation>
-    </message>
-    <message>
-        <source>%1 (%2) – Tarebowl</source>
-        <translation>%1 (%2) – Tarebowl</translation>
     </message>
 </context>
 <context>

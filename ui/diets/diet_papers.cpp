@@ -7,6 +7,7 @@
 #include "ui/diets/problem_files.h"
 #include "ui/diets/sheet_export.h"
 #include "ui/diets/version_document.h"
+#include "ui/shared/page_tongue.h"
 #include "ui/shared/paths.h"
 
 #include <QWidget>
@@ -32,7 +33,7 @@ transfer::DeskDiet DietPapers::asShown() const {
 void DietPapers::print() {
   if (!version_.isOpen()) return;
   if (!print_) return write();
-  const exchange::DietSheet sheet = transfer::sheetOf(asShown());
+  const exchange::DietSheet sheet = transfer::sheetOf(asShown(), pageTongue());
   const QString title = QString::fromStdString(sheet.title);
   if (print_(window_, title, [&](QPagedPaintDevice& device) { printSheet(sheet, device); }))
     emit told(tr("printed: %1").arg(title));
@@ -45,7 +46,7 @@ void DietPapers::write() {
   const auto file = askForFile_(window_, toPath(QString::fromStdString(name + ".pdf")));
   if (!file) return;
   const auto why = file->extension() == ".json" ? saveProblem(*file, problemToSave(desk_.draft()))
-                                                : writeSheet(transfer::sheetOf(shown), *file);
+                                                : writeSheet(transfer::sheetOf(shown, pageTongue()), *file);
   if (why)
     emit refused(*why);
   else

@@ -4,6 +4,7 @@
 
 #include "ui/diets/food_label.h"
 #include "ui/diets/rotation_text.h"
+#include "ui/shared/date_text.h"
 #include "ui/shared/format.h"
 #include "ui/shared/state_mark.h"
 

@@ -7,8 +7,10 @@
 #include "core/exchange/rotation_page.h"
 #include "ui/diets/food_label.h"
 #include "ui/diets/rotation_text.h"
+#include "ui/shared/date_text.h"
 #include "ui/shared/decimal_text.h"
 #include "ui/shared/one_page.h"
+#include "ui/shared/page_tongue.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/whole_file.h"
 
@@ -35,7 +37,8 @@ QString htmlOf(const RotationView& view) {
                                                           .problem = view.problem(),
                                                           .days = view.on.days,
                                                           .period = view.standing.period,
-                                                          .from = view.on.desk.from}));
+                                                          .from = view.on.desk.from},
+                                                         pageTongue()));
 }
 
 /// To the gram: what a supplier weighs.

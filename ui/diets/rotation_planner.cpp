@@ -5,6 +5,7 @@
 #include "core/exchange/problem_json.h"
 #include "core/transfer/desk_diet.h"
 #include "ui/diets/rotation_text.h"
+#include "ui/shared/date_text.h"
 
 #include <algorithm>
 #include <utility>

@@ -5,6 +5,7 @@
 #include "ui/diets/rotation_ladder_model.h"
 #include "ui/diets/rotation_text.h"
 #include "ui/shared/balance_ladder.h"
+#include "ui/shared/date_text.h"
 #include "ui/shared/segmented_switch.h"
 
 #include <QHBoxLayout>

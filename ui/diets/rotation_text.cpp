@@ -70,10 +70,6 @@ QString madeUpText(const RotationView& view, const std::string& id) {
 
 }  // namespace
 
-QString shortDay(quantity::Date day) {
-  return dateIn(RotationText::tr("ddd d MMM", "a day and its weekday, as Qt writes formats"), day);
-}
-
 QString longDay(quantity::Date day) {
   return dateIn(RotationText::tr("dddd d MMMM", "a day and its weekday in full, as Qt writes formats"), day);
 }

@@ -12,8 +12,6 @@
 /// A rotation in words.
 namespace tarebowl::ui {
 
-/// "Mon 30 Nov".
-[[nodiscard]] QString shortDay(quantity::Date day);
 /// "Monday 30 November".
 [[nodiscard]] QString longDay(quantity::Date day);
 /// "30 Nov to 6 Dec 2026".

@@ -14,7 +14,7 @@ class QPagedPaintDevice;
 namespace tarebowl::ui {
 
 /// Writes the page of a diet in the format that the file's name asks for: .pdf, .xlsx or .html; a PDF
-/// is one page, set smaller where it must be. Nothing on
+/// is one page, set smaller where it must be. It speaks as the window does, as the sheet has to. Nothing on
 /// success, else why it was not written; then no file is left half written.
 [[nodiscard]] std::optional<QString> writeSheet(const exchange::DietSheet& sheet,
                                                 const std::filesystem::path& file);

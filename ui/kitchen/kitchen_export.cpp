@@ -4,7 +4,7 @@
 
 #include "core/exchange/prep_sheet_page.h"
 #include "ui/shared/caution_text.h"
-#include "ui/shared/days.h"
+#include "ui/shared/page_tongue.h"
 #include "ui/shared/whole_file.h"
 
 #include <QAbstractTextDocumentLayout>
@@ -23,22 +23,12 @@ struct KitchenExport {
 
 constexpr int kDotsPerInch = 96;
 
-/// The pages speak as the window does.
-exchange::PageTongue tongue() {
-  return {.words =
-              [](std::string_view english) {
-                return QCoreApplication::translate("Pages", std::string(english).c_str()).toStdString();
-              },
-          .days = [](quantity::Date day) { return dateText(day).toStdString(); },
-          .decimalMark = QLocale().decimalPoint().toStdString()};
-}
-
 std::string htmlOf(const KitchenSheet& sheet, KitchenPage page) {
-  if (page == KitchenPage::Labels) return exchange::bowlLabelsAsHtml(sheet.sheet, tongue());
+  if (page == KitchenPage::Labels) return exchange::bowlLabelsAsHtml(sheet.sheet, pageTongue());
   intake::PrepSheet spoken = sheet.sheet;
   for (std::string& caution : spoken.cautions) caution = cautionSentence(caution).toStdString();
   return exchange::prepSheetAsHtml(
-      spoken, [&](const std::string& code) { return sheet.foodOf(code); }, tongue());
+      spoken, [&](const std::string& code) { return sheet.foodOf(code); }, pageTongue());
 }
 
 void layOut(const KitchenSheet& sheet, KitchenPage page, QIODevice& out) {

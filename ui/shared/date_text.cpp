@@ -24,6 +24,10 @@ QString momentFormat() {
   return Days::tr("d MMM yyyy, HH:mm", "a day and its time, as Qt writes formats");
 }
 
+QString shortDay(quantity::Date date) {
+  return dateIn(Days::tr("ddd d MMM", "a day and its weekday, as Qt writes formats"), date);
+}
+
 QString dateIn(const QString& format, quantity::Date date) {
   return QLocale().toString(toQDate(date), format);
 }

@@ -13,6 +13,8 @@ namespace tarebowl::ui {
 [[nodiscard]] QString dateFormat();
 /// With its time: "d MMM yyyy, HH:mm".
 [[nodiscard]] QString momentFormat();
+/// "Mon 30 Nov".
+[[nodiscard]] QString shortDay(quantity::Date date);
 /// A day as a format of Qt's writes it.
 [[nodiscard]] QString dateIn(const QString& format, quantity::Date date);
 

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/diet_sheet.h"
 
+#include "core/animal/animal_words.h"
 #include "core/exchange/sheet_reader.h"
 #include "core/exchange/sheet_words.h"
+#include "core/exchange/wording.h"
+#include "tests/core/exchange/foreign_page.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -15,6 +18,7 @@ namespace {
 using quantity::AsFedContent;
 using quantity::Grams;
 using testing::HasSubstr;
+using testing::IsEmpty;
 using testing::Not;
 
 food::NutrientId id(const char* tagname) {
@@ -78,9 +82,9 @@ diet::DietVersion approved() {
   return version;
 }
 
-DietSheet sheet() {
+DietSheet sheet(const PageTongue& tongue = {}) {
   return sheetOf({.diet = {.invented = true}, .species = "Echinops telfairi", .section = "Small Mammals"},
-                 approved(), made());
+                 approved(), made(), tongue);
 }
 
 std::string bodyOf(const std::string& html) {
@@ -128,6 +132,40 @@ TEST(DietSheet, WhatIsNotApprovedSaysThatItIsNotForFeeding) {
   version.state = diet::VersionState::Submitted;
   EXPECT_EQ(stateSentence(version), "Submitted by Keeper A on 2026-09-08. Not for feeding.");
   EXPECT_THAT(stateSentence(approved()), Not(HasSubstr("Not for feeding")));
+}
+
+TEST(DietSheet, NothingOnAPageIsSaidInEnglishAlone) {
+  std::set<std::string> asked;
+  const PageTongue tongue = foreignTongue(asked);
+  const std::string html = sheetAsHtml(sheet(tongue), tongue);
+  // Names, reasons and notes as somebody wrote them; the name of a method; units.
+  EXPECT_THAT(
+      wordsNotAskedFor(html, {"Tenrecs", "trio",   "evening",  "version", "Echinops", "telfairi", "Small",
+                              "Mammals", "Vet",    "tried",    "for",     "week",     "crickets", "raw",
+                              "morning", "kale",   "torn",     "washed",  "pear",     "given",    "calcium",
+                              "grown",   "iodine", "selenium", "browse",  "handbook", "dog"}),
+      IsEmpty());
+  EXPECT_THAT(unknownToLanguages(asked), IsEmpty());
+  EXPECT_THAT(html, HasSubstr("0,14 xx"));
+  EXPECT_THAT(html, HasSubstr("≥ 9,524"));
+}
+
+TEST(DietSheet, EveryStateBasisAndReasonIsKnownToTheLanguages) {
+  std::set<std::string> words;
+  for (const auto state : {diet::TargetState::Met, diet::TargetState::AtMin, diet::TargetState::Short,
+                           diet::TargetState::Over, diet::TargetState::Unknown})
+    words.emplace(stateText(state));
+  for (const auto basis : {quantity::Basis::AsFed, quantity::Basis::DryMatter, quantity::Basis::Energy,
+                           quantity::Basis::Day, quantity::Basis::BodyMass, quantity::Basis::MetabolicMass})
+    words.emplace(basisText(basis));
+  for (const auto why : {diet::NotCounted::NoFoodKnowsNutrient, diet::NotCounted::NoFoodOfGroup,
+                         diet::NotCounted::BodyMassUnknown, diet::NotCounted::EnergyIsNoFeedingRate,
+                         diet::NotCounted::DryMatterUnknown})
+    words.emplace(reasonText(why));
+  for (const std::string_view word : animal::Words<animal::CautionSeverity>::kWords) words.emplace(word);
+  for (const std::string_view word : animal::Words<animal::Provenance>::kWords)
+    if (!word.empty()) words.emplace(word);
+  EXPECT_THAT(unknownToLanguages(words), IsEmpty());
 }
 
 TEST(DietSheet, ASpreadsheetHoldsNumbersAsNumbers) {
