@@ -25,6 +25,11 @@ constexpr int kIconSide = 24;
 constexpr int kWidePadding = 21;  // above, between and below a button's icon and text
 constexpr int kTightPadding = 8;
 
+void inkIcon(QAbstractButton& button) {
+  const Theme& theme = currentTheme();
+  button.setIcon(icon(button.property("iconName").toString(), theme.onRail, theme.ink));
+}
+
 }  // namespace
 
 Rail::Rail(QWidget* parent)
@@ -47,6 +52,7 @@ void Rail::addRoom(int number, const QString& name, const QString& iconName) {
   auto* button = new QToolButton;
   button->setText(name);
   button->setProperty("iconName", iconName);
+  inkIcon(*button);
   button->setCheckable(true);
   button->setIconSize({kIconSide, kIconSide});
   button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
@@ -62,7 +68,6 @@ void Rail::addRoom(int number, const QString& name, const QString& iconName) {
   rooms_->addButton(button, number);
   layout_->insertWidget(places_++, button);
   makeRoomFor(*button);
-  inkIcons();
 }
 
 void Rail::addFoot(QWidget* foot) {
@@ -83,9 +88,7 @@ void Rail::setCurrent(int number) {
 }
 
 void Rail::inkIcons() {
-  const Theme& theme = currentTheme();
-  for (QAbstractButton* button : rooms_->buttons())
-    button->setIcon(icon(button->property("iconName").toString(), theme.onRail, theme.ink, kIconSide));
+  for (QAbstractButton* button : rooms_->buttons()) inkIcon(*button);
 }
 
 QSize Rail::minimumSizeHint() const {

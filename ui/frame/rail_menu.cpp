@@ -29,7 +29,7 @@ RailMenu::RailMenu(const QString& name, const QString& iconName, QWidget* parent
 }
 
 void RailMenu::inkIcon() {
-  setIcon(ui::icon(iconName_, currentTheme().onRail, kIconSide));
+  setIcon(ui::icon(iconName_, currentTheme().onRail));
 }
 
 void RailMenu::changeEvent(QEvent* event) {

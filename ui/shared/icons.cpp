@@ -5,11 +5,15 @@
 #include <QByteArray>
 #include <QColor>
 #include <QFile>
+#include <QIconEngine>
 #include <QPainter>
 #include <QPixmap>
 #include <QPixmapCache>
 #include <QSvgRenderer>
 #include <QtMath>
+
+#include <algorithm>
+#include <utility>
 
 /// The drawings lie in a static library: the linker keeps them only where they are asked for by name. (Qt
 /// wants this call outside any namespace.)
@@ -30,52 +34,74 @@ QByteArray inked(const QString& name, const QColor& ink) {
 
 constexpr qreal kFaint = 0.35;  // of a button that cannot be pressed now
 
-QPixmap drawing(const QString& name, const QColor& ink, int side, qreal ratio, qreal opacity = 1.0) {
-  QPixmap pixmap(QSize(side, side) * ratio);
+QPixmap drawing(const QString& name, const QColor& ink, QSize size, qreal opacity = 1.0) {
+  QPixmap pixmap(size);
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
   painter.setOpacity(opacity);
   QSvgRenderer(inked(name, ink)).render(&painter);
-  painter.end();
-  pixmap.setDevicePixelRatio(ratio);
   return pixmap;
 }
 
-constexpr qreal kRatios[] = {1.0, 2.0};
+/// Read once for its size: cells are painted on every keystroke.
+QPixmap keptDrawing(const QString& name, const QColor& ink, QSize size, qreal opacity = 1.0) {
+  const QString key =
+      QStringLiteral("tarebowl/%1/%2/%3/%4").arg(name, ink.name()).arg(size.width()).arg(opacity);
+  QPixmap pixmap;
+  if (!QPixmapCache::find(key, &pixmap)) {
+    pixmap = drawing(name, ink, size, opacity);
+    QPixmapCache::insert(key, pixmap);
+  }
+  return pixmap;
+}
+
+/// A drawing that is made when somebody looks: a window has dozens of buttons in rooms that nobody is in.
+class InkedDrawing : public QIconEngine {
+ public:
+  InkedDrawing(QString name, const QColor& off, const QColor& on)
+      : name_(std::move(name)), off_(off), on_(on) {}
+
+  QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override {
+    const int side = std::min(size.width(), size.height());
+    return keptDrawing(name_, state == QIcon::On ? on_ : off_, {side, side},
+                       mode == QIcon::Disabled ? kFaint : 1.0);
+  }
+  void paint(QPainter* painter, const QRect& box, QIcon::Mode mode, QIcon::State state) override {
+    const qreal ratio = painter->device()->devicePixelRatio();
+    QPixmap shown = pixmap(box.size() * ratio, mode, state);
+    shown.setDevicePixelRatio(ratio);
+    painter->drawPixmap(box.topLeft(), shown);
+  }
+  [[nodiscard]] QIconEngine* clone() const override { return new InkedDrawing(*this); }
+
+ private:
+  QString name_;
+  QColor off_;
+  QColor on_;
+};
 
 }  // namespace
 
-QIcon icon(const QString& name, const QColor& ink, int side) {
-  return icon(name, ink, ink, side);
+QIcon icon(const QString& name, const QColor& ink) {
+  return icon(name, ink, ink);
 }
 
-QIcon icon(const QString& name, const QColor& off, const QColor& on, int side) {
-  QIcon result;
-  for (const qreal ratio : kRatios) {
-    result.addPixmap(drawing(name, off, side, ratio), QIcon::Normal, QIcon::Off);
-    result.addPixmap(drawing(name, on, side, ratio), QIcon::Normal, QIcon::On);
-    result.addPixmap(drawing(name, off, side, ratio, kFaint), QIcon::Disabled, QIcon::Off);
-  }
-  return result;
+QIcon icon(const QString& name, const QColor& off, const QColor& on) {
+  return QIcon(new InkedDrawing(name, off, on));  // which takes it
 }
 
 void paintIcon(QPainter& painter, const QRectF& box, const QString& name, const QColor& ink) {
-  // Cells are painted on every keystroke; a drawing is read once for its size.
-  const int side = qCeil(box.width());
   const qreal ratio = painter.device()->devicePixelRatio();
-  const QString key = QStringLiteral("tarebowl/%1/%2/%3/%4").arg(name, ink.name()).arg(side).arg(ratio);
-  QPixmap pixmap;
-  if (!QPixmapCache::find(key, &pixmap)) {
-    pixmap = drawing(name, ink, side, ratio);
-    QPixmapCache::insert(key, pixmap);
-  }
+  const int side = qCeil(box.width());
+  QPixmap pixmap = keptDrawing(name, ink, QSize(side, side) * ratio);
+  pixmap.setDevicePixelRatio(ratio);
   painter.drawPixmap(box.topLeft(), pixmap);
 }
 
 QIcon programIcon() {
   QIcon result;
   for (const int side : {16, 32, 48, 128})
-    result.addPixmap(drawing(QStringLiteral("tarebowl"), Qt::black, side, 1.0));
+    result.addPixmap(drawing(QStringLiteral("tarebowl"), Qt::black, {side, side}));
   return result;
 }
 
