@@ -16,7 +16,7 @@ constexpr std::size_t kChangesLookedThrough = 4000;
 
 AnimalDesk::AnimalDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)) {
-  connect(&collection_, &OpenCollection::opened, this, &AnimalDesk::startAnew);
+  collection_.whenOpened(this, [this] { startAnew(); });
   connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
     using enum store::Part;
     if (what.any({Animals, Targets, Diets})) refresh();

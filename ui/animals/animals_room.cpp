@@ -130,7 +130,7 @@ void AnimalsRoom::wire() {
   connect(desk_, &AnimalDesk::listChanged, this, &AnimalsRoom::showRight);
   connect(desk_, &AnimalDesk::pageChanged, this, &AnimalsRoom::showRight);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
-  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
+  collection_.whenReadOnly(this, [this] {
     banner_->setText(readOnlyText());
     banner_->show();
     emit stateChanged();

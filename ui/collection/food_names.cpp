@@ -10,7 +10,7 @@
 namespace tarebowl::ui {
 
 FoodNames::FoodNames(OpenCollection& collection, QObject* parent) : QObject(parent), collection_(collection) {
-  connect(&collection, &OpenCollection::opened, this, [this] {
+  collection.whenOpened(this, [this] {
     index_ = food::FoodIndex({});
     emit changed();
     read();

@@ -68,6 +68,17 @@ class OpenCollection : public QObject {
 
   void open(CollectionFile what, CollectionOpener opener);
   [[nodiscard]] const std::optional<CollectionFile>& file() const { return file_; }
+  /// As connecting to opened(); at once, too, where one is open: a room may be built after that.
+  template <class Slot>
+  void whenOpened(QObject* context, Slot slot) {
+    connect(this, &OpenCollection::opened, context, slot);
+    if (file_) slot();
+  }
+  template <class Slot>
+  void whenReadOnly(QObject* context, Slot slot) {
+    connect(this, &OpenCollection::foundReadOnly, context, slot);
+    if (isReadOnly()) slot();
+  }
   /// The file or its folder cannot be written: it is shown, and every edit is refused.
   [[nodiscard]] bool isReadOnly() const { return file_ && readOnly_; }
   /// It lies on a server, which does not answer any more: what is shown may be old. It is asked again.

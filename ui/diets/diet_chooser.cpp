@@ -34,7 +34,7 @@ DietChooser::DietChooser(Parts parts, OpenCollection& collection, QObject* paren
     if (parts_.shelf.isRead()) openFirstDiet();
     showCurrent();
   });
-  connect(&collection_, &OpenCollection::opened, this, [this] { wantsFirstDiet_ = true; });
+  collection_.whenOpened(this, [this] { wantsFirstDiet_ = true; });
 }
 
 void DietChooser::followFile() {

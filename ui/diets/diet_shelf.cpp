@@ -20,7 +20,7 @@ std::optional<store::VersionId> ShelvedDiet::toOpen() const {
 }
 
 DietShelf::DietShelf(OpenCollection& collection, QObject* parent) : QObject(parent), collection_(collection) {
-  connect(&collection, &OpenCollection::opened, this, [this] {
+  collection.whenOpened(this, [this] {
     contents_ = {};
     isRead_ = false;
     emit changed();

@@ -183,7 +183,7 @@ void DietsRoom::wireCollection() {
   connect(version_, &VersionDocument::refused, this,
           [this](const Refusal& refusal) { complain(refusalText(refusal)); });
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
-  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] { complain(readOnlyText()); });
+  collection_.whenReadOnly(this, [this] { complain(readOnlyText()); });
   connect(versionBar_, &VersionBar::versionWanted, version_,
           [this](qint64 version) { version_->open(store::VersionId{version}); });
   connect(versionBar_, &VersionBar::compareWanted, this, &DietsRoom::compareWith);

@@ -39,7 +39,7 @@ FoodBench::FoodBench(DietDesk& desk, const ProblemDocument& document, const Vers
   connect(allowances_, &AllowanceBar::wanted, this, &FoodBench::allow);
   connect(allowances_, &AllowanceBar::refused, this, &FoodBench::refused);
   connect(&desk_, &DietDesk::opened, this, &FoodBench::showWhatCanBe);
-  connect(&collection_, &OpenCollection::opened, this, &FoodBench::showWhatCanBe);
+  collection_.whenOpened(this, [this] { showWhatCanBe(); });
 }
 
 void FoodBench::pick() {

@@ -23,7 +23,7 @@ FoodFigures trimmed(FoodFigures figures) {
 }  // namespace
 
 FoodDesk::FoodDesk(OpenCollection& collection, QObject* parent) : QObject(parent), collection_(collection) {
-  connect(&collection_, &OpenCollection::opened, this, &FoodDesk::startAnew);
+  collection_.whenOpened(this, [this] { startAnew(); });
   connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
     if (what.any({store::Part::Foods, store::Part::Targets})) refresh();
   });

@@ -119,7 +119,7 @@ void FoodsRoom::wire() {
   connect(desk_, &FoodDesk::pageChanged, this, &FoodsRoom::showRight);
   connect(desk_, &FoodDesk::energyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
-  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
+  collection_.whenReadOnly(this, [this] {
     banner_->setText(readOnlyText());
     banner_->show();
     emit stateChanged();

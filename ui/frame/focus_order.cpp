@@ -4,6 +4,10 @@
 
 #include <QScrollArea>
 
+#include <algorithm>
+#include <iterator>
+#include <vector>
+
 namespace tarebowl::ui {
 
 namespace {
@@ -17,14 +21,23 @@ void bringIntoSight(QWidget& widget) {
 
 }  // namespace
 
-bool moveFocus(QWidget& window, bool next) {
-  QWidget* const from = window.focusWidget() != nullptr ? window.focusWidget() : &window;
-  const auto step = [next](const QWidget* widget) {
-    return next ? widget->nextInFocusChain() : widget->previousInFocusChain();
+bool moveFocus(QWidget& window, std::initializer_list<const QWidget*> parts, bool next) {
+  const auto partOf = [&parts](const QWidget* widget) {
+    return std::ranges::find_if(parts, [=](const QWidget* part) { return part->isAncestorOf(widget); });
   };
-  for (QWidget* to = step(from); to != from; to = step(to)) {
+  std::vector<QWidget*> order;
+  for (QWidget* widget = window.nextInFocusChain(); widget != &window; widget = widget->nextInFocusChain())
+    order.push_back(widget);
+  std::ranges::stable_sort(order, {}, partOf);
+  if (!next) std::ranges::reverse(order);
+  const auto from = std::ranges::find(order, window.focusWidget());
+  // What comes after it, then the others from the first one on.
+  if (from != order.end()) std::ranges::rotate(order, std::next(from));
+  for (QWidget* to : order) {
     const bool takesTab = (to->focusPolicy() & Qt::TabFocus) != 0 && to->focusProxy() == nullptr;
-    if (!takesTab || !to->isEnabled() || !to->isVisibleTo(&window) || to->window() != &window) continue;
+    if (!takesTab || to == window.focusWidget() || !to->isEnabled() || !to->isVisibleTo(&window) ||
+        to->window() != &window)
+      continue;
     to->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
     bringIntoSight(*to);
     return true;

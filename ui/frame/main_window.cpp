@@ -2,12 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/frame/main_window.h"
 
-#include "core/intake/time_of_sheet.h"
 #include "core/store/server_address.h"
 #include "ui/animals/animals_room.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/collection/start_page.h"
-#include "ui/diets/diet_shelf.h"
 #include "ui/diets/diets_room.h"
 #include "ui/foods/foods_room.h"
 #include "ui/frame/collection_menu.h"
@@ -18,12 +16,11 @@
 #include "ui/frame/rail.h"
 #include "ui/frame/room_numbers.h"
 #include "ui/frame/room_stage.h"
+#include "ui/frame/rooms.h"
 #include "ui/frame/status_line.h"
 #include "ui/health/health_room.h"
 #include "ui/intake/intake_room.h"
 #include "ui/kitchen/kitchen_room.h"
-#include "ui/kitchen/scale_bar.h"
-#include "ui/shared/days.h"
 #include "ui/shared/icons.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/plain_words.h"
@@ -42,6 +39,12 @@
 #include <utility>
 
 namespace tarebowl::ui {
+namespace {
+
+/// What was read last is on the screen by then.
+constexpr int kPaintedMs = 20;
+
+}  // namespace
 
 MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences preferences, Clock today,
                        QWidget* parent)
@@ -56,34 +59,49 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       finder_(new Finder(this)),
       menu_(new CollectionMenu),
       help_(new Help(*this)),
-      today_(new TodayRoom(*collection_, today)),
-      foods_(new FoodsRoom(*collection_, files_, dialogs)),
-      animals_(new AnimalsRoom(*collection_, today)),
-      diets_(new DietsRoom(std::move(solve), *collection_, dialogs, today)),
-      kitchen_(new KitchenRoom(*collection_, dialogs, today)),
-      intake_(new IntakeRoom(*collection_, dialogs, today)),
-      health_(new HealthRoom(*collection_, std::move(dialogs), today)) {
+      rooms_(std::make_unique<Rooms>(RoomParts{.collection = *collection_,
+                                               .files = files_,
+                                               .preferences = preferences_,
+                                               .solve = std::move(solve),
+                                               .dialogs = std::move(dialogs),
+                                               .today = std::move(today)})) {
   qApp->installEventFilter(new PlainWords(this));
   setWindowIcon(programIcon());
-  addRoom(kTodayNumber, tr("Today"), QStringLiteral("today"), *today_);
-  addRoom(kFoodsNumber, tr("Foods"), QStringLiteral("foods"), *foods_);
-  addRoom(kAnimalsNumber, tr("Animals"), QStringLiteral("animals"), *animals_);
-  addRoom(kDietsNumber, tr("Diets"), QStringLiteral("diets"), *diets_);
-  addRoom(kKitchenNumber, tr("Kitchen"), QStringLiteral("kitchen"), *kitchen_);
-  addRoom(kIntakeNumber, tr("Intake"), QStringLiteral("intake"), *intake_);
-  addRoom(kHealthNumber, tr("Health"), QStringLiteral("health"), *health_);
+  wireRooms();
+  wireMenu();
   wireCollection();
   wireStart();
   wireHelp();
-  wireToday();
-  build();  // last: Tab goes through the rail, the room and the status line in the order in which they come
-            // here
+  build();
   goToRoom(kTodayNumber);
 }
 
 MainWindow::~MainWindow() {
   hide();  // the focus that moves now still finds all of the window
-  for (const Place& place : rooms_) place.room->disconnect(this);
+  rooms_->disconnect(this);
+  rooms_.reset();
+}
+
+AnimalsRoom& MainWindow::animals() const {
+  return rooms_->animals();
+}
+FoodsRoom& MainWindow::foods() const {
+  return rooms_->foods();
+}
+DietsRoom& MainWindow::diets() const {
+  return rooms_->diets();
+}
+KitchenRoom& MainWindow::kitchen() const {
+  return rooms_->kitchen();
+}
+IntakeRoom& MainWindow::intake() const {
+  return rooms_->intake();
+}
+HealthRoom& MainWindow::health() const {
+  return rooms_->health();
+}
+TodayRoom& MainWindow::today() const {
+  return rooms_->today();
 }
 
 void MainWindow::build() {
@@ -104,31 +122,42 @@ void MainWindow::build() {
     preferences_.setPerson(name);
     collection_->setPerson(name);
   });
-  kitchen_->scaleBar().use(preferences_.scale());
-  connect(&kitchen_->scaleBar(), &ScaleBar::chosen, this,
-          [this](const ScaleSettings& scale) { preferences_.setScale(scale); });
-  foods_->desk().setEnergy(preferences_.energy());
-  diets_->setEnergy(preferences_.energy());
-  connect(status_, &StatusLine::energyChosen, this, [this](EnergyUnit energy) {
-    preferences_.setEnergy(energy);
-    foods_->desk().setEnergy(energy);
-    diets_->setEnergy(energy);
-  });
+  connect(status_, &StatusLine::energyChosen, rooms_.get(), &Rooms::setEnergy);
   connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
   connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,
           &MainWindow::openFinder);
-  connect(animals_, &AnimalsRoom::dietWanted, this, [this](const QString& group) {
-    goToRoom(kDietsNumber);
-    diets_->designFor(group);
-  });
   connect(finder_, &Finder::chosen, this, [this](Room* room, qint64 id) {
-    for (const Place& place : rooms_)
-      if (place.room == room) goToRoom(place.number);
+    for (const RoomPlace& place : rooms_->places())
+      if (&rooms_->at(place.number) == room) goToRoom(place.number);
     room->goTo(id);
   });
 }
 
-void MainWindow::wireCollection() {
+void MainWindow::wireRooms() {
+  for (const RoomPlace& place : rooms_->places()) rail_->addRoom(place.number, place.name, place.iconName);
+  connect(rooms_.get(), &Rooms::built, stage_,
+          [this](int /*number*/, Room* room) { stage_->addRoom(*room); });
+  connect(rooms_.get(), &Rooms::stateChanged, this, [this](int number) {
+    if (number == number_) showRoom();
+  });
+  connect(rooms_.get(), &Rooms::contentsChanged, this, &MainWindow::showRoom);
+  connect(rooms_.get(), &Rooms::roomWanted, this, &MainWindow::goToRoom);
+  rest_.setSingleShot(true);
+  rest_.setInterval(kPaintedMs);
+  connect(&rest_, &QTimer::timeout, this, &MainWindow::buildRest);
+  connect(collection_, &OpenCollection::busyChanged, &rest_, qOverload<>(&QTimer::start));
+}
+
+/// One at a time, so that a hand never waits for more than that, and after what the room in sight reads.
+void MainWindow::buildRest() {
+  if (!isVisible() || collection_->isBusy()) return;
+  if (rooms_->buildNext())
+    rest_.start();
+  else
+    collection_->disconnect(&rest_);
+}
+
+void MainWindow::wireMenu() {
   rail_->addFoot(menu_);
   connect(menu_, &CollectionMenu::newWanted, this, [this] { files_.createByDialog(); });
   connect(menu_, &CollectionMenu::openWanted, this, [this] { files_.openByDialog(); });
@@ -146,6 +175,9 @@ void MainWindow::wireCollection() {
   menu_->setLanguage(preferences_.language());
   connect(menu_, &CollectionMenu::languageWanted, this,
           [this](const QString& code) { preferences_.setLanguage(code); });
+}
+
+void MainWindow::wireCollection() {
   connect(collection_, &OpenCollection::opened, this, [this] {
     menu_->setCollection(collection_->file() ? collection_->file()->file : std::filesystem::path());
     if (collection_->file()) stage_->start().say({});
@@ -154,10 +186,6 @@ void MainWindow::wireCollection() {
   connect(collection_, &OpenCollection::cutOffChanged, this, &MainWindow::showState);
   connect(collection_, &OpenCollection::refused, this,
           [this](const Refusal& refusal) { stage_->start().say(refusalText(refusal)); });
-  // Only what could be read is opened again next time.
-  connect(&foods_->desk(), &FoodDesk::listChanged, this, [this] {
-    if (collection_->file()) preferences_.setLastCollection(collection_->file()->file);
-  });
 }
 
 void MainWindow::wireStart() {
@@ -169,7 +197,7 @@ void MainWindow::wireStart() {
   });
   connect(&stage_->start(), &StartPage::importWanted, this, [this] {
     goToRoom(kFoodsNumber);
-    foods_->importByDialog();
+    foods().importByDialog();
   });
 }
 
@@ -185,61 +213,14 @@ void MainWindow::wireHelp() {
   connect(help_, &Help::roomWanted, this, &MainWindow::goToRoom);
   connect(stage_, &RoomStage::roomWanted, this, &MainWindow::goToRoom);
   connect(help_, &Help::sampleWanted, this, [this] { files_.openSample(); });
-  connect(&diets_->shelf(), &DietShelf::changed, this, &MainWindow::showRoom);
-  connect(&animals_->desk(), &AnimalDesk::listChanged, this, &MainWindow::showRoom);
 }
 
-/// Nothing where the room has something to show, or where that is not known yet.
-std::optional<EmptyRoom> MainWindow::hintOf(int room) const {
-  const DietShelf& shelf = diets_->shelf();
-  if (!shelf.isRead() || animals_->desk().isReading() || foods_->desk().isReading()) return std::nullopt;
-  return hintFor(room, {.foods = !foods_->desk().foods().empty(),
-                        .animals = !animals_->desk().isEmpty(),
-                        .diets = !shelf.diets().empty(),
-                        .fedDiets = shelf.hasFedDiet()});
-}
-
-void MainWindow::wireToday() {
-  const auto showKitchen = [this](KitchenDesk::Task task) {
-    return [this, task](const QString& section, int day) {
-      goToRoom(kKitchenNumber);
-      kitchen_->showSheet(section, intake::dayOfNumber(day), task);
-    };
-  };
-  connect(today_, &TodayRoom::kitchenWanted, this, showKitchen(KitchenDesk::Task::WeighIn));
-  connect(today_, &TodayRoom::leftoversWanted, this, showKitchen(KitchenDesk::Task::Leftovers));
-  connect(today_, &TodayRoom::pansWanted, this, [this](const QString& section, int day) {
-    goToRoom(kKitchenNumber);
-    kitchen_->showPans(section, intake::dayOfNumber(day));
-  });
-  connect(today_, &TodayRoom::observationWanted, this, [this] {
-    goToRoom(kHealthNumber);
-    health_->writeDown();
-  });
-  connect(today_, &TodayRoom::dietWanted, this, [this](const QString& name) {
-    goToRoom(kDietsNumber);
-    const std::vector<FinderHit> hits = diets_->find(name, 1);
-    if (!hits.empty()) diets_->goTo(hits.front().id);
-  });
-}
-
-void MainWindow::addRoom(int number, const QString& name, const QString& iconName, Room& room) {
-  rail_->addRoom(number, name, iconName);
-  stage_->addRoom(room);
-  rooms_.push_back({number, name, &room});
-  connect(&room, &Room::stateChanged, this, [this, &room] {
-    if (number_ != 0 && &room == &current()) showRoom();
-  });
-}
-
-Room& MainWindow::current() const {
-  return *std::find_if(rooms_.begin(), rooms_.end(), [this](const Place& place) {
-            return place.number == number_;
-          })->room;
+Room& MainWindow::current() {
+  return rooms_->at(number_);
 }
 
 void MainWindow::goToRoom(int number) {
-  for (const Place& place : rooms_) {
+  for (const RoomPlace& place : rooms_->places()) {
     if (place.number != number) continue;
     number_ = number;
     rail_->setCurrent(number);
@@ -253,7 +234,7 @@ void MainWindow::showRoom() {
   const bool isOpen = collection_->file() || room.hasOwnFile();
   if (!isOpen)
     stage_->showStart();
-  else if (const auto empty = room.hasOwnFile() ? std::nullopt : hintOf(number_))
+  else if (const auto empty = room.hasOwnFile() ? std::nullopt : rooms_->hintOf(number_))
     stage_->showHint(*empty);
   else
     stage_->showRoom(room);
@@ -262,7 +243,7 @@ void MainWindow::showRoom() {
 
 void MainWindow::openFinder() {
   std::vector<Finder::Place> places;
-  for (const Place& place : rooms_) places.push_back({place.name, place.room});
+  for (const RoomPlace& place : rooms_->places()) places.push_back({place.name, &rooms_->at(place.number)});
   std::stable_partition(places.begin(), places.end(),
                         [this](const Finder::Place& place) { return place.where == &current(); });
   finder_->open(std::move(places));
@@ -276,7 +257,7 @@ void MainWindow::open(const std::optional<std::filesystem::path>& file) {
     files_.open(recent.front());
   }
   if (file && !isCollection) {
-    diets_->openFile(*file);
+    diets().openFile(*file);
     goToRoom(kDietsNumber);
   } else {
     const auto seat = preferences_.seat();
@@ -295,10 +276,10 @@ void MainWindow::take(const std::filesystem::path& dropped) {
     files_.open(dropped);
   } else if (dropped.extension() == ".json") {
     goToRoom(kDietsNumber);
-    diets_->openFile(dropped);
+    diets().openFile(dropped);
   } else {
     goToRoom(kFoodsNumber);
-    foods_->importTable(dropped);
+    foods().importTable(dropped);
   }
 }
 
@@ -324,17 +305,21 @@ void MainWindow::showState() {
 }
 
 bool MainWindow::focusNextPrevChild(bool next) {
-  return moveFocus(*this, next);
+  return moveFocus(*this, {rail_, stage_, status_}, next);
 }
 
 void MainWindow::setVisible(bool visible) {
   if (visible) sheet_.putOn();  // before anything is laid out
   QWidget::setVisible(visible);
+  if (visible) rest_.start();
+}
+
+bool MainWindow::isWhole() const {
+  return rooms_->areAllBuilt();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  event->setAccepted(
-      std::all_of(rooms_.begin(), rooms_.end(), [](const Place& place) { return place.room->mayLeave(); }));
+  event->setAccepted(rooms_->mayLeave());
   if (event->isAccepted()) preferences_.setSeat({.geometry = saveGeometry(), .room = number_});
 }
 

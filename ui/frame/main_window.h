@@ -5,17 +5,18 @@
 #include "ui/collection/collection_files.h"
 #include "ui/collection/damage_offer.h"
 #include "ui/diets/live_solver.h"
-#include "ui/frame/room_hints.h"
 #include "ui/frame/style_sheet_last.h"
 #include "ui/shared/days.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/preferences.h"
 
+#include <QTimer>
 #include <QWidget>
 
 #include <filesystem>
+#include <functional>
+#include <memory>
 #include <optional>
-#include <vector>
 
 namespace tarebowl::ui {
 
@@ -31,10 +32,12 @@ class KitchenRoom;
 class Rail;
 class Room;
 class RoomStage;
+class Rooms;
 class StatusLine;
 class TodayRoom;
 
-/// The one window: the rail of rooms, the room, the status line. What a room does, the room knows.
+/// The one window: the rail of rooms, the room, the status line. What a room does, the room knows; it is
+/// built when somebody goes to it, asks for it here, or once the window has nothing else to do.
 class MainWindow : public QWidget {
   Q_OBJECT
  public:
@@ -55,16 +58,18 @@ class MainWindow : public QWidget {
   void goToRoom(int number);
 
   void setVisible(bool visible) override;
+  /// Every room is built.
+  [[nodiscard]] bool isWhole() const;
 
   [[nodiscard]] OpenCollection& collection() const { return *collection_; }
   [[nodiscard]] CollectionFiles& files() { return files_; }
-  [[nodiscard]] AnimalsRoom& animals() const { return *animals_; }
-  [[nodiscard]] FoodsRoom& foods() const { return *foods_; }
-  [[nodiscard]] DietsRoom& diets() const { return *diets_; }
-  [[nodiscard]] KitchenRoom& kitchen() const { return *kitchen_; }
-  [[nodiscard]] IntakeRoom& intake() const { return *intake_; }
-  [[nodiscard]] HealthRoom& health() const { return *health_; }
-  [[nodiscard]] TodayRoom& today() const { return *today_; }
+  [[nodiscard]] AnimalsRoom& animals() const;
+  [[nodiscard]] FoodsRoom& foods() const;
+  [[nodiscard]] DietsRoom& diets() const;
+  [[nodiscard]] KitchenRoom& kitchen() const;
+  [[nodiscard]] IntakeRoom& intake() const;
+  [[nodiscard]] HealthRoom& health() const;
+  [[nodiscard]] TodayRoom& today() const;
   [[nodiscard]] Finder& finder() const { return *finder_; }
   [[nodiscard]] Help& help() const { return *help_; }
 
@@ -75,22 +80,18 @@ class MainWindow : public QWidget {
   void dropEvent(QDropEvent* event) override;
 
  private:
-  struct Place {
-    int number;
-    QString name;
-    Room* room;
-  };
   void build();
-  void addRoom(int number, const QString& name, const QString& iconName, Room& room);
-  [[nodiscard]] Room& current() const;
+  void takeUp(int number, Room& room);
+  void buildRest();
+  [[nodiscard]] Room& current();
   void showRoom();
   void openFinder();
   void openOnServer();
+  void wireRooms();
+  void wireMenu();
   void wireCollection();
   void wireStart();
   void wireHelp();
-  [[nodiscard]] std::optional<EmptyRoom> hintOf(int room) const;
-  void wireToday();
   void showState();
 
   StyleSheetLast sheet_;  // first: the window is built after it
@@ -104,14 +105,8 @@ class MainWindow : public QWidget {
   Finder* finder_;
   CollectionMenu* menu_;
   Help* help_;
-  TodayRoom* today_;
-  FoodsRoom* foods_;
-  AnimalsRoom* animals_;
-  DietsRoom* diets_;
-  KitchenRoom* kitchen_;
-  IntakeRoom* intake_;
-  HealthRoom* health_;
-  std::vector<Place> rooms_;
+  std::unique_ptr<Rooms> rooms_;
+  QTimer rest_;     ///< until the next room is built that nobody has asked for
   int number_ = 0;  // of the room on the rail
 };
 

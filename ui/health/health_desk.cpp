@@ -73,7 +73,7 @@ std::optional<HealthView> readView(const store::Collection& collection,
 
 HealthDesk::HealthDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)) {
-  connect(&collection_, &OpenCollection::opened, this, &HealthDesk::startAnew);
+  collection_.whenOpened(this, [this] { startAnew(); });
   connect(&collection_, &OpenCollection::outdated, this, &HealthDesk::refresh);
   connect(&collection_, &OpenCollection::written, this, [this](const QObject* by) {
     if (by != this) refresh();

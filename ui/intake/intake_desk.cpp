@@ -43,7 +43,7 @@ IntakeDesk::IntakeDesk(OpenCollection& collection, Clock today, QObject* parent)
   timer_.setSingleShot(true);
   timer_.setInterval(kRestMilliseconds);
   connect(&timer_, &QTimer::timeout, this, &IntakeDesk::read);
-  connect(&collection_, &OpenCollection::opened, this, &IntakeDesk::startAnew);
+  collection_.whenOpened(this, [this] { startAnew(); });
   connect(&collection_, &OpenCollection::outdated, this, &IntakeDesk::refresh);
   connect(&collection_, &OpenCollection::written, this, &IntakeDesk::refresh);
 }

@@ -11,7 +11,7 @@ using quantity::Grams;
 
 KitchenDesk::KitchenDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)), day_(today_()) {
-  connect(&collection_, &OpenCollection::opened, this, &KitchenDesk::startAnew);
+  collection_.whenOpened(this, [this] { startAnew(); });
   connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
     using enum store::Part;
     if (what.any({Foods, Animals, Targets, Diets, Kitchen})) refresh();

@@ -164,7 +164,7 @@ void KitchenRoom::wire() {
   });
   connect(desk_, &KitchenDesk::sheetChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
-  connect(&collection_, &OpenCollection::foundReadOnly, this, [this] {
+  collection_.whenReadOnly(this, [this] {
     complain(readOnlyText());
     desk_->refresh();
   });

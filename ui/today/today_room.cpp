@@ -70,7 +70,7 @@ TodayRoom::TodayRoom(OpenCollection& collection, Clock today, QWidget* parent)
     old_ = true;
     if (isVisible()) read();
   };
-  connect(&collection_, &OpenCollection::opened, this, [this] {
+  collection_.whenOpened(this, [this] {
     overview_.reset();
     reason_->dismiss();
     if (collection_.file()) banner_->hide();

@@ -51,7 +51,7 @@ class FirstStartTest : public ::testing::Test {
     return window;
   }
   static void settle(const MainWindow& window) {
-    EXPECT_TRUE(QTest::qWaitFor([&] { return window.collection().isIdle(); }, 30'000));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return window.isWhole() && window.collection().isIdle(); }, 30'000));
     QTest::qWait(20);
   }
   std::optional<std::filesystem::path> at(const char* name) const { return toPath(folder.path()) / name; }
