@@ -7,8 +7,11 @@
 #include "app/password.h"
 #include "core/store/backup.h"
 #include "core/store/server_address.h"
+#include "core/store/server_clock.h"
 
 #include <fmt/format.h>
+
+#include <chrono>
 
 namespace tarebowl::app {
 
@@ -37,6 +40,7 @@ store::Collection openForReading(const std::string& file) {
 
 store::Collection openForWriting(const std::string& file) {
   store::Collection collection = store::Collection::open(file, nowInUtc(), openingByHand());
+  store::refuseOtherTime(collection, &std::chrono::system_clock::now);
   store::makeDailyBackup(file, nowInUtc());
   return collection;
 }

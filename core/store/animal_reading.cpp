@@ -98,13 +98,13 @@ std::vector<animal::Membership> staysOf(const std::vector<StoredMembership>& mem
 
 std::optional<quantity::Kilograms> expectedMass(const Collection& collection, const std::string& species) {
   return guarded(collection.file(), [&]() -> std::optional<quantity::Kilograms> {
-    const soci::rowset<double> rows =
-        (collection.inner().sql().prepare
-             << "SELECT mass_kg FROM mass_reading WHERE excluded IS NULL AND "
-                "(individual IN (SELECT code FROM individual WHERE species = :species) OR "
-                "group_code IN (SELECT code FROM animal_group WHERE species = :species))",
-         soci::use(species, "species"));
-    const std::vector<double> masses(rows.begin(), rows.end());
+    RowQuery rows(collection.inner().connection,
+                  "SELECT mass_kg FROM mass_reading WHERE excluded IS NULL AND "
+                  "(individual IN (SELECT code FROM individual WHERE species = :species) OR "
+                  "group_code IN (SELECT code FROM animal_group WHERE species = :species))",
+                  species, species);
+    std::vector<double> masses;
+    for (double mass = 0; rows.next(mass);) masses.push_back(mass);
     if (masses.empty()) return std::nullopt;
     return quantity::Kilograms(food::medianOf(masses));
   });

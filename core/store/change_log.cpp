@@ -3,6 +3,7 @@
 #include "core/store/change_log.h"
 
 #include "core/store/opening.h"
+#include "core/store/row_query.h"
 
 namespace tarebowl::store {
 
@@ -27,13 +28,10 @@ struct Row {
 /// Reads the rows of a query with at most one number in it.
 std::vector<Change> readAll(Collection::Inner& collection, const std::string& query, long long argument) {
   Row row;
-  soci::statement statement =
-      (collection.sql().prepare << query, soci::use(argument), soci::into(row.id), soci::into(row.at),
-       soci::into(row.who), soci::into(row.verb), soci::into(row.subject), soci::into(row.subjectId),
-       soci::into(row.before), soci::into(row.after));
-  statement.execute();
+  RowQuery rows(collection.connection, query, argument);
   std::vector<Change> changes;
-  while (statement.fetch()) changes.push_back(row.change());
+  while (rows.next(row.id, row.at, row.who, row.verb, row.subject, row.subjectId, row.before, row.after))
+    changes.push_back(row.change());
   return changes;
 }
 

@@ -3,6 +3,7 @@
 #include "core/store/component_list.h"
 
 #include "core/quantity/unit.h"
+#include "core/store/row_query.h"
 
 #include <string>
 
@@ -28,18 +29,28 @@ std::int64_t ComponentList::numberOf(soci::session& sql, food::NutrientId nutrie
   return number;
 }
 
-std::optional<food::NutrientId> ComponentList::nutrientOf(soci::session& sql, std::int64_t number) {
-  if (const auto known = nutrients_.find(number); known != nutrients_.end()) return known->second;
-  const long long id = number;
+void ComponentList::learn(Connection& connection) {
+  if (nutrients_.empty()) readAll(connection);
+}
+
+/// All of them at once: whoever reads one value reads many.
+std::optional<food::NutrientId> ComponentList::nutrientOf(Connection& connection, std::int64_t number) {
+  if (!nutrients_.contains(number)) readAll(connection);
+  const auto known = nutrients_.find(number);
+  return known == nutrients_.end() ? std::nullopt : known->second;
+}
+
+void ComponentList::readAll(Connection& connection) {
+  std::int64_t id = 0;
   std::string tagname;
   std::string unit;
-  sql << "SELECT tagname, unit FROM component WHERE id = :id", soci::use(id), soci::into(tagname),
-      soci::into(unit);
-  std::optional<food::NutrientId> nutrient = food::findByTagname(tagname);
-  // A unit that is not ours would make numbers of another size: better unknown than wrong.
-  if (nutrient && quantity::symbolOf(food::describe(*nutrient).unit) != unit) nutrient.reset();
-  nutrients_.emplace(number, nutrient);
-  return nutrient;
+  RowQuery rows(connection, "SELECT id, tagname, unit FROM component");
+  while (rows.next(id, tagname, unit)) {
+    std::optional<food::NutrientId> nutrient = food::findByTagname(tagname);
+    // A unit that is not ours would make numbers of another size: better unknown than wrong.
+    if (nutrient && quantity::symbolOf(food::describe(*nutrient).unit) != unit) nutrient.reset();
+    nutrients_.insert_or_assign(id, nutrient);
+  }
 }
 
 void ComponentList::forget() {

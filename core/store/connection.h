@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/not_answered.h"
 #include "core/store/store_error.h"
 
 #include <soci/soci.h>
@@ -94,16 +95,30 @@ class Connection {
   /// Opens it again, and keeps nothing of what was read of it.
   virtual void takeUpAgain() = 0;
 
+  // For Reading (reading.h), where an engine is far enough away to make it worth while.
+  /// False where every question is answered at once.
+  [[nodiscard]] virtual bool beginGathering() { return false; }
+  [[nodiscard]] virtual bool gathers() const { return false; }
+  virtual void fetchAnswers() {}
+  virtual void endGathering() {}
+
   /// Entries of the change log that were written over this connection: nobody else's.
   void noteOwnEntry(long long entry) { ownEntries_.push_back(entry); }
   [[nodiscard]] std::vector<long long> takeOwnEntries() { return std::exchange(ownEntries_, {}); }
 
  protected:
+  /// A question has no answer yet: it goes on without rows where several are asked together (AskedTogether),
+  /// or else throws NotAnswered.
+  void goOnUnanswered() {
+    ++unanswered_;
+    if (together_ == 0) throw NotAnswered{};
+  }
   Connection(std::filesystem::path file, Access access) : file_(std::move(file)), access_(access) {}
   [[nodiscard]] bool isWriting() const { return isWriting_; }
 
  private:
   friend class WriteTransaction;
+  friend class AskedTogether;
   /// Waits for the write lock of the collection, as long as the connection's patience.
   virtual void beginWriting() = 0;
   virtual void commit() = 0;
@@ -113,6 +128,30 @@ class Connection {
   soci::session session_;
   bool isWriting_ = false;
   std::vector<long long> ownEntries_;
+  int together_ = 0;
+  std::size_t unanswered_ = 0;
+};
+
+/// Several questions of one thing, none of which rests on another's answer: each is asked, though one before
+/// it has no answer yet. What lies between must bear that there are no rows.
+class AskedTogether {
+ public:
+  explicit AskedTogether(Connection& connection) : connection_(connection), before_(connection.unanswered_) {
+    ++connection_.together_;
+  }
+  ~AskedTogether() { --connection_.together_; }
+  AskedTogether(const AskedTogether&) = delete;
+  AskedTogether& operator=(const AskedTogether&) = delete;
+  /// Whether one of them has no answer yet.
+  [[nodiscard]] bool lacksAnswers() const { return connection_.unanswered_ != before_; }
+  /// At their end: throws NotAnswered where one of them has none, unless they are part of others.
+  void end() const {
+    if (lacksAnswers() && connection_.together_ == 1) throw NotAnswered{};
+  }
+
+ private:
+  Connection& connection_;
+  std::size_t before_;
 };
 
 /// A transaction that holds the write lock from its start, so that what it reads stays true until it is

@@ -22,8 +22,10 @@ constexpr const char* kBowls =
     "SELECT day, bowl, animals, label, rest_mg, (SELECT diet FROM diet_version WHERE id = version_id) FROM "
     "feeding_bowl WHERE group_id = ? AND day BETWEEN ? AND ? ORDER BY day, bowl";
 constexpr const char* kLines =
-    "SELECT day, bowl, item, food, planned_mg, swap, weighed_mg, left_kind, left_mg, lost_mg FROM "
-    "feeding_line WHERE group_id = ? AND day BETWEEN ? AND ? ORDER BY day, bowl, item";
+    "SELECT day, bowl, item, food, planned_mg, swap, weighed_mg, left_kind, left_mg, lost_mg, CASE WHEN swap "
+    "IS "
+    "NOT NULL THEN (SELECT item FROM swap_made WHERE swap_made.id = feeding_line.swap) END FROM feeding_line "
+    "WHERE group_id = ? AND day BETWEEN ? AND ? ORDER BY day, bowl, item";
 constexpr const char* kCorrections =
     "SELECT day, bowl, item, kind, left_kind, mg, lost_mg FROM feeding_correction WHERE group_id = ? AND day "
     "BETWEEN ? AND ? AND second = 0 ORDER BY day, bowl, item, kind, place";
@@ -59,8 +61,7 @@ class CountedBowlReader::Inner {
         foods_(inner),
         bowls_(inner.connection, kBowls),
         lines_(inner.connection, kLines),
-        corrections_(inner.connection, kCorrections),
-        swapped_(inner.connection, "SELECT item FROM swap_made WHERE id = ?") {}
+        corrections_(inner.connection, kCorrections) {}
 
   void read(long long group, const std::string& code, int from, int to,
             const std::function<void(const CountedBowl&)>& take) {
@@ -69,10 +70,17 @@ class CountedBowlReader::Inner {
       statement->bind(2, from);
       statement->bind(3, to);
     }
-    readCorrections();
+    bool more = false;
+    bool hasBowl = false;
+    {
+      const AskedTogether together(inner_.connection);
+      readCorrections();
+      more = lines_.step();
+      hasBowl = bowls_.step();
+      together.end();
+    }
     bowl_.group = code;
-    bool more = lines_.step();
-    while (bowls_.step()) {
+    for (; hasBowl; hasBowl = bowls_.step()) {
       fillBowl();
       const long long day = bowls_.number(0);
       const long long bowl = bowls_.number(1);
@@ -111,8 +119,7 @@ class CountedBowlReader::Inner {
 
   [[nodiscard]] bool isSwappedOut() {
     if (lines_.isNull(5)) return false;  // as most are: asked before it is read
-    swapped_.bind(1, lines_.number(5));
-    return swapped_.runForNumber() == lines_.number(2);
+    return lines_.numberOrNull(10) == lines_.number(2);
   }
 
   void fillBowl() {
@@ -143,7 +150,7 @@ class CountedBowlReader::Inner {
   Collection::Inner& inner_;
   FeedingWords words_;
   FedFoods foods_;
-  PreparedStatement bowls_, lines_, corrections_, swapped_;
+  PreparedStatement bowls_, lines_, corrections_;
   std::map<Place, EntryValue> corrected_;
   CountedBowl bowl_;
 };

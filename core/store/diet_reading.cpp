@@ -30,14 +30,10 @@ std::vector<VersionLine> listVersions(const Collection& collection) {
   return guarded(collection.file(), [&] {
     long long id = 0;
     VersionLine line;
-    soci::statement rows =
-        (collection.inner().sql().prepare
-             << "SELECT id, diet, number, state, fed_from FROM diet_version ORDER BY diet, number",
-         soci::into(id), soci::into(line.diet), soci::into(line.number), soci::into(line.state),
-         soci::into(line.fedFrom));
-    rows.execute();
+    RowQuery rows(collection.inner().connection,
+                  "SELECT id, diet, number, state, fed_from FROM diet_version ORDER BY diet, number");
     std::vector<VersionLine> lines;
-    while (rows.fetch()) {
+    while (rows.next(id, line.diet, line.number, line.state, line.fedFrom)) {
       line.id = VersionId{id};
       lines.push_back(line);
     }
@@ -64,26 +60,21 @@ std::optional<StoredVersion> fedOn(const Collection& collection, const std::stri
 }
 
 std::map<std::string, StoredVersion> everyDietFedOn(const Collection& collection, quantity::Date day) {
-  std::map<std::string, VersionLine> newest;
-  for (VersionLine& line : listVersions(collection)) {  // by diet and number: the newer of one day comes last
-    if (!line.fedFrom || *line.fedFrom > day) continue;
-    VersionLine& place = newest[line.diet];
-    if (!place.fedFrom || *place.fedFrom <= *line.fedFrom) place = std::move(line);
-  }
-  std::vector<long long> ids;
-  std::vector<std::string> retired;
-  for (const auto& [diet, line] : newest)
-    if (line.state == diet::VersionState::Retired)
-      retired.push_back(diet);
-    else
-      ids.push_back(static_cast<long long>(line.id));
+  // The newest that had begun: of one day the higher number.
+  auto newest = readAll<StoredVersion>(
+      collection,
+      "WHERE fed_from <= :day AND NOT EXISTS (SELECT 1 FROM diet_version AS later WHERE later.diet = "
+      "diet_version.diet AND later.fed_from <= :same AND (later.fed_from > diet_version.fed_from OR "
+      "(later.fed_from = diet_version.fed_from AND later.number > diet_version.number)))",
+      day, day);
   std::map<std::string, StoredVersion> fed;
-  if (!ids.empty())
-    for (StoredVersion& version :
-         readAll<StoredVersion>(collection, fmt::format("WHERE id IN ({})", fmt::join(ids, ", "))))
-      fed.emplace(version.record.diet, std::move(version));
-  for (const std::string& diet : retired)
-    if (auto version = fedOn(collection, diet, day)) fed.emplace(diet, std::move(*version));
+  for (StoredVersion& version : newest) {
+    const std::string diet = version.record.diet;
+    if (version.record.version.state != diet::VersionState::Retired)
+      fed.emplace(diet, std::move(version));
+    else if (auto before = fedOn(collection, diet, day))
+      fed.emplace(diet, std::move(*before));
+  }
   return fed;
 }
 

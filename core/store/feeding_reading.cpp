@@ -157,10 +157,12 @@ std::vector<Bowl> bowlsOfDay(const Collection& collection, Date day,
                              const std::optional<std::string>& section) {
   return guarded(collection.file(), [&] {
     std::vector<Bowl> bowls;
+    const auto groups = groupsOf(collection.inner(), section);
     SheetReader reader(collection.inner());
     const int number = intake::dayNumber(day);
-    for (const NumberedGroup& group : groupsOf(collection.inner(), section))
-      reader.read(group.number, group.code, number, number, bowls);
+    const AskedTogether together(collection.inner().connection);
+    for (const NumberedGroup& group : groups) reader.read(group.number, group.code, number, number, bowls);
+    together.end();
     return bowls;
   });
 }
@@ -170,7 +172,9 @@ std::vector<Bowl> bowlsOfGroup(const Collection& collection, const std::string& 
     std::vector<Bowl> bowls;
     if (const auto number = groupNumber(collection.inner(), group)) {
       SheetReader reader(collection.inner());
+      const AskedTogether together(collection.inner().connection);
       reader.read(*number, group, intake::dayNumber(from), intake::dayNumber(to), bowls);
+      together.end();
     }
     return bowls;
   });
@@ -184,13 +188,13 @@ std::optional<Bowl> findBowl(const Collection& collection, const BowlKey& key) {
 
 std::optional<FedSpan> fedSpan(const Collection& collection, const std::string& group, Date from, Date to) {
   return guarded(collection.file(), [&]() -> std::optional<FedSpan> {
-    const auto number = groupNumber(collection.inner(), group);
-    if (!number) return std::nullopt;
     const auto find = [&](const char* which) {
-      PreparedStatement read(collection.inner().connection,
-                             std::string("SELECT ") + which +
-                                 "(day) FROM feeding_bowl WHERE group_id = ? AND day BETWEEN ? AND ?");
-      read.bind(1, *number);
+      PreparedStatement read(
+          collection.inner().connection,
+          std::string("SELECT ") + which +
+              "(day) FROM feeding_bowl WHERE group_id = (SELECT id FROM animal_group WHERE "
+              "code = ?) AND day BETWEEN ? AND ?");
+      read.bind(1, group);
       read.bind(2, intake::dayNumber(from));
       read.bind(3, intake::dayNumber(to));
       std::optional<long long> day;
@@ -198,8 +202,10 @@ std::optional<FedSpan> fedSpan(const Collection& collection, const std::string& 
       read.reset();
       return day;
     };
+    const AskedTogether together(collection.inner().connection);
     const auto first = find("MIN");
     const auto last = find("MAX");
+    together.end();
     if (!first || !last) return std::nullopt;
     return FedSpan{intake::dayOfNumber(static_cast<int>(*first)),
                    intake::dayOfNumber(static_cast<int>(*last))};

@@ -19,7 +19,7 @@ FeedingWords::FeedingWords(Collection::Inner& inner)
     : inner_(inner),
       find_(inner.connection, "SELECT id FROM feeding_word WHERE word = ?"),
       add_(inner.connection, "INSERT INTO feeding_word (id, word) VALUES (?, ?)"),
-      read_(inner.connection, "SELECT word FROM feeding_word WHERE id = ?") {}
+      read_(inner.connection, "SELECT id, word FROM feeding_word") {}
 
 long long FeedingWords::numberOf(const std::string& word) {
   const auto [place, isNew] = numbers_.try_emplace(word, 0);
@@ -33,13 +33,11 @@ long long FeedingWords::numberOf(const std::string& word) {
   return place->second;
 }
 
+/// There are few, and whoever reads one reads many.
 const std::string& FeedingWords::wordOf(long long number) {
-  const auto [place, isNew] = words_.try_emplace(number);
-  if (!isNew) return place->second;
-  read_.bind(1, number);
-  if (read_.step()) place->second = read_.text(0);
-  read_.reset();
-  return place->second;
+  if (const auto known = words_.find(number); known != words_.end()) return known->second;
+  while (read_.step()) words_.insert_or_assign(read_.number(0), read_.text(1));
+  return words_[number];
 }
 
 FedFoods::FedFoods(Collection::Inner& inner)
@@ -48,9 +46,10 @@ FedFoods::FedFoods(Collection::Inner& inner)
       find_(inner.connection, "SELECT id FROM fed_food WHERE food_id = ?"),
       findGone_(inner.connection, "SELECT id FROM fed_food WHERE code = ? AND food_id IS NULL"),
       add_(inner.connection, "INSERT INTO fed_food (id, code, food_id) VALUES (?, ?, ?)"),
-      read_(inner.connection,
-            "SELECT COALESCE(food.code, fed_food.code) FROM fed_food LEFT JOIN food ON food.id = "
-            "fed_food.food_id WHERE fed_food.id = ?") {}
+      read_(
+          inner.connection,
+          "SELECT fed_food.id, COALESCE(food.code, fed_food.code) FROM fed_food LEFT JOIN food ON food.id = "
+          "fed_food.food_id") {}
 
 long long FedFoods::numberOf(const std::string& code) {
   const auto [place, isNew] = numbers_.try_emplace(code, 0);
@@ -72,12 +71,9 @@ long long FedFoods::numberOf(const std::string& code) {
 }
 
 const std::string& FedFoods::codeOf(long long number) {
-  const auto [place, isNew] = codes_.try_emplace(number);
-  if (!isNew) return place->second;
-  read_.bind(1, number);
-  if (read_.step()) place->second = read_.text(0);
-  read_.reset();
-  return place->second;
+  if (const auto known = codes_.find(number); known != codes_.end()) return known->second;
+  while (read_.step()) codes_.insert_or_assign(read_.number(0), read_.text(1));
+  return codes_[number];
 }
 
 std::optional<long long> groupNumber(Collection::Inner& inner, const std::string& code) {

@@ -4,6 +4,7 @@
 
 #include "core/food/sums.h"
 #include "core/store/food_rows.h"
+#include "core/store/row_query.h"
 
 #include <algorithm>
 
@@ -69,11 +70,18 @@ void addMixed(Collection::Inner& inner, KnownFood& known, const food::Derivation
 
 std::optional<KnownFood> know(Collection::Inner& inner, long long id, const food::DerivationRule& rule,
                               int chain) {
-  auto stored = loadFood(inner, id);
+  std::optional<StoredFood> stored;
+  std::vector<SampleRows> samples;
+  {
+    const AskedTogether together(inner.connection);
+    inner.components.learn(inner.connection);
+    stored = loadFood(inner, id);
+    samples = samplesOfFood(inner, id);
+    together.end();
+  }
   if (!stored) return std::nullopt;
   KnownFood known{.food = std::move(*stored)};
-  for (const long long sample : samplesOfFood(inner, id))
-    if (const auto rows = loadSample(inner, sample)) known.samples.push_back(toStored(inner, *rows));
+  for (const SampleRows& sample : samples) known.samples.push_back(toStored(inner, sample));
   known.derivation = food::derive(bare(known.samples), known.food.record.overrides, rule);
   if (known.food.record.cooking) addCooked(inner, known, rule, chain);
   if (known.food.record.recipe) addMixed(inner, known, rule, chain);
@@ -88,13 +96,10 @@ std::vector<food::FoodLine> listFoods(const Collection& collection) {
   return guarded(collection.file(), [&] {
     food::FoodLine line;
     long long id = 0;
-    soci::statement rows =
-        (collection.inner().sql().prepare << "SELECT id, code, name, form, food_group FROM food ORDER BY id",
-         soci::into(id), soci::into(line.code), soci::into(line.name), soci::into(line.form),
-         soci::into(line.group));
-    rows.execute();
+    RowQuery rows(collection.inner().connection,
+                  "SELECT id, code, name, form, food_group FROM food ORDER BY id");
     std::vector<food::FoodLine> lines;
-    while (rows.fetch()) {
+    while (rows.next(id, line.code, line.name, line.form, line.group)) {
       line.id = id;
       lines.push_back(line);
     }
@@ -125,9 +130,8 @@ std::optional<StoredFood> findFood(const Collection& collection, const std::stri
 std::vector<StoredSample> samplesOf(const Collection& collection, FoodId food) {
   return guarded(collection.file(), [&] {
     std::vector<StoredSample> samples;
-    for (const long long id : samplesOfFood(collection.inner(), static_cast<long long>(food)))
-      if (const auto rows = loadSample(collection.inner(), id))
-        samples.push_back(toStored(collection.inner(), *rows));
+    for (const SampleRows& rows : samplesOfFood(collection.inner(), static_cast<long long>(food)))
+      samples.push_back(toStored(collection.inner(), rows));
     return samples;
   });
 }
@@ -138,21 +142,18 @@ std::vector<OtherValue> otherValuesOf(const Collection& collection, FoodId food)
     const auto id = static_cast<long long>(food);
     OtherValue value;
     ValueRow row;
-    soci::statement rows =
-        (inner.sql().prepare
-             << "SELECT v.component_id, c.tagname, c.unit, v.amount, v.basis, v.qualifier, v.sd, "
-                "v.determinations, s.source FROM sample s JOIN sample_value v ON v.sample_id = s.id JOIN "
-                "component c ON c.id = v.component_id WHERE s.food_id = :food AND s.excluded IS NULL ORDER "
-                "BY "
-                "c.tagname, s.id",
-         soci::use(id), soci::into(row.component), soci::into(value.name), soci::into(value.unit),
-         soci::into(row.amount), soci::into(row.basis), soci::into(row.qualifier), soci::into(row.sd),
-         soci::into(row.count), soci::into(value.source));
-    rows.execute();
+    RowQuery rows(
+        inner.connection,
+        "SELECT v.component_id, c.tagname, c.unit, v.amount, v.basis, v.qualifier, v.sd, "
+        "v.determinations, s.source FROM sample s JOIN sample_value v ON v.sample_id = s.id JOIN "
+        "component c ON c.id = v.component_id WHERE s.food_id = :food AND s.excluded IS NULL ORDER BY "
+        "c.tagname, s.id",
+        id);
     std::vector<OtherValue> others;
-    while (rows.fetch()) {
+    while (rows.next(row.component, value.name, value.unit, row.amount, row.basis, row.qualifier, row.sd,
+                     row.count, value.source)) {
       const auto amount = contentOf(row.basis, row.amount);
-      if (!amount || inner.components.nutrientOf(inner.sql(), row.component)) continue;
+      if (!amount || inner.components.nutrientOf(inner.connection, row.component)) continue;
       value.amount = *amount;
       value.sd = row.sd;
       value.count = row.count;
@@ -186,9 +187,11 @@ diet::DietFood asDietFood(const KnownFood& known) {
 
 std::optional<diet::DietFood> dietFood(const Collection& collection, const std::string& code,
                                        const food::DerivationRule& rule) {
-  const auto stored = findFood(collection, code);
-  const auto known = stored ? knowFood(collection, stored->id, rule) : std::nullopt;
-  return known ? std::optional(asDietFood(*known)) : std::nullopt;
+  return guarded(collection.file(), [&]() -> std::optional<diet::DietFood> {
+    const auto id = foodWithCode(collection.inner(), code);
+    const auto known = id ? know(collection.inner(), *id, rule, 0) : std::nullopt;
+    return known ? std::optional(asDietFood(*known)) : std::nullopt;
+  });
 }
 
 }  // namespace tarebowl::store

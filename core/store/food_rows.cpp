@@ -3,7 +3,9 @@
 #include "core/store/food_rows.h"
 
 #include "core/quantity/unit.h"
+#include "core/store/column_types.h"
 #include "core/store/made_food_rows.h"
+#include "core/store/row_query.h"
 
 namespace tarebowl::store {
 
@@ -63,51 +65,45 @@ FoodRow rowOf(long long id, int revision, const food::Food& food) {
   return row;
 }
 
+bool nextOf(RowQuery& rows, FoodRow& row) {
+  return rows.next(row.id, row.revision, row.code, row.name, row.form, row.group, row.unitMass, row.scaleStep,
+                   row.edibleFraction, row.price, row.inStock, row.note, row.invented);
+}
+
 /// The row in which a column that tells foods apart has this value; false where there is none.
 template <class Value>
 bool readRow(Collection::Inner& inner, const std::string& column, const Value& value, FoodRow& row) {
-  inner.sql() << std::string(kFoodColumns) + " WHERE " + column + " = :value", soci::use(value),
-      soci::into(row.id), soci::into(row.revision), soci::into(row.code), soci::into(row.name),
-      soci::into(row.form), soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
-      soci::into(row.edibleFraction), soci::into(row.price), soci::into(row.inStock), soci::into(row.note),
-      soci::into(row.invented);
-  return inner.sql().got_data();
+  RowQuery rows(inner.connection, std::string(kFoodColumns) + " WHERE " + column + " = :value", value);
+  return nextOf(rows, row);
 }
 
 void loadCautions(Collection::Inner& inner, long long id, food::Food& food) {
-  const soci::rowset<std::string> cautions =
-      (inner.sql().prepare << "SELECT caution FROM food_caution WHERE food_id = :id ORDER BY place",
-       soci::use(id));
-  food.cautions.assign(cautions.begin(), cautions.end());
+  RowQuery rows(inner.connection, "SELECT caution FROM food_caution WHERE food_id = :id ORDER BY place", id);
+  for (std::string caution; rows.next(caution);) food.cautions.push_back(caution);
 }
 
 void loadOverrides(Collection::Inner& inner, long long id, FoodRecord& record) {
   long long component = 0;
-  double amount = 0.0;
-  std::optional<double> sd;
+  AsFedContent amount;
+  std::optional<AsFedContent> sd;
   std::string reason;
-  soci::statement rows =
-      (inner.sql().prepare << "SELECT component_id, amount, sd, reason FROM food_override "
-                              "WHERE food_id = :id ORDER BY component_id",
-       soci::use(id), soci::into(component), soci::into(amount), soci::into(sd), soci::into(reason));
-  rows.execute();
-  while (rows.fetch()) {
-    const auto nutrient = inner.components.nutrientOf(inner.sql(), component);
-    if (!nutrient) continue;
-    record.overrides.push_back(
-        {*nutrient, AsFedContent(amount), sd ? std::optional(AsFedContent(*sd)) : std::nullopt, reason});
-  }
+  RowQuery rows(inner.connection,
+                "SELECT component_id, amount, sd, reason FROM food_override WHERE food_id = :id "
+                "ORDER BY component_id",
+                id);
+  while (rows.next(component, amount, sd, reason))
+    if (const auto nutrient = inner.components.nutrientOf(inner.connection, component))
+      record.overrides.push_back({*nutrient, amount, sd, reason});
 }
 
 void loadPlan(Collection::Inner& inner, long long id, FoodRecord& record) {
   long long component = 0;
   int months = 0;
-  soci::statement rows = (inner.sql().prepare << "SELECT component_id, every_months FROM food_plan "
-                                                 "WHERE food_id = :id ORDER BY component_id",
-                          soci::use(id), soci::into(component), soci::into(months));
-  rows.execute();
-  while (rows.fetch())
-    if (const auto nutrient = inner.components.nutrientOf(inner.sql(), component))
+  RowQuery rows(inner.connection,
+                "SELECT component_id, every_months FROM food_plan WHERE food_id = :id ORDER BY component_id",
+                id);
+  while (rows.next(component, months))
+    if (const auto nutrient = inner.components.nutrientOf(inner.connection, component))
       record.plan.push_back({*nutrient, months});
 }
 
@@ -164,26 +160,23 @@ long long nextId(soci::session& sql, const std::string& table) {
 
 std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id) {
   FoodRow row;
-  if (!readRow(inner, "id", id, row)) return std::nullopt;
+  const AskedTogether together(inner.connection);
+  const bool isThere = readRow(inner, "id", id, row);
+  if (!isThere && !together.lacksAnswers()) return std::nullopt;
   StoredFood stored{FoodId{row.id}, row.revision, {.food = row.food()}};
   loadCautions(inner, id, stored.record.food);
   loadOverrides(inner, id, stored.record);
   loadMaking(inner, id, stored.record);
   loadPlan(inner, id, stored.record);
-  return stored;
+  together.end();
+  return isThere ? std::optional(std::move(stored)) : std::nullopt;
 }
 
 std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner) {
   FoodRow row;
-  soci::statement rows =
-      (inner.sql().prepare << std::string(kFoodColumns) + " ORDER BY id", soci::into(row.id),
-       soci::into(row.revision), soci::into(row.code), soci::into(row.name), soci::into(row.form),
-       soci::into(row.group), soci::into(row.unitMass), soci::into(row.scaleStep),
-       soci::into(row.edibleFraction), soci::into(row.price), soci::into(row.inStock), soci::into(row.note),
-       soci::into(row.invented));
-  rows.execute();
+  RowQuery rows(inner.connection, std::string(kFoodColumns) + " ORDER BY id");
   std::vector<std::pair<long long, food::Food>> foods;
-  while (rows.fetch()) foods.emplace_back(row.id, row.food());
+  while (nextOf(rows, row)) foods.emplace_back(row.id, row.food());
   return foods;
 }
 
@@ -195,8 +188,8 @@ std::optional<std::pair<long long, food::Food>> foodRow(Collection::Inner& inner
 
 std::optional<long long> foodWithCode(Collection::Inner& inner, const std::string& code) {
   long long id = 0;
-  inner.sql() << "SELECT id FROM food WHERE code = :code", soci::use(code), soci::into(id);
-  return inner.sql().got_data() ? std::optional(id) : std::nullopt;
+  RowQuery rows(inner.connection, "SELECT id FROM food WHERE code = :code", code);
+  return rows.next(id) ? std::optional(id) : std::nullopt;
 }
 
 void insertFood(Collection::Inner& inner, long long id, int revision, const FoodRecord& record) {

@@ -79,7 +79,7 @@ void updateFood(Collection::Inner& inner, long long id, int revision, const Food
 void deleteFood(Collection::Inner& inner, long long id);
 
 [[nodiscard]] std::optional<SampleRows> loadSample(Collection::Inner& inner, long long id);
-[[nodiscard]] std::vector<long long> samplesOfFood(Collection::Inner& inner, long long food);
+[[nodiscard]] std::vector<SampleRows> samplesOfFood(Collection::Inner& inner, long long food);
 void insertSample(Collection::Inner& inner, const SampleRows& rows);
 void updateSample(Collection::Inner& inner, const SampleRows& rows);
 void deleteSample(Collection::Inner& inner, long long id);

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/group_reading.h"
 
+#include "core/store/profile_lineage.h"
+#include "core/store/reading.h"
+
 #include <optional>
 #include <variant>
 #include <vector>
@@ -25,8 +28,9 @@ void readTargets(const Collection& collection, quantity::Date day, KnownGroup& k
   const std::string& code = known.group.record.profile;
   if (code.empty()) return;
   known.version = profileInForce(collection, code, day);
+  const animal::ProfileLookup lineage = lineageOf(collection, code);  // asked together
   if (!known.version) return;
-  auto resolved = animal::resolve(known.version->record.profile, profileLookup(collection));
+  auto resolved = animal::resolve(known.version->record.profile, lineage);
   if (auto* profile = std::get_if<animal::ResolvedProfile>(&resolved)) known.profile = std::move(*profile);
 }
 
@@ -41,12 +45,22 @@ void readEnergy(const Collection& collection, quantity::Date day, KnownGroup& kn
 
 std::optional<KnownGroup> knowGroup(const Collection& collection, const std::string& code,
                                     quantity::Date day) {
+  askAhead(
+      collection, [&] { return findGroup(collection, code); },
+      [&] { return membershipsOfGroup(collection, code); }, [&] { return massesOfGroup(collection, code); },
+      [&] { return energyPlanOn(collection, code, day); });
   const auto group = findGroup(collection, code);
   if (!group) return std::nullopt;
   KnownGroup known{.group = *group};
-  if (const auto species = findSpecies(collection, group->record.species)) known.species = species->record;
   const auto stays = staysOf(membershipsOfGroup(collection, code));
   known.members = animal::membersOn(stays, code, day);
+  askAhead(
+      collection, [&] { return findSpecies(collection, group->record.species); },
+      [&] { return profileInForce(collection, group->record.profile, day); },
+      [&] { return lineageOf(collection, group->record.profile); });
+  for (const std::string& member : known.members)
+    askAhead(collection, [&] { return massesOfIndividual(collection, member); });
+  if (const auto species = findSpecies(collection, group->record.species)) known.species = species->record;
   known.headcount = animal::headcountOn(group->record, stays, day);
   readMass(collection, day, known);
   readTargets(collection, day, known);

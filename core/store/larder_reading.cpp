@@ -29,7 +29,7 @@ class WantedComponents {
         for (const food::SumPart& part : sum.parts) read.insert(part.nutrient);
     PreparedStatement all(inner.connection, "SELECT id FROM component");
     while (all.step()) {
-      const auto nutrient = inner.components.nutrientOf(inner.sql(), all.number(0));
+      const auto nutrient = inner.components.nutrientOf(inner.connection, all.number(0));
       if (nutrient && read.contains(*nutrient)) nutrients_.emplace(all.number(0), *nutrient);
     }
   }
@@ -47,6 +47,14 @@ class WantedComponents {
 
 class LarderReader {
  public:
+  /// Its lists are asked together.
+  [[nodiscard]] static LarderReader begun(Collection::Inner& inner,
+                                          const std::vector<food::NutrientId>& nutrients) {
+    const AskedTogether together(inner.connection);
+    LarderReader reader(inner, nutrients);
+    together.end();
+    return reader;
+  }
   LarderReader(Collection::Inner& inner, const std::vector<food::NutrientId>& nutrients)
       : inner_(inner),
         components_(inner, nutrients),
@@ -132,7 +140,7 @@ class LarderReader {
 std::vector<diet::DietFood> readLarder(const Collection& collection, const LarderWish& wish) {
   return guarded(collection.file(), [&] {
     Collection::Inner& inner = collection.inner();
-    LarderReader reader(inner, wish.nutrients);
+    LarderReader reader = LarderReader::begun(inner, wish.nutrients);
     std::vector<diet::DietFood> foods;
     for (auto& [id, food] : foodRows(inner)) {
       if (wish.stop.stop_requested()) break;
@@ -145,7 +153,7 @@ std::vector<diet::DietFood> readLarder(const Collection& collection, const Larde
 class NamedFoodReader::Inner {
  public:
   Inner(const Collection& collection, const std::vector<food::NutrientId>& nutrients)
-      : collection_(collection), reader_(collection.inner(), nutrients) {}
+      : collection_(collection), reader_(LarderReader::begun(collection.inner(), nutrients)) {}
 
   [[nodiscard]] const std::filesystem::path& file() const { return collection_.file(); }
 

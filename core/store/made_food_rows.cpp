@@ -3,6 +3,7 @@
 #include "core/store/made_food_rows.h"
 
 #include "core/store/food_rows.h"
+#include "core/store/row_query.h"
 #include "core/store/write.h"
 
 #include <optional>
@@ -20,13 +21,12 @@ long long partOf(Collection::Inner& inner, const std::string& code, const std::s
 std::vector<food::Retention> loadRetentions(Collection::Inner& inner, long long id) {
   long long component = 0;
   double factor = 0.0;
-  soci::statement rows = (inner.sql().prepare << "SELECT component_id, factor FROM food_retention "
-                                                 "WHERE food_id = :id ORDER BY component_id",
-                          soci::use(id), soci::into(component), soci::into(factor));
-  rows.execute();
+  RowQuery rows(inner.connection,
+                "SELECT component_id, factor FROM food_retention WHERE food_id = :id ORDER BY component_id",
+                id);
   std::vector<food::Retention> retentions;
-  while (rows.fetch())
-    if (const auto nutrient = inner.components.nutrientOf(inner.sql(), component))
+  while (rows.next(component, factor))
+    if (const auto nutrient = inner.components.nutrientOf(inner.connection, component))
       retentions.push_back({*nutrient, factor});
   return retentions;
 }
@@ -43,28 +43,27 @@ void insertRetentions(Collection::Inner& inner, long long id,
 
 std::optional<food::Cooking> loadCooking(Collection::Inner& inner, long long id) {
   food::Cooking cooking;
-  inner.sql() << "SELECT raw.code, food_cooking.mass_yield, food_cooking.source FROM food_cooking "
-                 "JOIN food AS raw ON raw.id = food_cooking.raw_food_id WHERE food_cooking.food_id = :id",
-      soci::use(id), soci::into(cooking.rawCode), soci::into(cooking.massYield), soci::into(cooking.source);
-  if (!inner.sql().got_data()) return std::nullopt;
+  RowQuery rows(
+      inner.connection,
+      "SELECT raw.code, food_cooking.mass_yield, food_cooking.source FROM food_cooking JOIN food AS raw "
+      "ON raw.id = food_cooking.raw_food_id WHERE food_cooking.food_id = :id",
+      id);
+  if (!rows.next(cooking.rawCode, cooking.massYield, cooking.source)) return std::nullopt;
   cooking.retentions = loadRetentions(inner, id);
   return cooking;
 }
 
 std::optional<food::Recipe> loadRecipe(Collection::Inner& inner, long long id) {
   food::Recipe recipe;
-  inner.sql() << "SELECT mass_yield, source FROM food_recipe WHERE food_id = :id", soci::use(id),
-      soci::into(recipe.massYield), soci::into(recipe.source);
-  if (!inner.sql().got_data()) return std::nullopt;
+  RowQuery own(inner.connection, "SELECT mass_yield, source FROM food_recipe WHERE food_id = :id", id);
+  if (!own.next(recipe.massYield, recipe.source)) return std::nullopt;
   std::string code;
   double grams = 0.0;
-  soci::statement rows =
-      (inner.sql().prepare
-           << "SELECT part.code, mass_g FROM food_recipe_part JOIN food AS part ON part.id = part_food_id "
-              "WHERE food_id = :id ORDER BY place",
-       soci::use(id), soci::into(code), soci::into(grams));
-  rows.execute();
-  while (rows.fetch()) recipe.parts.push_back({code, quantity::Grams(grams)});
+  RowQuery rows(inner.connection,
+                "SELECT part.code, mass_g FROM food_recipe_part JOIN food AS part ON part.id = part_food_id "
+                "WHERE food_id = :id ORDER BY place",
+                id);
+  while (rows.next(code, grams)) recipe.parts.push_back({code, quantity::Grams(grams)});
   recipe.retentions = loadRetentions(inner, id);
   return recipe;
 }

@@ -4,6 +4,7 @@
 
 #include "core/store/postgresql_dialect.h"
 #include "core/store/postgresql_failure.h"
+#include "core/store/postgresql_reading.h"
 #include "core/store/postgresql_statement.h"
 #include "core/store/server_address.h"
 
@@ -58,6 +59,8 @@ void PostgresqlConnection::open(const Options& options) {
   }
 }
 
+PostgresqlConnection::~PostgresqlConnection() = default;
+
 pg_conn* PostgresqlConnection::handle() {
   return static_cast<soci::postgresql_session_backend*>(sql().get_backend())->conn_;
 }
@@ -74,15 +77,65 @@ std::unique_ptr<EngineStatement> PostgresqlConnection::prepare(const std::string
   return std::make_unique<PostgresqlStatement>(*this, withNumberedPlaces(statement));
 }
 
-const std::string* PostgresqlConnection::nameFor(const std::string& statement) {
+std::shared_ptr<pg_result> PostgresqlConnection::execute(const std::string& statement, const Values& values) {
+  std::vector<const char*> pointers;
+  pointers.reserve(values.size());
+  for (const auto& value : values) pointers.push_back(value ? value->c_str() : nullptr);
+  const int count = static_cast<int>(pointers.size());
+  constexpr int kAsText = 0;
   Kept& kept = kept_[statement];
-  if (++kept.runs == 1) return nullptr;
+  if (++kept.runs == 1 && kept.name.empty())
+    return checked(PQexecParams(handle(), statement.c_str(), count, nullptr, pointers.data(), nullptr,
+                                nullptr, kAsText));
   if (kept.name.empty()) {
-    std::string name = fmt::format("tarebowl_{}", ++named_);
+    std::string name = freshName();
     checked(PQprepare(handle(), name.c_str(), statement.c_str(), 0, nullptr));
     kept.name = std::move(name);
   }
-  return &kept.name;
+  return checked(
+      PQexecPrepared(handle(), kept.name.c_str(), count, pointers.data(), nullptr, nullptr, kAsText));
+}
+
+std::string PostgresqlConnection::keptName(const std::string& statement) const {
+  const auto kept = kept_.find(statement);
+  return kept == kept_.end() ? std::string() : kept->second.name;
+}
+
+std::string PostgresqlConnection::freshName() {
+  return fmt::format("tarebowl_{}", ++named_);
+}
+
+void PostgresqlConnection::keepName(const std::string& statement, std::string name) {
+  kept_[statement].name = std::move(name);
+}
+
+void PostgresqlConnection::takeWhatIsLeft() {
+  while (const PostgresqlResult left{PQgetResult(handle())}) continue;
+}
+
+bool PostgresqlConnection::beginGathering() {
+  if (isWriting() || reading_ || isLost()) return false;
+  reading_ = std::make_unique<PostgresqlReading>(*this);
+  return true;
+}
+
+bool PostgresqlConnection::gathers() const {
+  return reading_ && reading_->gathers();
+}
+
+std::shared_ptr<pg_result> PostgresqlConnection::answer(const std::string& statement, const Values& values) {
+  if (!reading_) return execute(statement, values);
+  auto found = reading_->answer(statement, values);
+  if (!found) goOnUnanswered();
+  return found;
+}
+
+void PostgresqlConnection::fetchAnswers() {
+  if (reading_) reading_->fetch();
+}
+
+void PostgresqlConnection::endGathering() {
+  reading_.reset();
 }
 
 std::vector<std::string> PostgresqlConnection::translated(std::string_view migration) const {
@@ -105,6 +158,7 @@ void PostgresqlConnection::setSchemaVersion(int version) {
 }
 
 bool PostgresqlConnection::heardOfWrite() {
+  takeWhatIsLeft();
   if (PQconsumeInput(handle()) == 0)
     throw soci::postgresql_soci_error(PQerrorMessage(handle()), kConnectionLost);
   bool heard = false;
@@ -145,6 +199,7 @@ void PostgresqlConnection::takeUpAgain() {
 
 /// The lock is held until the transaction ends: whoever writes is the only one, as with a file.
 void PostgresqlConnection::beginWriting() {
+  if (reading_) throw StoreError(StoreErrorCode::Failed, file(), "what only reads does not write");
   sql() << "BEGIN";
   try {
     sql() << fmt::format("SELECT pg_advisory_xact_lock({})", kWriteLock);

@@ -12,10 +12,14 @@
 #include <optional>
 #include <string>
 #include <unordered_map>
+#include <vector>
 
-struct pg_conn;  // libpq's connection
+struct pg_conn;    // libpq's connection
+struct pg_result;  // and its result
 
 namespace tarebowl::store {
+
+class PostgresqlReading;
 
 /// One connection to one collection on a server, with everything that is PostgreSQL's alone.
 class PostgresqlConnection final : public Connection {
@@ -28,6 +32,7 @@ class PostgresqlConnection final : public Connection {
   };
   /// Throws StoreError (NoServer, PasswordNeeded, NotFound, NoPermission) with what to do.
   PostgresqlConnection(std::filesystem::path address, const Options& options);
+  ~PostgresqlConnection() override;
 
   [[nodiscard]] std::unique_ptr<EngineStatement> prepare(const std::string& sql) override;
   [[nodiscard]] std::vector<std::string> translated(std::string_view migration) const override;
@@ -41,9 +46,24 @@ class PostgresqlConnection final : public Connection {
   void refuseLost() override;
   void takeUpAgain() override;
 
+  [[nodiscard]] bool beginGathering() override;
+  [[nodiscard]] bool gathers() const override;
+  void fetchAnswers() override;
+  void endGathering() override;
+
   [[nodiscard]] pg_conn* handle();
-  /// The name under which the server keeps a statement ready that comes again; nothing at its first run.
-  [[nodiscard]] const std::string* nameFor(const std::string& statement);
+  using Values = std::vector<std::optional<std::string>>;
+  /// Runs a statement now. What comes again the server keeps ready from its second run on.
+  [[nodiscard]] std::shared_ptr<pg_result> execute(const std::string& statement, const Values& values);
+  /// What a statement that reads is answered: at once, or within a Reading once it was fetched. Nothing: not
+  /// yet, and it goes on without rows.
+  [[nodiscard]] std::shared_ptr<pg_result> answer(const std::string& statement, const Values& values);
+  /// The name under which the server keeps a statement ready; empty: it does not.
+  [[nodiscard]] std::string keptName(const std::string& statement) const;
+  [[nodiscard]] std::string freshName();
+  void keepName(const std::string& statement, std::string name);
+  /// Takes answers out of the way for which nobody waited.
+  void takeWhatIsLeft();
 
  private:
   struct Kept {
@@ -58,6 +78,7 @@ class PostgresqlConnection final : public Connection {
   std::chrono::milliseconds patience_;
   std::unordered_map<std::string, Kept> kept_;
   std::size_t named_ = 0;
+  std::unique_ptr<PostgresqlReading> reading_;
 };
 
 }  // namespace tarebowl::store

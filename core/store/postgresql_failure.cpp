@@ -9,7 +9,9 @@
 #include <libpq-fe.h>
 #include <soci/postgresql/soci-postgresql.h>
 
+#include <cstdlib>
 #include <regex>
+#include <system_error>
 
 namespace tarebowl::store {
 
@@ -64,6 +66,39 @@ bool isClear(StoreErrorCode code) {
          code == StoreErrorCode::Gone || code == StoreErrorCode::DiskFull || code == StoreErrorCode::NoServer;
 }
 
+/// Which authorities are trusted: as libpq looks for them.
+std::filesystem::path trustedIn(const std::filesystem::path& address) {
+  const ServerPlace place = placeOf(address);
+  if (const auto named = place.further.find("sslrootcert"); named != place.further.end())
+    return named->second;
+  const char* const home = std::getenv("HOME");
+  return std::filesystem::path(home != nullptr ? home : "") / ".postgresql" / "root.crt";
+}
+
+/// Of a connection that came about as far as to the server's certificate; words of libpq, which may be in the
+/// person's language, so that no more than the stem of "certificate" is looked for. Nothing: that is not it.
+const char* whyNotSecure(const std::filesystem::path& address, const std::string& words) {
+  const auto says = [&words](const char* word) { return words.find(word) != std::string::npos; };
+  std::error_code ignored;
+  if (says("verify failed"))  // of OpenSSL, which speaks English
+    return "the server's certificate was not accepted: it has expired by this machine's clock, or it is "
+           "signed by "
+           "nobody whom this machine trusts. Look at the clock, and ask whoever runs the server for a valid "
+           "one, "
+           "or for the certificate of who signs for it, which belongs in ~/.postgresql/root.crt";
+  if (says("ertifi") && !std::filesystem::exists(trustedIn(address), ignored))
+    return "the certificate of who signs for the server is not there; ask whoever runs the server for it and "
+           "put it "
+           "into ~/.postgresql/root.crt";
+  if (says("ertifi"))
+    return "the server's certificate is of another name than the address; write the server's name as it "
+           "stands "
+           "there, or ask whoever runs the server";
+  if (says("SSL"))
+    return "no secure connection came about; ask whoever runs the server whether it offers one";
+  return nullptr;
+}
+
 std::string stateIn(const std::string& message) {
   static const std::regex kState(R"(:  ([0-9A-Z]{5}): )");
   std::smatch match;
@@ -112,7 +147,6 @@ StoreError connectError(const std::filesystem::path& address, const ConnectFailu
   const auto because = [&](StoreErrorCode code, const char* what) {
     return StoreError(code, address, fmt::format("{} ({})", what, failure.words));
   };
-  const std::string& words = failure.words;
   if (failure.wantsPassword)
     return {StoreErrorCode::PasswordNeeded, address,
             "the server asks for a password, and none was given; open it again and type it, or put it into "
@@ -131,11 +165,7 @@ StoreError connectError(const std::filesystem::path& address, const ConnectFailu
   if (failure.state == "42501")
     return because(StoreErrorCode::NoPermission,
                    "you may not open this database; ask whoever runs the server");
-  if (words.find("certificate") != std::string::npos || words.find("SSL") != std::string::npos)
-    return because(StoreErrorCode::NoServer,
-                   "no secure connection came about. The server's certificate must be valid, name the server "
-                   "as the address does, and be signed by one of those in ~/.postgresql/root.crt; "
-                   "sslmode=require in the address does without the last two");
+  if (const char* why = whyNotSecure(address, failure.words)) return because(StoreErrorCode::NoServer, why);
   return because(StoreErrorCode::NoServer,
                  "the server does not answer; look at its name, at the network, and whether it runs");
 }

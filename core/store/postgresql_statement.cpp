@@ -61,22 +61,8 @@ void PostgresqlStatement::bindNull(int place) {
   at(place).reset();
 }
 
-PostgresqlResult PostgresqlStatement::execute() {
-  std::vector<const char*> values;
-  values.reserve(values_.size());
-  for (const auto& value : values_) values.push_back(value ? value->c_str() : nullptr);
-  const int count = static_cast<int>(values.size());
-  constexpr int kAsText = 0;
-  const std::string* name = connection_.nameFor(statement_);
-  pg_conn* const handle = connection_.handle();
-  if (name != nullptr)
-    return checked(PQexecPrepared(handle, name->c_str(), count, values.data(), nullptr, nullptr, kAsText));
-  return checked(
-      PQexecParams(handle, statement_.c_str(), count, nullptr, values.data(), nullptr, nullptr, kAsText));
-}
-
 int PostgresqlStatement::run() {
-  const PostgresqlResult result = execute();
+  const auto result = connection_.execute(statement_, values_);
   return std::atoi(PQcmdTuples(result.get()));
 }
 
@@ -90,8 +76,9 @@ std::optional<long long> PostgresqlStatement::runForNumber() {
 
 bool PostgresqlStatement::step() {
   if (!rows_) {
-    rows_ = execute();
+    rows_ = connection_.answer(statement_, values_);
     row_ = -1;
+    if (!rows_) return false;  // not answered yet
   }
   if (++row_ < PQntuples(rows_.get())) return true;
   rows_.reset();

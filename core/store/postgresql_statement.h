@@ -5,6 +5,7 @@
 #include "core/store/postgresql_failure.h"
 #include "core/store/prepared_statement.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -36,12 +37,11 @@ class PostgresqlStatement final : public EngineStatement {
 
  private:
   std::optional<std::string>& at(int place);
-  [[nodiscard]] PostgresqlResult execute();
 
   PostgresqlConnection& connection_;
   std::string statement_;
   std::vector<std::optional<std::string>> values_;
-  PostgresqlResult rows_;
+  std::shared_ptr<pg_result> rows_;
   int row_ = 0;
 };
 

@@ -5,6 +5,7 @@
 #include "core/store/column_types.h"
 #include "core/store/food_rows.h"
 #include "core/store/opening.h"
+#include "core/store/row_query.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -90,15 +91,16 @@ template <class Part, class... Values>
                                            const std::string& owners, const Values&... values) {
   long long owner = 0;
   Part part = blank<Part>();
-  soci::statement rows(inner.sql());
-  rows.exchange(soci::into(owner));
-  Table<Part>::columns(part, [&](const char*, auto& field) { rows.exchange(soci::into(field)); });
-  (rows.exchange(soci::use(values)), ...);
-  run(rows, fmt::format("SELECT owner_id, {} FROM {} WHERE owner_id IN ({}) ORDER BY owner_id, place",
-                        fmt::join(columnsOf<Part>(), ", "), table, owners));
-  rows.execute();
+  RowQuery rows(inner.connection,
+                fmt::format("SELECT owner_id, {} FROM {} WHERE owner_id IN ({}) ORDER BY owner_id, place",
+                            fmt::join(columnsOf<Part>(), ", "), table, owners),
+                values...);
   PartsByOwner<Part> parts;
-  while (rows.fetch()) parts[owner].push_back(part);
+  while (rows.step()) {
+    rows.read(owner);
+    Table<Part>::columns(part, [&](const char*, auto& field) { rows.read(field); });
+    parts[owner].push_back(part);
+  }
   return parts;
 }
 
@@ -140,19 +142,19 @@ template <class T, class... Values>
                                            const Values&... values) {
   Row<T> row;
   std::vector<Row<T>> found;
-  {
-    soci::statement rows(inner.sql());
-    rows.exchange(soci::into(row.id));
-    rows.exchange(soci::into(row.revision));
-    Table<T>::columns(row.record, [&](const char*, auto& field) { rows.exchange(soci::into(field)); });
-    (rows.exchange(soci::use(values)), ...);
-    run(rows, fmt::format("SELECT id, revision, {} FROM {} {}", fmt::join(columnsOf<T>(), ", "),
-                          Table<T>::kName, condition));
-    rows.execute();
-    while (rows.fetch()) found.push_back(row);
+  const AskedTogether together(inner.connection);
+  RowQuery rows(inner.connection,
+                fmt::format("SELECT id, revision, {} FROM {} {}", fmt::join(columnsOf<T>(), ", "),
+                            Table<T>::kName, condition),
+                values...);
+  while (rows.step()) {
+    rows.read(row.id);
+    rows.read(row.revision);
+    Table<T>::columns(row.record, [&](const char*, auto& field) { rows.read(field); });
+    found.push_back(row);
   }
   if constexpr (HasParts<T>) {
-    if (found.empty()) return found;
+    if (found.empty() && !together.lacksAnswers()) return found;
     const std::string owners = fmt::format("SELECT id FROM {} {}", Table<T>::kName, condition);
     std::size_t place = 0;
     T kind = blank<T>();
@@ -161,6 +163,7 @@ template <class T, class... Values>
                            loadParts<typename List::value_type>(inner, table, owners, values...));
     });
   }
+  together.end();
   return found;
 }
 

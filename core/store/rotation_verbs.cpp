@@ -56,13 +56,11 @@ std::set<std::pair<std::string, int>> versionsInRotationOn(const Collection& col
   return guarded(collection.file(), [&] {
     std::string diet;
     int version = 0;
-    soci::statement rows =
-        (collection.inner().sql().prepare
-             << "SELECT diet, version FROM rotation WHERE from_day <= :day AND until_day >= :same",
-         soci::use(day), soci::use(day), soci::into(diet), soci::into(version));
-    rows.execute();
+    RowQuery rows(collection.inner().connection,
+                  "SELECT diet, version FROM rotation WHERE from_day <= :day AND until_day >= :same", day,
+                  day);
     std::set<std::pair<std::string, int>> versions;
-    while (rows.fetch()) versions.emplace(diet, version);
+    while (rows.next(diet, version)) versions.emplace(diet, version);
     return versions;
   });
 }

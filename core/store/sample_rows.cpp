@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/quantity/unit.h"
 #include "core/store/food_rows.h"
+#include "core/store/row_query.h"
 
 #include <array>
+#include <map>
 
 namespace tarebowl::store {
 
@@ -53,20 +55,48 @@ void insertValues(Collection::Inner& inner, const SampleRows& rows) {
   }
 }
 
-std::vector<ValueRow> loadValues(Collection::Inner& inner, long long sample) {
+/// samples: which, with one place for the number.
+std::map<long long, std::vector<ValueRow>> loadValues(Collection::Inner& inner, const std::string& samples,
+                                                      long long number) {
   ValueRow row;
-  soci::statement select =
-      (inner.sql().prepare
-           << "SELECT component_id, amount, basis, qualifier, sd, determinations, reported_amount, "
-              "reported_unit, reported_per FROM sample_value WHERE sample_id = :id "
-              "ORDER BY component_id",
-       soci::use(sample), soci::into(row.component), soci::into(row.amount), soci::into(row.basis),
-       soci::into(row.qualifier), soci::into(row.sd), soci::into(row.count), soci::into(row.reportedAmount),
-       soci::into(row.reportedUnit), soci::into(row.reportedPer));
-  select.execute();
-  std::vector<ValueRow> values;
-  while (select.fetch()) values.push_back(row);
+  long long sample = 0;
+  RowQuery rows(
+      inner.connection,
+      "SELECT sample_id, component_id, amount, basis, qualifier, sd, determinations, reported_amount, "
+      "reported_unit, reported_per FROM sample_value WHERE sample_id " +
+          samples + " ORDER BY sample_id, component_id",
+      number);
+  std::map<long long, std::vector<ValueRow>> values;
+  while (rows.next(sample, row.component, row.amount, row.basis, row.qualifier, row.sd, row.count,
+                   row.reportedAmount, row.reportedUnit, row.reportedPer))
+    values[sample].push_back(row);
   return values;
+}
+
+std::vector<SampleRows> loadRows(Collection::Inner& inner, const std::string& condition, long long number) {
+  SampleRows rows;
+  food::Sample& sample = rows.sample;
+  std::string origin;
+  std::optional<std::string> code;
+  std::optional<std::string> date;
+  RowQuery query(inner.connection,
+                 "SELECT id, food_id, revision, origin, source, source_code, sampled_on, lab, method, batch, "
+                 "note, excluded FROM sample " +
+                     condition,
+                 number);
+  std::vector<SampleRows> found;
+  while (query.next(rows.id, rows.food, rows.revision, origin, sample.source, code, date, sample.lab,
+                    sample.method, sample.batch, sample.note, sample.excluded)) {
+    sample.origin = food::parseSampleOrigin(origin).value_or(food::SampleOrigin::Estimate);
+    sample.sourceCode = code.value_or("");
+    sample.date = date ? quantity::parseDate(*date) : std::nullopt;
+    found.push_back(rows);
+  }
+  return found;
+}
+
+void giveValues(std::vector<SampleRows>& samples, std::map<long long, std::vector<ValueRow>> values) {
+  for (SampleRows& sample : samples) sample.values = std::move(values[sample.id]);
 }
 
 }  // namespace
@@ -93,7 +123,7 @@ ValueRow toRow(Collection::Inner& inner, const food::SampleValue& value) {
 }
 
 std::optional<food::SampleValue> fromRow(Collection::Inner& inner, const ValueRow& row) {
-  const auto nutrient = inner.components.nutrientOf(inner.sql(), row.component);
+  const auto nutrient = inner.components.nutrientOf(inner.connection, row.component);
   const auto amount = contentOf(row.basis, row.amount);
   if (!nutrient || !amount) return std::nullopt;
   food::SampleValue value{.nutrient = *nutrient, .amount = *amount, .sd = row.sd, .count = row.count};
@@ -112,30 +142,19 @@ StoredSample toStored(Collection::Inner& inner, const SampleRows& rows) {
 }
 
 std::optional<SampleRows> loadSample(Collection::Inner& inner, long long id) {
-  SampleRows rows;
-  food::Sample& sample = rows.sample;
-  std::string origin;
-  std::optional<std::string> code;
-  std::optional<std::string> date;
-  inner.sql()
-      << "SELECT id, food_id, revision, origin, source, source_code, sampled_on, lab, method, batch, note, "
-         "excluded FROM sample WHERE id = :id",
-      soci::use(id), soci::into(rows.id), soci::into(rows.food), soci::into(rows.revision),
-      soci::into(origin), soci::into(sample.source), soci::into(code), soci::into(date),
-      soci::into(sample.lab), soci::into(sample.method), soci::into(sample.batch), soci::into(sample.note),
-      soci::into(sample.excluded);
-  if (!inner.sql().got_data()) return std::nullopt;
-  sample.origin = food::parseSampleOrigin(origin).value_or(food::SampleOrigin::Estimate);
-  sample.sourceCode = code.value_or("");
-  if (date) sample.date = quantity::parseDate(*date);
-  rows.values = loadValues(inner, id);
-  return rows;
+  const AskedTogether together(inner.connection);
+  auto found = loadRows(inner, "WHERE id = :id", id);
+  giveValues(found, loadValues(inner, "= :id", id));
+  together.end();
+  return found.empty() ? std::nullopt : std::optional(std::move(found.front()));
 }
 
-std::vector<long long> samplesOfFood(Collection::Inner& inner, long long food) {
-  const soci::rowset<long long> ids =
-      (inner.sql().prepare << "SELECT id FROM sample WHERE food_id = :food ORDER BY id", soci::use(food));
-  return {ids.begin(), ids.end()};
+std::vector<SampleRows> samplesOfFood(Collection::Inner& inner, long long food) {
+  const AskedTogether together(inner.connection);
+  auto found = loadRows(inner, "WHERE food_id = :food ORDER BY id", food);
+  giveValues(found, loadValues(inner, "IN (SELECT id FROM sample WHERE food_id = :food)", food));
+  together.end();
+  return found;
 }
 
 void insertSample(Collection::Inner& inner, const SampleRows& rows) {

@@ -3,6 +3,7 @@
 #include "core/store/section_reading.h"
 
 #include "core/store/animal_tables.h"
+#include "core/store/reading.h"
 #include "core/store/record_reading.h"
 
 #include <utility>
@@ -84,11 +85,15 @@ std::optional<animal::GroupMass> massOf(const HousedGroup& group, const Series& 
 
 std::vector<HousedGroup> groupsHousedOn(const Collection& collection, quantity::Date day,
                                         const Section& section) {
+  const std::string which = section ? "WHERE section = :section ORDER BY code" : "ORDER BY code";
+  askAhead(
+      collection, [&] { return speciesByCode(collection, section); },
+      [&] { return staysByGroup(collection, section); },
+      [&] { return readIn<StoredGroup>(collection, section, which); });
   const auto species = speciesByCode(collection, section);
   const auto stays = staysByGroup(collection, section);
   std::vector<HousedGroup> groups;
-  for (StoredGroup& group : readIn<StoredGroup>(
-           collection, section, section ? "WHERE section = :section ORDER BY code" : "ORDER BY code")) {
+  for (StoredGroup& group : readIn<StoredGroup>(collection, section, which)) {
     HousedGroup& housed = groups.emplace_back(HousedGroup{.group = std::move(group)});
     const animal::Group& record = housed.group.record;
     if (const auto place = species.find(record.species); place != species.end())
@@ -105,10 +110,17 @@ std::vector<HousedGroup> groupsHousedOn(const Collection& collection, quantity::
 std::map<std::string, quantity::Kilograms> bodyMassesOn(const Collection& collection,
                                                         std::span<const HousedGroup> groups,
                                                         quantity::Date day, const Section& section) {
-  const Series members = readingsThatCount(collection, day, section, "individual",
-                                           membersOf(section, "section"), membersOf(section, "again"));
-  const Series whole = readingsThatCount(collection, day, section, "group_code", groupsOf(section, "section"),
-                                         groupsOf(section, "again"));
+  const auto readMembers = [&] {
+    return readingsThatCount(collection, day, section, "individual", membersOf(section, "section"),
+                             membersOf(section, "again"));
+  };
+  const auto readWhole = [&] {
+    return readingsThatCount(collection, day, section, "group_code", groupsOf(section, "section"),
+                             groupsOf(section, "again"));
+  };
+  askAhead(collection, readMembers, readWhole);
+  const Series members = readMembers();
+  const Series whole = readWhole();
   std::map<std::string, quantity::Kilograms> masses;
   for (const HousedGroup& group : groups) {
     if (const auto mass = massOf(group, members, whole, day))

@@ -16,9 +16,27 @@ namespace {
 namespace fs = std::filesystem;
 using Access = OpenOptions::Access;
 
-void refuseOtherSchema(Connection& connection, int newest) {
-  const fs::path& address = connection.file();
-  const int version = connection.schemaVersion();
+/// How a database stands to whoever opens it, in one way there and back.
+struct Standing {
+  int isClosed = 0;  ///< nobody has let them in
+  int hasState = 0;
+  int mayWrite = 0;
+};
+
+Standing standingOf(Connection& connection) {
+  Standing standing;
+  connection.sql()
+      << "SELECT CASE WHEN n.oid IS NOT NULL AND NOT has_schema_privilege(n.oid, 'USAGE') THEN 1 ELSE "
+         "0 END, CASE WHEN s.oid IS NULL THEN 0 ELSE 1 END, CASE WHEN l.oid IS NOT NULL AND "
+         "has_table_privilege(l.oid, 'INSERT') THEN 1 ELSE 0 END FROM (SELECT 1) AS one LEFT JOIN "
+         "pg_catalog.pg_namespace n ON n.nspname = 'tarebowl' LEFT JOIN pg_catalog.pg_class s ON "
+         "s.relnamespace = n.oid AND s.relname = 'collection_state' LEFT JOIN pg_catalog.pg_class l ON "
+         "l.relnamespace = n.oid AND l.relname = 'change_log'",
+      soci::into(standing.isClosed), soci::into(standing.hasState), soci::into(standing.mayWrite);
+  return standing;
+}
+
+void refuseOtherSchema(const fs::path& address, int version, int newest) {
   if (version == 0)
     throw StoreError(StoreErrorCode::NotACollection, address,
                      "the database holds no collection; tarebowl server init makes one in it");
@@ -31,25 +49,24 @@ void refuseOtherSchema(Connection& connection, int newest) {
         "was made by an older Tarebowl; whoever set it up raises it with tarebowl server upgrade");
 }
 
-/// Whom the server knows, but nobody has let into the collection.
-void refuseStranger(Connection& connection) {
-  int closed = 0;
-  connection.sql() << "SELECT COUNT(*) FROM pg_catalog.pg_namespace WHERE nspname = 'tarebowl' AND NOT "
-                      "has_schema_privilege(oid, 'USAGE')",
-      soci::into(closed);
-  if (closed != 0)
-    throw StoreError(StoreErrorCode::NoPermission, connection.file(),
-                     "nobody has let you into this collection; whoever runs it does so with tarebowl server "
-                     "add");
+int schemaIn(Connection& connection, const Standing& standing) {
+  int version = 0;
+  if (standing.hasState != 0)
+    connection.sql() << "SELECT schema_version FROM tarebowl.collection_state", soci::into(version);
+  return version;
 }
 
-/// Somebody who only reads would be refused at every verb: it is said at once.
-void refuseReader(Connection& connection) {
-  int may = 0;
-  connection.sql() << "SELECT CASE WHEN has_table_privilege('change_log', 'INSERT') THEN 1 ELSE 0 END",
-      soci::into(may);
-  if (may == 0)
-    throw StoreError(StoreErrorCode::NoPermission, connection.file(),
+/// Who reads only would be refused at every verb: it is said at once.
+void refuseUnlessOpen(Connection& connection, const OpenOptions& options, int newest) {
+  const fs::path& address = connection.file();
+  const Standing standing = standingOf(connection);
+  if (standing.isClosed != 0)
+    throw StoreError(StoreErrorCode::NoPermission, address,
+                     "nobody has let you into this collection; whoever runs it does so with tarebowl server "
+                     "add");
+  refuseOtherSchema(address, schemaIn(connection, standing), newest);
+  if (options.access != Access::ReadOnly && standing.mayWrite == 0)
+    throw StoreError(StoreErrorCode::NoPermission, address,
                      "your role on the server may read the collection but not write to it");
 }
 
@@ -77,9 +94,7 @@ std::unique_ptr<PostgresqlConnection> connectToServer(const fs::path& address, c
 Collection openServer(const fs::path& address, const OpenOptions& options, std::span<const Migration> steps) {
   auto opened = connectToServer(address, options);
   return guarded(address, [&] {
-    refuseStranger(*opened);
-    refuseOtherSchema(*opened, newest(steps));
-    if (options.access != Access::ReadOnly) refuseReader(*opened);
+    refuseUnlessOpen(*opened, options, newest(steps));
     return Collection::Inner::wrap(std::make_unique<Collection::Inner>(std::move(opened)));
   });
 }
@@ -106,7 +121,7 @@ bool raiseServer(const fs::path& address, const OpenOptions& options, std::span<
   return guarded(address, [&] {
     WriteTransaction transaction(*opened);
     const int version = opened->schemaVersion();
-    if (version == 0 || version > newest(steps)) refuseOtherSchema(*opened, newest(steps));
+    if (version == 0 || version > newest(steps)) refuseOtherSchema(address, version, newest(steps));
     raiseSchema(*opened, steps);
     grantRights(*opened);
     transaction.commit();

@@ -6,10 +6,12 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/diet_reading.h"
 #include "core/store/feeding_reading.h"
+#include "core/store/reading.h"
 #include "core/store/rotation_verbs.h"
 #include "core/transfer/day_of_rotation.h"
 
 #include <algorithm>
+#include <optional>
 #include <set>
 #include <string_view>
 #include <utility>
@@ -30,22 +32,50 @@ Date dayBefore(Date day) {
   return intake::dayOfNumber(intake::dayNumber(day) - 1);
 }
 
+DietOfDay dietOfDay(const store::Collection& collection, const diet::NamedDiet& diet,
+                    const diet::DietVersion& version, bool isPlanned, Date day) {
+  const bool isPhasedIn = version.phaseInDays > 0 && version.fedFrom;
+  const auto before = [&] { return store::fedOn(collection, diet.code, dayBefore(*version.fedFrom)); };
+  const auto plan = [&] { return linesOfDay(collection, diet.code, version, day); };
+  if (isPhasedIn && isPlanned) store::askAhead(collection, before, plan);
+  DietOfDay made{.diet = diet, .version = version};
+  if (isPhasedIn)
+    if (const auto fed = before()) made.linesBefore = fed->record.version.lines;
+  if (isPlanned) made.dayPlan = plan();
+  return made;
+}
+
 DietsByGroup dietsFedOn(const store::Collection& collection, Date day, const std::set<std::string>& groups) {
   DietsByGroup diets;
-  auto fed = store::everyDietFedOn(collection, day);
+  const auto fed = store::everyDietFedOn(collection, day);
   const auto planned = store::versionsInRotationOn(collection, day);
-  for (const store::StoredDiet& diet : store::listDiets(collection)) {
-    const auto place = fed.find(diet.record.code);
-    if (place == fed.end() || !groups.contains(diet.record.group)) continue;
-    DietOfDay made{.diet = diet.record, .version = std::move(place->second.record.version)};
-    if (made.version.phaseInDays > 0 && made.version.fedFrom)
-      if (const auto before = store::fedOn(collection, diet.record.code, dayBefore(*made.version.fedFrom)))
-        made.linesBefore = before->record.version.lines;
-    if (planned.contains({diet.record.code, made.version.number}))
-      made.dayPlan = linesOfDay(collection, diet.record.code, made.version, day);
-    diets[diet.record.group].push_back(std::move(made));
-  }
+  const auto all = store::listDiets(collection);
+  const auto read = [&](const diet::NamedDiet& diet) -> std::optional<DietOfDay> {
+    const auto place = fed.find(diet.code);
+    if (place == fed.end() || !groups.contains(diet.group)) return std::nullopt;
+    const diet::DietVersion& version = place->second.record.version;
+    return dietOfDay(collection, diet, version, planned.contains({diet.code, version.number}), day);
+  };
+  for (const store::StoredDiet& diet : all) store::askAhead(collection, [&] { return read(diet.record); });
+  for (const store::StoredDiet& diet : all)
+    if (auto made = read(diet.record)) diets[diet.record.group].push_back(std::move(*made));
   return diets;
+}
+
+/// All that may come into a bowl.
+void askForFoods(const store::Collection& collection, const DietsByGroup& diets,
+                 const intake::FoodLookup& foodOf) {
+  const auto ask = [&](const std::string& code) {
+    store::askAhead(collection, [&] { return foodOf(code); });
+  };
+  for (const auto& [group, own] : diets)
+    for (const DietOfDay& diet : own) {
+      for (const diet::DietLine& line : diet.version.lines) ask(line.food);
+      for (const diet::DietLine& line : diet.linesBefore) ask(line.food);
+      for (const diet::Allowance& allowance : diet.version.allowances) ask(allowance.food);
+      if (diet.dayPlan)
+        for (const diet::DietLine& line : *diet.dayPlan) ask(line.food);
+    }
 }
 
 std::set<std::string> codesOf(const std::vector<store::HousedGroup>& groups) {
@@ -59,6 +89,15 @@ std::set<std::string> codesOf(const std::vector<store::HousedGroup>& groups) {
 std::vector<GroupsDay> bowlsPlannedOn(const store::Collection& collection, Date day,
                                       const intake::FoodLookup& foodOf, BodyMass bodyMass,
                                       const std::optional<std::string>& section) {
+  const auto readMasses = [&] {
+    return bodyMass == BodyMass::Read ? store::bodyMassesOn(collection, {}, day, section)
+                                      : std::map<std::string, quantity::Kilograms>();
+  };
+  store::askAhead(
+      collection, [&] { return store::groupsHousedOn(collection, day, section); }, readMasses,
+      [&] { return store::everyDietFedOn(collection, day); },
+      [&] { return store::versionsInRotationOn(collection, day); },
+      [&] { return store::listDiets(collection); });
   auto housed = store::groupsHousedOn(collection, day, section);
   std::ranges::stable_sort(housed, animal::goesBefore, [](const store::HousedGroup& group) {
     return std::string_view(group.group.record.name);
@@ -66,6 +105,7 @@ std::vector<GroupsDay> bowlsPlannedOn(const store::Collection& collection, Date 
   std::map<std::string, quantity::Kilograms> masses;
   if (bodyMass == BodyMass::Read) masses = store::bodyMassesOn(collection, housed, day, section);
   DietsByGroup diets = dietsFedOn(collection, day, codesOf(housed));
+  if (store::gathers(collection)) askForFoods(collection, diets, foodOf);
   std::vector<GroupsDay> days;
   days.reserve(housed.size());
   for (store::HousedGroup& group : housed) {

@@ -5,11 +5,13 @@
 #include "core/animal/name_order.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/bowls_of_day.h"
 #include "core/transfer/kitchen_day.h"
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace tarebowl::transfer {
@@ -71,8 +73,9 @@ std::vector<SectionToday> sectionsOn(const store::Collection& collection, quanti
 
 void nameFoods(const store::Collection& collection, DayOverview& overview) {
   const intake::FoodLookup foodOf = kitchenFoods(collection);
+  std::set<std::string> codes;
   const auto name = [&](const std::string& code) {
-    if (!code.empty()) overview.foodNames.try_emplace(code, foodOf(code).name);
+    if (!code.empty()) codes.insert(code);
   };
   for (const auto* swaps : {&overview.swapsMade, &overview.swapsWaiting})
     for (const store::StoredSwap& swap : *swaps) {
@@ -80,12 +83,23 @@ void nameFoods(const store::Collection& collection, DayOverview& overview) {
       for (const intake::GivenInstead& given : swap.record.given) name(given.food);
     }
   for (const store::StoredControlPan& pan : overview.pansThatStand) name(pan.record.food);
+  for (const std::string& code : codes) store::askAhead(collection, [&] { return foodOf(code); });
+  for (const std::string& code : codes) overview.foodNames.try_emplace(code, foodOf(code).name);
 }
 
 }  // namespace
 
 DayOverview readDayOverview(const store::Collection& collection, quantity::Date day) {
   DayOverview overview{.day = day};
+  const quantity::Date before = intake::dayOfNumber(intake::dayNumber(day) - 1);
+  store::askAhead(
+      collection, [&] { return store::listGroups(collection); },
+      [&] { return bowlsOpenedOn(collection, day); }, [&] { return bowlsOpenedOn(collection, before); },
+      [&] { return bowlsPlannedOn(collection, day, kitchenFoods(collection), BodyMass::LeftOut); },
+      [&] { return store::swapsBetween(collection, day, day); },
+      [&] { return store::swapsWaiting(collection); },
+      [&] { return store::controlPansThatStand(collection); },
+      [&] { return store::listVersions(collection); });
   const auto groups = store::listGroups(collection);
   overview.sections = sectionsOn(collection, day, groups);
   for (const store::StoredGroup& group : groups)
@@ -96,7 +110,11 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
   std::erase_if(overview.pansThatStand,
                 [day](const store::StoredControlPan& pan) { return pan.record.day > day; });
   nameFoods(collection, overview);
-  for (const store::VersionLine& version : store::listVersions(collection)) {
+  const auto versions = store::listVersions(collection);
+  for (const store::VersionLine& version : versions)
+    if (version.state == diet::VersionState::Submitted)
+      store::askAhead(collection, [&] { return store::findDiet(collection, version.diet); });
+  for (const store::VersionLine& version : versions) {
     if (version.state != diet::VersionState::Submitted) continue;
     const auto diet = store::findDiet(collection, version.diet);
     if (diet) overview.dietsWaiting.push_back({version, diet->record.name, diet->record.group});

@@ -6,6 +6,8 @@
 #include "core/diet/locked.h"
 #include "core/exchange/problem_json.h"
 #include "core/store/food_reading.h"
+#include "core/store/profile_lineage.h"
+#include "core/store/reading.h"
 #include "core/transfer/group_facts.h"
 
 #include <fmt/format.h>
@@ -30,17 +32,23 @@ std::string titleOf(const DeskDiet& desk) {
 /// The version of the profile that the diet names, whatever is in force now.
 void readProfile(const store::Collection& collection, DeskDiet& desk) {
   const animal::ProfileReference& named = desk.version.record.version.profile;
+  store::askAhead(
+      collection, [&] { return store::findProfile(collection, named); },
+      [&] { return store::lineageOf(collection, named.code); });
   const auto stored = store::findProfile(collection, named);
+  const animal::ProfileLookup lineage = store::lineageOf(collection, named.code);
   desk.profileMissing = !stored;
-  if (stored) {
-    auto resolved = animal::resolve(stored->record.profile, store::profileLookup(collection));
-    if (auto* profile = std::get_if<animal::ResolvedProfile>(&resolved))
-      desk.context.profile = std::move(*profile);
-  }
+  if (!stored) return;
+  auto resolved = animal::resolve(stored->record.profile, lineage);
+  if (auto* profile = std::get_if<animal::ResolvedProfile>(&resolved))
+    desk.context.profile = std::move(*profile);
+}
+
+void nameNewerProfile(DeskDiet& desk) {
   if (!desk.group.version) return;
   const animal::TargetProfile& fedBy = desk.group.version->record.profile;
   const animal::ProfileReference now{fedBy.code, fedBy.version};
-  if (now != named) desk.newerProfile = now;
+  if (now != desk.version.record.version.profile) desk.newerProfile = now;
 }
 
 void readFoods(const store::Collection& collection, DeskDiet& desk) {
@@ -48,6 +56,11 @@ void readFoods(const store::Collection& collection, DeskDiet& desk) {
     if (desk.context.foods.contains(code)) return;
     if (auto food = store::dietFood(collection, code)) desk.context.foods.emplace(code, std::move(*food));
   };
+  const auto ask = [&](const std::string& code) {
+    store::askAhead(collection, [&] { return store::dietFood(collection, code); });
+  };
+  for (const diet::DietLine& line : desk.version.record.version.lines) ask(line.food);
+  for (const diet::Allowance& allowance : desk.version.record.version.allowances) ask(allowance.food);
   for (const diet::DietLine& line : desk.version.record.version.lines) read(line.food);
   for (const diet::Allowance& allowance : desk.version.record.version.allowances) read(allowance.food);
 }
@@ -91,14 +104,24 @@ void readDecision(DeskDiet& desk) {
 
 std::optional<DeskDiet> layOut(const store::Collection& collection, const store::StoredVersion& version,
                                quantity::Date day, CountedAs counted) {
-  const auto named = store::findDiet(collection, version.record.diet);
-  auto group = named ? store::knowGroup(collection, named->record.group, day) : std::nullopt;
+  DeskDiet desk{.version = version};
+  const auto readGroup = [&]() -> std::optional<store::KnownGroup> {
+    const auto named = store::findDiet(collection, version.record.diet);
+    if (!named) return std::nullopt;
+    desk.diet = *named;
+    return store::knowGroup(collection, named->record.group, day);
+  };
+  store::askAhead(
+      collection, readGroup, [&] { return houseCautions(collection); },
+      [&] { return readProfile(collection, desk); }, [&] { return readFoods(collection, desk); });
+  auto group = readGroup();
   if (!group) return std::nullopt;
-  DeskDiet desk{.diet = *named, .version = version, .group = std::move(*group)};
+  desk.group = std::move(*group);
   desk.context.title = titleOf(desk);
   desk.context.facts = groupFacts(desk.group);
   desk.context.houseCautions = houseCautions(collection);
   readProfile(collection, desk);
+  nameNewerProfile(desk);
   readFoods(collection, desk);
   desk.context.invented =
       desk.diet.record.invented || desk.context.profile.profile.invented || desk.group.group.record.invented;

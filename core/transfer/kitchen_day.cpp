@@ -5,7 +5,8 @@
 #include "core/animal/caution.h"
 #include "core/animal/name_order.h"
 #include "core/intake/time_of_sheet.h"
-#include "core/store/food_reading.h"
+#include "core/store/kitchen_food_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/bowls_of_day.h"
 #include "core/transfer/group_facts.h"
 
@@ -27,27 +28,8 @@ using quantity::Date;
 namespace {
 
 KitchenFood readFood(const store::Collection& collection, const std::string& code) {
-  KitchenFood made{.code = code, .name = code, .known = false};
-  const auto stored = store::findFood(collection, code);
-  if (!stored) return made;
-  const food::Food& food = stored->record.food;
-  made = {.code = code,
-          .name = food.name,
-          .form = food.form,
-          .group = food.group,
-          .step = food.scaleStep,
-          .unitMass = food.unitMass,
-          .edibleFraction = food.edibleFraction,
-          .inStock = food.inStock};
-  if (const auto& cooking = stored->record.cooking) {
-    made.raw = cooking->rawCode;
-    made.yield = cooking->massYield;
-    if (const auto raw = store::findFood(collection, made.raw)) {
-      made.rawName = raw->record.food.name;
-      made.rawEdibleFraction = raw->record.food.edibleFraction;
-    }
-  }
-  return made;
+  return store::findKitchenFood(collection, code)
+      .value_or(KitchenFood{.code = code, .name = code, .known = false});
 }
 
 /// One sentence for each food that is cautioned for the animals, however many bowls it is in.
@@ -97,11 +79,21 @@ std::vector<std::string> sectionsOf(const store::Collection& collection) {
 PrepSheet readPrepSheet(const store::Collection& collection, const std::string& section, Date day) {
   PrepSheet sheet{.section = section, .day = day};
   const intake::FoodLookup foodOf = kitchenFoods(collection);
+  const Date tomorrow = intake::dayOfNumber(intake::dayNumber(day) + 1);
+  store::askAhead(
+      collection, [&] { return bowlsOpenedOn(collection, day, section); },
+      [&] { return houseCautions(collection); },
+      [&] { return bowlsPlannedOn(collection, day, foodOf, BodyMass::Read, section); },
+      [&] { return bowlsPlannedOn(collection, tomorrow, foodOf, BodyMass::LeftOut, section); });
   const BowlsByGroup opened = bowlsOpenedOn(collection, day, section);
   const auto cautions = houseCautions(collection);
   std::vector<animal::FoodCaution> known(animal::knownCautions().begin(), animal::knownCautions().end());
   known.insert(known.end(), cautions.begin(), cautions.end());
   std::set<std::string> told;
+  for (const auto& [group, bowls] : opened)
+    for (const intake::Bowl& bowl : bowls)
+      for (const intake::BowlItem& item : bowl.items)
+        store::askAhead(collection, [&] { return foodOf(item.food); });
   for (GroupsDay& group : bowlsPlannedOn(collection, day, foodOf, BodyMass::Read, section)) {
     takeOpened(opened, group);
     if (group.bowls.empty())

@@ -41,8 +41,12 @@ STORE = [
     "the server does not let you in; ask whoever runs it",
     "the server has no such database; look at its name, or ask whoever runs the server to make one",
     "you may not open this database; ask whoever runs the server",
-    "no secure connection came about. The server's certificate must be valid, name the server as the address does, and be signed by one of "
-    "those in ~/.postgresql/root.crt; sslmode=require in the address does without the last two",
+    "the server's certificate was not accepted: it has expired by this machine's clock, or it is signed by nobody whom this machine trusts. "
+    "Look at the clock, and ask whoever runs the server for a valid one, or for the certificate of who signs for it, which belongs in "
+    "~/.postgresql/root.crt",
+    "the certificate of who signs for the server is not there; ask whoever runs the server for it and put it into ~/.postgresql/root.crt",
+    "the server's certificate is of another name than the address; write the server's name as it stands there, or ask whoever runs the server",
+    "no secure connection came about; ask whoever runs the server whether it offers one",
     "the server does not answer; look at its name, at the network, and whether it runs",
     "the database holds no collection; tarebowl server init makes one in it",
     "was raised by a newer Tarebowl; install that here, too. Nothing was changed",

@@ -4079,10 +4079,6 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
         <translation>Sie dürfen diese Datenbank nicht öffnen; fragen Sie, wer den Server betreibt</translation>
     </message>
     <message>
-        <source>no secure connection came about. The server&apos;s certificate must be valid, name the server as the address does, and be signed by one of those in ~/.postgresql/root.crt; sslmode=require in the address does without the last two</source>
-        <translation>es kam keine sichere Verbindung zustande. Das Zertifikat des Servers muss gültig sein, den Server nennen wie die Adresse und von einem derer in ~/.postgresql/root.crt unterschrieben sein; sslmode=require in der Adresse verzichtet auf die letzten beiden</translation>
-    </message>
-    <message>
         <source>the server does not answer; look at its name, at the network, and whether it runs</source>
         <translation>der Server antwortet nicht; prüfen Sie seinen Namen, das Netz und ob er läuft</translation>
     </message>
@@ -4137,6 +4133,22 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
     <message>
         <source>is damaged on the server; tell whoever runs it</source>
         <translation>ist auf dem Server beschädigt; sagen Sie es dem, der ihn betreibt</translation>
+    </message>
+    <message>
+        <source>the server&apos;s certificate was not accepted: it has expired by this machine&apos;s clock, or it is signed by nobody whom this machine trusts. Look at the clock, and ask whoever runs the server for a valid one, or for the certificate of who signs for it, which belongs in ~/.postgresql/root.crt</source>
+        <translation>das Zertifikat des Servers wurde nicht angenommen: nach der Uhr dieses Rechners ist es abgelaufen, oder niemand, dem dieser Rechner traut, hat es unterschrieben. Prüfen Sie die Uhr, und bitten Sie, wer den Server betreibt, um ein gültiges oder um das Zertifikat dessen, der dafür unterschreibt; es gehört nach ~/.postgresql/root.crt</translation>
+    </message>
+    <message>
+        <source>the certificate of who signs for the server is not there; ask whoever runs the server for it and put it into ~/.postgresql/root.crt</source>
+        <translation>das Zertifikat dessen, der für den Server unterschreibt, ist nicht da; bitten Sie darum, wer den Server betreibt, und legen Sie es nach ~/.postgresql/root.crt</translation>
+    </message>
+    <message>
+        <source>the server&apos;s certificate is of another name than the address; write the server&apos;s name as it stands there, or ask whoever runs the server</source>
+        <translation>das Zertifikat des Servers lautet auf einen anderen Namen als die Adresse; schreiben Sie den Namen des Servers so, wie er dort steht, oder fragen Sie, wer den Server betreibt</translation>
+    </message>
+    <message>
+        <source>no secure connection came about; ask whoever runs the server whether it offers one</source>
+        <translation>es kam keine sichere Verbindung zustande; fragen Sie, wer den Server betreibt, ob er eine anbietet</translation>
     </message>
 </context>
 <context>

@@ -4079,10 +4079,6 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
         <translation>no puede abrir esta base de datos; pregunte a quien lleva el servidor</translation>
     </message>
     <message>
-        <source>no secure connection came about. The server&apos;s certificate must be valid, name the server as the address does, and be signed by one of those in ~/.postgresql/root.crt; sslmode=require in the address does without the last two</source>
-        <translation>no se logró una conexión segura. El certificado del servidor debe ser válido, nombrar al servidor como la dirección y estar firmado por uno de los de ~/.postgresql/root.crt; sslmode=require en la dirección prescinde de los dos últimos</translation>
-    </message>
-    <message>
         <source>the server does not answer; look at its name, at the network, and whether it runs</source>
         <translation>el servidor no responde; revise su nombre, la red y si está en marcha</translation>
     </message>
@@ -4137,6 +4133,22 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
     <message>
         <source>is damaged on the server; tell whoever runs it</source>
         <translation>está dañada en el servidor; avise a quien lo lleva</translation>
+    </message>
+    <message>
+        <source>the server&apos;s certificate was not accepted: it has expired by this machine&apos;s clock, or it is signed by nobody whom this machine trusts. Look at the clock, and ask whoever runs the server for a valid one, or for the certificate of who signs for it, which belongs in ~/.postgresql/root.crt</source>
+        <translation>no se aceptó el certificado del servidor: ha caducado según el reloj de este equipo, o no lo firma nadie en quien este equipo confíe. Mire el reloj y pida a quien lleva el servidor uno válido, o el certificado de quien lo firma, que va en ~/.postgresql/root.crt</translation>
+    </message>
+    <message>
+        <source>the certificate of who signs for the server is not there; ask whoever runs the server for it and put it into ~/.postgresql/root.crt</source>
+        <translation>no está el certificado de quien firma por el servidor; pídalo a quien lleva el servidor y póngalo en ~/.postgresql/root.crt</translation>
+    </message>
+    <message>
+        <source>the server&apos;s certificate is of another name than the address; write the server&apos;s name as it stands there, or ask whoever runs the server</source>
+        <translation>el certificado del servidor es de otro nombre que la dirección; escriba el nombre del servidor como está allí, o pregunte a quien lleva el servidor</translation>
+    </message>
+    <message>
+        <source>no secure connection came about; ask whoever runs the server whether it offers one</source>
+        <translation>no se logró una conexión segura; pregunte a quien lleva el servidor si la ofrece</translation>
     </message>
 </context>
 <context>

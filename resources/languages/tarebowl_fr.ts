@@ -4079,10 +4079,6 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
         <translation>vous n’avez pas le droit d’ouvrir cette base de données&#xa0;; demandez à la personne qui s’occupe du serveur</translation>
     </message>
     <message>
-        <source>no secure connection came about. The server&apos;s certificate must be valid, name the server as the address does, and be signed by one of those in ~/.postgresql/root.crt; sslmode=require in the address does without the last two</source>
-        <translation>aucune connexion sûre n’a pu s’établir. Le certificat du serveur doit être valable, nommer le serveur comme l’adresse, et être signé par un de ceux de ~/.postgresql/root.crt&#xa0;; sslmode=require dans l’adresse se passe des deux derniers</translation>
-    </message>
-    <message>
         <source>the server does not answer; look at its name, at the network, and whether it runs</source>
         <translation>le serveur ne répond pas&#xa0;; vérifiez son nom, le réseau, et s’il est en marche</translation>
     </message>
@@ -4137,6 +4133,22 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <message>
         <source>is damaged on the server; tell whoever runs it</source>
         <translation>est endommagée sur le serveur&#xa0;; prévenez la personne qui s’en occupe</translation>
+    </message>
+    <message>
+        <source>the server&apos;s certificate was not accepted: it has expired by this machine&apos;s clock, or it is signed by nobody whom this machine trusts. Look at the clock, and ask whoever runs the server for a valid one, or for the certificate of who signs for it, which belongs in ~/.postgresql/root.crt</source>
+        <translation>le certificat du serveur n&apos;a pas été accepté : d&apos;après l&apos;horloge de cet ordinateur il a expiré, ou bien personne à qui cet ordinateur fait confiance ne l&apos;a signé. Regardez l&apos;horloge, et demandez à qui gère le serveur un certificat valable, ou celui de qui le signe, qui va dans ~/.postgresql/root.crt</translation>
+    </message>
+    <message>
+        <source>the certificate of who signs for the server is not there; ask whoever runs the server for it and put it into ~/.postgresql/root.crt</source>
+        <translation>le certificat de qui signe pour le serveur n&apos;est pas là ; demandez-le à qui gère le serveur et mettez-le dans ~/.postgresql/root.crt</translation>
+    </message>
+    <message>
+        <source>the server&apos;s certificate is of another name than the address; write the server&apos;s name as it stands there, or ask whoever runs the server</source>
+        <translation>le certificat du serveur porte un autre nom que l&apos;adresse ; écrivez le nom du serveur comme il y figure, ou demandez à qui gère le serveur</translation>
+    </message>
+    <message>
+        <source>no secure connection came about; ask whoever runs the server whether it offers one</source>
+        <translation>aucune connexion sûre n&apos;a pu être établie ; demandez à qui gère le serveur s&apos;il en offre une</translation>
     </message>
 </context>
 <context>

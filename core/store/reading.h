@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/collection.h"
+#include "core/store/not_answered.h"
+
+#include <utility>
+
+namespace tarebowl::store {
+
+/// While it lives, what is asked of a collection on a server is noted and asked together: a question without
+/// an answer throws NotAnswered. Of a file everything is answered at once.
+class Reading {
+ public:
+  explicit Reading(Collection& collection);
+  ~Reading();
+  Reading(const Reading&) = delete;
+  Reading& operator=(const Reading&) = delete;
+
+  /// Asks for all that was noted, in one way there and back. Throws StoreError.
+  void fetch();
+
+ private:
+  Collection& collection_;
+  bool gathers_;
+};
+
+/// Whether what is asked now is noted, so that it is worth while to ask ahead.
+[[nodiscard]] bool gathers(const Collection& collection);
+
+/// Runs a job that reads, on a server in as few ways there and back as what it asks rests on what it was
+/// answered: it is run until a question has no answer, what it asked so far is fetched, and it is run again
+/// with the answers, until it has all of them. So a job reads as if each answer came at once; and all of it
+/// is read as it was at one moment. The job must change nothing but what it returns. It does not write.
+template <class Job>
+auto readTogether(Collection& collection, const Job& job) -> decltype(job(collection)) {
+  Reading reading(collection);
+  for (;;) {
+    try {
+      return job(collection);
+    } catch (const NotAnswered&) {
+      reading.fetch();
+    }
+  }
+}
+
+/// The job as one that reads together.
+template <class Job>
+auto inOneReading(Job job) {
+  return [job = std::move(job)](Collection& collection) { return readTogether(collection, job); };
+}
+
+/// Within a job: asks what will be asked later anyway, so that it is fetched with what is asked first. Each
+/// of the functions asks one thing, as far as it comes without an answer.
+template <class... Ask>
+void askAhead(const Collection& collection, const Ask&... asks) {
+  if (!gathers(collection)) return;
+  const auto ask = [](const auto& one) {
+    try {
+      one();
+    } catch (const NotAnswered&) {  // NOLINT(bugprone-empty-catch): it is noted
+    }
+  };
+  (ask(asks), ...);
+}
+
+}  // namespace tarebowl::store

@@ -1,0 +1,196 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is read together takes a few ways there and back, and reads as it does one by one.
+#include "core/store/reading.h"
+
+#include "core/store/opening.h"
+#include "core/store/row_query.h"
+#include "core/store/verbs.h"
+#include "tests/core/store/larder.h"
+#include "tests/core/store/other_desk.h"
+#include "tests/core/store/own_database.h"
+#include "tests/core/store/server/slow_way.h"
+
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace tarebowl::store {
+namespace {
+
+using testing::ElementsAre;
+using namespace std::chrono_literals;
+
+class ReadTogether : public testing::Test {
+ protected:
+  static std::filesystem::path filled(const std::filesystem::path& address) {
+    Collection made = Collection::create(address, kKeeper);
+    for (int i = 0; i < 10; ++i) {
+      const Written food = addFood(made, plain(fmt::format("food-{}", i)), kKeeper);
+      (void)addSample(made, FoodId{food.id}, analysis(fmt::format("lab {}", i), "2026-10-01", 40.0 + i),
+                      kKeeper);
+    }
+    return address;
+  }
+  int tripsOf(const std::function<void()>& work) {
+    const int before = way.roundTrips();
+    work();
+    return way.roundTrips() - before;
+  }
+  static long long numberOf(Collection& collection, const std::string& query) {
+    long long number = -1;
+    RowQuery rows(collection.inner().connection, query);
+    (void)rows.next(number);
+    return number;
+  }
+
+  OwnFolder folder;
+  std::filesystem::path address = filled(folder.collection("a"));
+  SlowWay way{address, 5ms};
+  Collection far = Collection::open(way.address(), kNow);
+};
+
+/// One food after another.
+std::vector<KnownFood> everyFood(const Collection& collection) {
+  std::vector<KnownFood> foods;
+  const auto lines = listFoods(collection);
+  for (const food::FoodLine& line : lines)
+    askAhead(collection, [&] { return knowFood(collection, FoodId{line.id}); });
+  for (const food::FoodLine& line : lines)
+    if (auto known = knowFood(collection, FoodId{line.id})) foods.push_back(std::move(*known));
+  return foods;
+}
+
+TEST_F(ReadTogether, WhatIsAskedAheadIsFetchedWithWhatIsAskedFirst) {
+  const auto twoNumbers = [](Collection& c) {
+    const auto samples = [&] { return numberOf(c, "SELECT COUNT(*) FROM sample"); };
+    askAhead(c, samples);
+    const long long foods = numberOf(c, "SELECT COUNT(*) FROM food");
+    return std::pair(foods, samples());
+  };
+  EXPECT_EQ(tripsOf([&] { EXPECT_EQ(readTogether(far, twoNumbers), std::pair(10LL, 10LL)); }), 1);
+}
+
+TEST_F(ReadTogether, NothingIsDoneWithRowsThatAreNotThereYet) {
+  (void)readTogether(far, [](Collection& c) {
+    const auto foods = listFoods(c);
+    EXPECT_EQ(foods.size(), 10U);
+    return foods.at(9).id;
+  });
+}
+
+TEST_F(ReadTogether, TenFoodsTakeNoMoreWaysThanOne) {
+  std::vector<KnownFood> foods;
+  const int trips = tripsOf([&] { foods = readTogether(far, [](Collection& c) { return everyFood(c); }); });
+  EXPECT_LE(trips, 3);
+  const auto oneByOne = everyFood(far);
+  ASSERT_EQ(foods.size(), oneByOne.size());
+  for (std::size_t i = 0; i < foods.size(); ++i) {
+    EXPECT_EQ(foods[i].food.record, oneByOne[i].food.record);
+    EXPECT_EQ(foods[i].composition, oneByOne[i].composition);
+    EXPECT_EQ(foods[i].samples.size(), 1U);
+  }
+}
+
+TEST_F(ReadTogether, AllOfItIsOfOneMoment) {
+  Collection near = Collection::open(address, kNow);
+  bool isWritten = false;
+  const auto counts = readTogether(far, [&](Collection& c) {
+    const long long first = numberOf(c, "SELECT COUNT(*) FROM food");
+    if (!std::exchange(isWritten, true)) (void)addFood(near, plain("late"), kKeeper);
+    return std::pair(first, numberOf(c, "SELECT COUNT(*) FROM food WHERE id > 0"));
+  });
+  EXPECT_EQ(counts, std::pair(10LL, 10LL));
+  EXPECT_EQ(readTogether(far, [](Collection& c) { return numberOf(c, "SELECT COUNT(*) FROM food"); }), 11);
+}
+
+TEST_F(ReadTogether, OneQuestionThatTheServerRefusesDoesNotSpoilTheOthers) {
+  const auto ten = readTogether(far, [](Collection& c) {
+    askAhead(c, [&] { return numberOf(c, "SELECT 1 / (COUNT(*) - 10) FROM food"); });
+    return numberOf(c, "SELECT COUNT(*) FROM food");
+  });
+  EXPECT_EQ(ten, 10);
+}
+
+TEST_F(ReadTogether, AJobOfManyStepsIsNotRunForEachOfThem) {
+  int runs = 0;
+  const auto last = readTogether(far, [&](Collection& c) {
+    ++runs;
+    long long number = 0;
+    for (int i = 0; i < 30; ++i) number = numberOf(c, fmt::format("SELECT CAST({} AS BIGINT)", number + 1));
+    return number;
+  });
+  EXPECT_EQ(last, 30);
+  EXPECT_LT(runs, 15);
+}
+
+TEST_F(ReadTogether, WhatIsWrongInTheJobIsSaid) {
+  EXPECT_THROW(readTogether(far,
+                            [](Collection& c) -> int {
+                              if (numberOf(c, "SELECT COUNT(*) FROM food") == 10)
+                                throw std::runtime_error("ten");
+                              throw std::logic_error("there was no answer");
+                            }),
+               std::runtime_error);
+  EXPECT_THROW(readTogether(far, [](Collection& c) { return numberOf(c, "SELECT nothing FROM nowhere"); }),
+               std::exception);
+  EXPECT_EQ(countFoods(far), 10U);
+}
+
+TEST_F(ReadTogether, ItDoesNotWriteAndWritingGoesOnAfterwards) {
+  EXPECT_EQ(codeOf([&] {
+              (void)readTogether(far, [](Collection& c) { return addFood(c, plain("kale"), kKeeper).id; });
+            }),
+            StoreErrorCode::Failed);
+  (void)addFood(far, plain("kale"), kKeeper);
+  EXPECT_EQ(countFoods(far), 11U);
+}
+
+TEST_F(ReadTogether, AnothersWriteIsHeardOfAfterwards) {
+  (void)far.changedElsewhere();
+  (void)readTogether(far, [](Collection& c) { return listFoods(c); });
+  Collection near = Collection::open(address, kNow);
+  (void)addFood(near, plain("kale"), kKeeper);
+  EXPECT_TRUE(hearsOfWrite(far));
+}
+
+TEST_F(ReadTogether, MoreThanIsHeldIsReadAllTheSame) {
+  const auto bytes = readTogether(far, [](Collection& c) {
+    std::size_t sum = 0;
+    for (int i = 0; i < 12; ++i) {
+      RowQuery rows(c.inner().connection, fmt::format("SELECT repeat('x', 4000000 + {})", i));
+      std::string text;
+      if (rows.next(text)) sum += text.size();
+    }
+    return sum;
+  });
+  EXPECT_EQ(bytes, 12U * 4'000'000 + 66);
+}
+
+TEST_F(ReadTogether, AConnectionThatIsCutWithinItIsSaid) {
+  int run = 0;
+  EXPECT_EQ(codeOf([&] {
+              (void)readTogether(far, [&](Collection& c) {
+                const long long foods = numberOf(c, "SELECT COUNT(*) FROM food");
+                if (++run == 1)
+                  (void)refusedTo(address, "",
+                                  "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname "
+                                  "= current_database() AND pid <> pg_backend_pid()");
+                return foods < 0 ? 0 : numberOf(c, "SELECT COUNT(*) FROM sample");
+              });
+            }),
+            StoreErrorCode::NoServer);
+  EXPECT_TRUE(far.changedElsewhere());
+  EXPECT_EQ(readTogether(far, [](Collection& c) { return listFoods(c).size(); }), 10U);
+}
+
+TEST(ReadTogetherOfAFile, IsReadOnce) {
+  const OwnFolder folder;
+  Collection file = Collection::create(folder / "a.tarebowl", kKeeper);
+  int run = 0;
+  EXPECT_EQ(
+      readTogether(file, [&run](Collection& c) { return ++run + static_cast<int>(listFoods(c).size()); }), 1);
+}
+
+}  // namespace
+}  // namespace tarebowl::store

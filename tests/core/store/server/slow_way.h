@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <atomic>
+#include <chrono>
+#include <filesystem>
+#include <mutex>
+#include <string>
+#include <thread>
+#include <vector>
+
+namespace tarebowl::store {
+
+/// A long way to the tests' server: what it answers arrives later, and how often somebody waited for an
+/// answer before they went on is counted.
+class SlowWay {
+ public:
+  /// server: the address at its end, of a server on a socket.
+  SlowWay(const std::filesystem::path& server, std::chrono::milliseconds latency);
+  ~SlowWay();
+  SlowWay(const SlowWay&) = delete;
+  SlowWay& operator=(const SlowWay&) = delete;
+
+  /// The same database, by this way.
+  [[nodiscard]] std::filesystem::path address() const { return address_; }
+  /// There and back, over all connections.
+  [[nodiscard]] int roundTrips() const { return trips_; }
+
+ private:
+  void accept();
+  void carry(int near, int far);
+
+  std::filesystem::path folder_;  ///< of its own, with a short name: a socket's may not be long
+  std::filesystem::path server_;  ///< its socket
+  std::filesystem::path address_;
+  std::chrono::milliseconds latency_;
+  int listening_;
+  std::atomic<int> trips_{0};
+  std::mutex mutex_;
+  std::vector<std::thread> carriers_;  // guarded by mutex_
+  std::vector<int> open_;              // guarded by mutex_
+  std::thread accepting_;              // last: it uses all of the above
+};
+
+}  // namespace tarebowl::store
