@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/animals/animal_desk.h"
 
+#include "core/store/reading.h"
 #include "ui/animals/change_story.h"
 
 #include <utility>
@@ -49,8 +50,9 @@ void AnimalDesk::startAnew() {
 void AnimalDesk::readList() {
   reading_ = true;
   // The room in sight has read what it shows before this.
-  collection_.askWhenIdle([](store::Collection& collection) { return readHerd(collection); },
-                          [this](Herd herd) { takeList(std::move(herd)); });
+  collection_.askWhenIdle(
+      store::inOneReading([](store::Collection& collection) { return readHerd(collection); }),
+      [this](Herd herd) { takeList(std::move(herd)); });
 }
 
 void AnimalDesk::takeList(Herd herd) {
@@ -80,8 +82,9 @@ void AnimalDesk::readAgain() {
 
 void AnimalDesk::show(const AnimalPlace& place) {
   shown_ = place;
-  collection_.ask([place, today = today_()](
-                      store::Collection& collection) { return readAnimalPage(collection, place, today); },
+  collection_.ask(store::inOneReading([place, today = today_()](store::Collection& collection) {
+                    return readAnimalPage(collection, place, today);
+                  }),
                   [this, place](std::optional<AnimalPage> page) { takePage(place, std::move(page)); });
 }
 
@@ -97,12 +100,12 @@ void AnimalDesk::takePage(const AnimalPlace& place, std::optional<AnimalPage> pa
 
 void AnimalDesk::readHistory() {
   collection_.askWhenIdle(
-      [page = *page_](store::Collection& collection) {
+      store::inOneReading([page = *page_](store::Collection& collection) {
         std::vector<store::Change> changes;
         for (store::Change& change : store::newestChanges(collection, kChangesLookedThrough))
           if (isAbout(change, page)) changes.push_back(std::move(change));
         return changes;
-      },
+      }),
       [this, place = page_->place](std::vector<store::Change> changes) {
         if (shown_ != place) return;
         history_ = std::move(changes);

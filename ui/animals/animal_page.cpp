@@ -3,6 +3,8 @@
 #include "ui/animals/animal_page.h"
 
 #include "core/animal/name_order.h"
+#include "core/store/profile_lineage.h"
+#include "core/store/reading.h"
 
 #include <algorithm>
 #include <string_view>
@@ -22,13 +24,28 @@ void findDoubts(MeasuredSeries& series, const AnimalPage& page, quantity::Date t
 }
 
 MeasuredSeries seriesOfIndividual(const store::Collection& collection, const std::string& code) {
+  store::askAhead(
+      collection, [&] { return store::massesOfIndividual(collection, code); },
+      [&] { return store::conditionsOfIndividual(collection, code); });
   return {.code = code,
           .ofGroup = false,
           .masses = store::massesOfIndividual(collection, code),
           .conditions = store::conditionsOfIndividual(collection, code)};
 }
 
+/// Of the animal; of the group and of each of its members.
+void askForSeries(const store::Collection& collection, const AnimalPage& page, quantity::Date today) {
+  const auto ask = [&](const std::string& individual) {
+    store::askAhead(collection, [&] { return seriesOfIndividual(collection, individual); });
+  };
+  if (page.individual) ask(page.individual->record.code);
+  if (!page.group) return;
+  const std::string& code = page.group->record.code;
+  for (const std::string& member : animal::membersOn(store::staysOf(page.stays), code, today)) ask(member);
+}
+
 void readSeries(const store::Collection& collection, AnimalPage& page, quantity::Date today) {
+  if (store::gathers(collection)) askForSeries(collection, page, today);
   if (page.individual) page.series.push_back(seriesOfIndividual(collection, page.individual->record.code));
   if (page.group) {
     const std::string& code = page.group->record.code;
@@ -52,7 +69,7 @@ void readProfiles(const store::Collection& collection, AnimalPage& page, quantit
   }
   if (page.group->record.profile.empty()) return;
   const auto versions = store::versionsOfProfile(collection, page.group->record.profile);
-  const animal::ProfileLookup lookup = store::profileLookup(collection);
+  const animal::ProfileLookup lookup = store::lineageOf(collection, page.group->record.profile);
   for (const store::StoredProfile& version : versions)
     page.profiles.push_back({.stored = version,
                              .state = store::stateOn(version.record, versions, today),
@@ -73,6 +90,17 @@ void readCautions(const store::Collection& collection, AnimalPage& page) {
     page.cautions.push_back(*caution);
 }
 
+/// What rests on the group alone.
+void askForGroup(const store::Collection& collection, const animal::Group& group) {
+  store::askAhead(
+      collection, [&] { return store::membershipsOfGroup(collection, group.code); },
+      [&] { return store::energyPlansOf(collection, group.code); },
+      [&] { return store::massesOfGroup(collection, group.code); },
+      [&] { return store::conditionsOfGroup(collection, group.code); },
+      [&] { return store::versionsOfProfile(collection, group.profile); },
+      [&] { return store::lineageOf(collection, group.profile); });
+}
+
 /// Fills in the thing itself; false where it, or its species, is not there.
 bool readThing(const store::Collection& collection, AnimalPage& page) {
   std::optional<store::StoredSpecies> species;
@@ -82,7 +110,10 @@ bool readThing(const store::Collection& collection, AnimalPage& page) {
       break;
     case AnimalKind::Group:
       page.group = store::findGroup(collection, store::GroupId{page.place.id});
-      if (page.group) species = store::findSpecies(collection, page.group->record.species);
+      if (page.group) {
+        askForGroup(collection, page.group->record);
+        species = store::findSpecies(collection, page.group->record.species);
+      }
       break;
     case AnimalKind::Individual:
       page.individual = store::findIndividual(collection, store::IndividualId{page.place.id});
@@ -108,6 +139,10 @@ const store::StoredIndividual* Herd::individualOf(const std::string& code) const
 }
 
 Herd readHerd(const store::Collection& collection) {
+  store::askAhead(
+      collection, [&] { return store::listSpecies(collection); },
+      [&] { return store::listGroups(collection); }, [&] { return store::listIndividuals(collection); },
+      [&] { return store::listMemberships(collection); });
   Herd herd{.species = store::listSpecies(collection),
             .groups = store::listGroups(collection),
             .individuals = store::listIndividuals(collection),
@@ -121,8 +156,13 @@ Herd readHerd(const store::Collection& collection) {
 std::optional<AnimalPage> readAnimalPage(const store::Collection& collection, const AnimalPlace& place,
                                          quantity::Date today) {
   AnimalPage page{.place = place};
+  store::askAhead(
+      collection, [&] { return readThing(collection, page); },
+      [&] { return store::listIndividuals(collection); }, [&] { return store::listProfiles(collection); },
+      [&] { return store::listHouseCautions(collection); });
   if (!readThing(collection, page)) return std::nullopt;
   const animal::Species& species = page.species.record;
+  store::askAhead(collection, [&] { return store::expectedMass(collection, species.code); });
   if (page.group) page.stays = store::membershipsOfGroup(collection, page.group->record.code);
   if (page.individual) page.stays = store::membershipsOfIndividual(collection, page.individual->record.code);
   for (store::StoredIndividual& one : store::listIndividuals(collection))

@@ -3,6 +3,7 @@
 #include "ui/collection/food_names.h"
 
 #include "core/store/food_reading.h"
+#include "core/store/reading.h"
 #include "ui/collection/open_collection.h"
 
 #include <utility>
@@ -23,11 +24,12 @@ FoodNames::FoodNames(OpenCollection& collection, QObject* parent) : QObject(pare
 
 void FoodNames::read() {
   if (!collection_.file()) return;
-  collection_.askWhenIdle([](store::Collection& collection) { return store::listFoods(collection); },
-                          [this](std::vector<food::FoodLine> foods) {
-                            index_ = food::FoodIndex(std::move(foods));
-                            emit changed();
-                          });
+  collection_.askWhenIdle(
+      store::inOneReading([](store::Collection& collection) { return store::listFoods(collection); }),
+      [this](std::vector<food::FoodLine> foods) {
+        index_ = food::FoodIndex(std::move(foods));
+        emit changed();
+      });
 }
 
 std::vector<food::FoodLine> FoodNames::find(const QString& text, std::size_t most) const {

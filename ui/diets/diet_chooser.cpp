@@ -3,6 +3,7 @@
 #include "ui/diets/diet_chooser.h"
 
 #include "core/store/group_reading.h"
+#include "core/store/reading.h"
 #include "ui/diets/diet_desk.h"
 #include "ui/diets/diet_list.h"
 #include "ui/diets/diet_list_model.h"
@@ -89,9 +90,10 @@ void DietChooser::showCurrent() {
 void DietChooser::designFor(const QString& groupCode) {
   if (!parts_.document.mayLeave()) return;
   collection_.ask(
-      [code = groupCode.toStdString(), day = parts_.version.today()](store::Collection& collection) {
-        return store::knowGroup(collection, code, day);
-      },
+      store::inOneReading(
+          [code = groupCode.toStdString(), day = parts_.version.today()](store::Collection& collection) {
+            return store::knowGroup(collection, code, day);
+          }),
       [this](const std::optional<store::KnownGroup>& group) {
         if (!group) return emit refused(tr("This group is no longer in the collection."));
         diet::NamedDiet diet{

@@ -3,6 +3,7 @@
 #include "ui/diets/diet_shelf.h"
 
 #include "core/store/animal_reading.h"
+#include "core/store/reading.h"
 
 #include <algorithm>
 #include <map>
@@ -34,18 +35,22 @@ DietShelf::DietShelf(OpenCollection& collection, QObject* parent) : QObject(pare
 
 void DietShelf::read() {
   if (!collection_.file()) return;
-  collection_.askWhenIdle([](store::Collection& collection) { return readFrom(collection); },
-                          [this](Contents contents) {
-                            contents_ = std::move(contents);
-                            isRead_ = true;
-                            emit changed();
-                          });
+  collection_.askWhenIdle(
+      store::inOneReading([](store::Collection& collection) { return readFrom(collection); }),
+      [this](Contents contents) {
+        contents_ = std::move(contents);
+        isRead_ = true;
+        emit changed();
+      });
 }
 
 DietShelf::Contents DietShelf::readFrom(store::Collection& collection) {
   Contents contents;
   std::map<std::string, QString> names;
   std::set<std::string> withDiet;
+  store::askAhead(
+      collection, [&] { return store::listGroups(collection); }, [&] { return store::listDiets(collection); },
+      [&] { return store::listVersions(collection); });
   const auto groups = store::listGroups(collection);
   for (const store::StoredGroup& group : groups)
     names[group.record.code] = QString::fromStdString(group.record.name);

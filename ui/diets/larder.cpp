@@ -3,6 +3,7 @@
 #include "ui/diets/larder.h"
 
 #include "core/store/food_reading.h"
+#include "core/store/reading.h"
 #include "ui/collection/open_collection.h"
 
 #include <algorithm>
@@ -41,14 +42,15 @@ void Larder::want() {
   if (isReading_) return;
   isReading_ = true;
   reading_.clear();
-  collection_.askWhenIdle([](store::Collection& collection) { return store::listFoods(collection); },
-                          [this, of = generation_](const std::vector<food::FoodLine>& lines) {
-                            if (of != generation_) return;
-                            std::vector<std::string> codes;
-                            for (const food::FoodLine& line : lines) codes.push_back(line.code);
-                            codes_ = std::make_shared<const std::vector<std::string>>(std::move(codes));
-                            readFrom(0);
-                          });
+  collection_.askWhenIdle(
+      store::inOneReading([](store::Collection& collection) { return store::listFoods(collection); }),
+      [this, of = generation_](const std::vector<food::FoodLine>& lines) {
+        if (of != generation_) return;
+        std::vector<std::string> codes;
+        for (const food::FoodLine& line : lines) codes.push_back(line.code);
+        codes_ = std::make_shared<const std::vector<std::string>>(std::move(codes));
+        readFrom(0);
+      });
 }
 
 void Larder::readFrom(std::size_t first) {
@@ -59,18 +61,18 @@ void Larder::readFrom(std::size_t first) {
     return emit complete();
   }
   const std::size_t last = std::min(codes_->size(), first + kAtATime);
-  collection_.askWhenIdle(
-      [codes = codes_, first, last](store::Collection& collection) {
-        std::vector<diet::DietFood> foods;
-        for (std::size_t i = first; i < last; ++i)
-          if (auto food = store::dietFood(collection, (*codes)[i])) foods.push_back(std::move(*food));
-        return foods;
-      },
-      [this, last, of = generation_](std::vector<diet::DietFood> foods) {
-        if (of != generation_) return;
-        std::ranges::move(foods, std::back_inserter(reading_));
-        readFrom(last);
-      });
+  collection_.askWhenIdle(store::inOneReading([codes = codes_, first, last](store::Collection& collection) {
+                            std::vector<diet::DietFood> foods;
+                            for (std::size_t i = first; i < last; ++i)
+                              if (auto food = store::dietFood(collection, (*codes)[i]))
+                                foods.push_back(std::move(*food));
+                            return foods;
+                          }),
+                          [this, last, of = generation_](std::vector<diet::DietFood> foods) {
+                            if (of != generation_) return;
+                            std::ranges::move(foods, std::back_inserter(reading_));
+                            readFrom(last);
+                          });
 }
 
 }  // namespace tarebowl::ui

@@ -3,6 +3,7 @@
 #include "ui/diets/rotation_planner.h"
 
 #include "core/exchange/problem_json.h"
+#include "core/store/reading.h"
 #include "core/transfer/desk_diet.h"
 #include "ui/diets/rotation_text.h"
 #include "ui/shared/date_text.h"
@@ -100,8 +101,9 @@ void RotationPlanner::open(const std::string& dietCode, store::VersionId version
 }
 
 void RotationPlanner::readList(std::optional<RotationId> toShow) {
-  collection_.ask([diet = diet_, number = number_](
-                      store::Collection& collection) { return listOf(collection, diet, number); },
+  collection_.ask(store::inOneReading([diet = diet_, number = number_](store::Collection& collection) {
+                    return listOf(collection, diet, number);
+                  }),
                   [this, diet = diet_, number = number_, toShow](std::vector<Listed> list) {
                     if (diet != diet_ || number != number_) return;
                     list_ = std::move(list);
@@ -117,23 +119,22 @@ void RotationPlanner::readList(std::optional<RotationId> toShow) {
 }
 
 void RotationPlanner::show(RotationId id) {
-  collection_.ask(
-      [id, day = today_()](store::Collection& collection) {
-        auto read = transfer::readRotation(collection, id, day);
-        std::optional<RotationView> view;
-        if (!read) return view;
-        view.emplace();
-        view->on = std::move(*read);
-        view->standing = diet::standingOf(view->problem(), view->on.days);
-        return view;
-      },
-      [this](std::optional<RotationView> view) {
-        if (errand_.isBusy()) return;  // what is being planned is read again once it is written
-        if (view && (view->kept().diet != diet_ || view->kept().version != number_)) return;
-        view_ = std::move(view);
-        *revision_ = view_ ? view_->on.kept.revision : 0;
-        emit viewChanged();
-      });
+  collection_.ask(store::inOneReading([id, day = today_()](store::Collection& collection) {
+                    auto read = transfer::readRotation(collection, id, day);
+                    std::optional<RotationView> view;
+                    if (!read) return view;
+                    view.emplace();
+                    view->on = std::move(*read);
+                    view->standing = diet::standingOf(view->problem(), view->on.days);
+                    return view;
+                  }),
+                  [this](std::optional<RotationView> view) {
+                    if (errand_.isBusy()) return;  // what is being planned is read again once it is written
+                    if (view && (view->kept().diet != diet_ || view->kept().version != number_)) return;
+                    view_ = std::move(view);
+                    *revision_ = view_ ? view_->on.kept.revision : 0;
+                    emit viewChanged();
+                  });
 }
 
 void RotationPlanner::showNone() {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/diets/version_comparer.h"
 
+#include "core/store/reading.h"
 #include "ui/collection/open_collection.h"
 #include "ui/diets/compare_pane.h"
 #include "ui/diets/diet_desk.h"
@@ -27,14 +28,16 @@ void VersionComparer::compareWith(int number) {
   if (diet == nullptr) return;
   const auto other = std::ranges::find(diet->versions, number, &store::VersionLine::number);
   if (other == diet->versions.end()) return;
-  collection_.ask([id = other->id, day = parts_.version.today()](
-                      store::Collection& collection) { return transfer::readDesk(collection, id, day); },
-                  [this](const std::optional<transfer::DeskDiet>& before) {
-                    if (!before || !parts_.version.isOpen()) return;
-                    other_ = comparedVersion(*before);
-                    show();
-                    emit compared();
-                  });
+  collection_.ask(
+      store::inOneReading([id = other->id, day = parts_.version.today()](store::Collection& collection) {
+        return transfer::readDesk(collection, id, day);
+      }),
+      [this](const std::optional<transfer::DeskDiet>& before) {
+        if (!before || !parts_.version.isOpen()) return;
+        other_ = comparedVersion(*before);
+        show();
+        emit compared();
+      });
 }
 
 /// The older one first. Follows the desk.

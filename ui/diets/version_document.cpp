@@ -3,6 +3,7 @@
 #include "ui/diets/version_document.h"
 
 #include "core/store/diet_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/desk_sheet.h"
 #include "ui/collection/change_command.h"
 #include "ui/diets/diet_desk.h"
@@ -84,9 +85,9 @@ void VersionDocument::close() {
 
 void VersionDocument::read(store::VersionId version) {
   collection_.ask(
-      [version, day = today_(), counted = counted_](store::Collection& collection) {
+      store::inOneReading([version, day = today_(), counted = counted_](store::Collection& collection) {
         return transfer::readDesk(collection, version, day, counted);
-      },
+      }),
       [this](std::optional<transfer::DeskDiet> desk) { take(std::move(desk)); });
 }
 
@@ -113,16 +114,16 @@ void VersionDocument::readAgain() {
     readsAgain_ = true;
     return saveNow();
   }
-  collection_.ask(
-      [version = shown_->version.id, day = today_(), counted = counted_](store::Collection& collection) {
-        return transfer::readDesk(collection, version, day, counted);
-      },
-      [this](std::optional<transfer::DeskDiet> desk) {
-        if (!shown_) return;
-        if (isDirty() || writing_ > 0) return readAgain();
-        if (!desk) return take(std::nullopt);
-        if (desk->version.id == shown_->version.id) takeAgain(*desk);
-      });
+  collection_.ask(store::inOneReading([version = shown_->version.id, day = today_(),
+                                       counted = counted_](store::Collection& collection) {
+                    return transfer::readDesk(collection, version, day, counted);
+                  }),
+                  [this](std::optional<transfer::DeskDiet> desk) {
+                    if (!shown_) return;
+                    if (isDirty() || writing_ > 0) return readAgain();
+                    if (!desk) return take(std::nullopt);
+                    if (desk->version.id == shown_->version.id) takeAgain(*desk);
+                  });
 }
 
 void VersionDocument::takeAgain(const transfer::DeskDiet& desk) {

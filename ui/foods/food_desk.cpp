@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/foods/food_desk.h"
 
+#include "core/store/reading.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -58,13 +60,13 @@ void FoodDesk::readList() {
   reading_ = true;
   // The room in sight has read what it shows before this.
   collection_.askWhenIdle(
-      [](store::Collection& collection) {
+      store::inOneReading([](store::Collection& collection) {
         std::vector<food::FoodLine> foods = store::listFoods(collection);
         std::sort(foods.begin(), foods.end(), [](const food::FoodLine& a, const food::FoodLine& b) {
           return std::tie(a.name, a.form, a.id) < std::tie(b.name, b.form, b.id);
         });
         return foods;
-      },
+      }),
       [this](std::vector<food::FoodLine> foods) { takeList(std::move(foods)); });
 }
 
@@ -136,16 +138,16 @@ void FoodDesk::readFigures(std::vector<FoodId> foods) {
 }
 
 void FoodDesk::readCompositions(const std::vector<FoodId>& foods, std::function<void(const Figures&)> then) {
-  collection_.askWhenIdle(
-      [foods](store::Collection& collection) {
-        Figures result;
-        for (const FoodId id : foods)
-          if (const auto known = store::knowFood(collection, id))
-            result.emplace_back(id, FoodFigures{known->composition, known->food.record.food.inStock,
-                                                known->food.record.food.invented});
-        return result;
-      },
-      std::move(then));
+  collection_.askWhenIdle(store::inOneReading([foods](store::Collection& collection) {
+                            Figures result;
+                            for (const FoodId id : foods)
+                              if (const auto known = store::knowFood(collection, id))
+                                result.emplace_back(
+                                    id, FoodFigures{known->composition, known->food.record.food.inStock,
+                                                    known->food.record.food.invented});
+                            return result;
+                          }),
+                          std::move(then));
 }
 
 std::vector<FoodId> FoodDesk::foodsOfGroup(const std::string& group) const {
@@ -157,8 +159,9 @@ std::vector<FoodId> FoodDesk::foodsOfGroup(const std::string& group) const {
 
 void FoodDesk::show(FoodId id) {
   shown_ = id;
-  collection_.ask([id](store::Collection& collection) { return store::knowFood(collection, id); },
-                  [this, id](std::optional<store::KnownFood> page) { takePage(id, std::move(page)); });
+  collection_.ask(
+      store::inOneReading([id](store::Collection& collection) { return store::knowFood(collection, id); }),
+      [this, id](std::optional<store::KnownFood> page) { takePage(id, std::move(page)); });
 }
 
 void FoodDesk::takePage(FoodId id, std::optional<store::KnownFood> page) {

@@ -6,6 +6,7 @@
 #include "core/store/animal_reading.h"
 #include "core/store/food_reading.h"
 #include "core/store/health_verbs.h"
+#include "core/store/reading.h"
 
 #include <algorithm>
 #include <chrono>
@@ -23,6 +24,9 @@ struct Patients {
 /// Groups with their members under them.
 Patients readAll(const store::Collection& collection, quantity::Date today) {
   Patients found;
+  store::askAhead(
+      collection, [&] { return store::listMemberships(collection); },
+      [&] { return store::listGroups(collection); }, [&] { return store::listFoods(collection); });
   const auto stays = store::staysOf(store::listMemberships(collection));
   std::vector<store::StoredGroup> groups = store::listGroups(collection);
   std::ranges::stable_sort(groups, animal::goesBefore, [](const store::StoredGroup& group) {
@@ -114,7 +118,9 @@ void HealthDesk::readAnew() {
 }
 
 void HealthDesk::readPatients() {
-  collection_.ask([today = today_()](store::Collection& collection) { return readAll(collection, today); },
+  collection_.ask(store::inOneReading([today = today_()](store::Collection& collection) {
+                    return readAll(collection, today);
+                  }),
                   [this](Patients found) {
                     if (found.list == patients_) return;
                     patients_ = std::move(found.list);
@@ -145,15 +151,15 @@ void HealthDesk::ask(const transfer::CalciumAsked& asked) {
 void HealthDesk::read() {
   if (!shown_ || !collection_.file()) return;
   const transfer::HealthSubject subject = patients_[static_cast<std::size_t>(*shown_)].subject;
-  collection_.ask(
-      [subject, today = today_(), days = days_, asked = asked_](store::Collection& collection) {
-        return readView(collection, subject, today, days, asked);
-      },
-      [this, patient = *shown_](std::optional<HealthView> view) {
-        if (shown_ != patient) return;
-        view_ = std::move(view);
-        emit viewChanged();
-      });
+  collection_.ask(store::inOneReading([subject, today = today_(), days = days_,
+                                       asked = asked_](store::Collection& collection) {
+                    return readView(collection, subject, today, days, asked);
+                  }),
+                  [this, patient = *shown_](std::optional<HealthView> view) {
+                    if (shown_ != patient) return;
+                    view_ = std::move(view);
+                    emit viewChanged();
+                  });
 }
 
 void HealthDesk::lookBackFrom(health::SignKind kind, quantity::Date day, int hours) {
@@ -162,14 +168,14 @@ void HealthDesk::lookBackFrom(health::SignKind kind, quantity::Date day, int hou
   const transfer::HealthSubject subject = patients_[static_cast<std::size_t>(*shown_)].subject;
   const quantity::Date from = std::chrono::sys_days(day) - std::chrono::days(kComparedDays - 1);
   collection_.ask(
-      [subject, from, kind, day,
-       hours](store::Collection& collection) -> std::optional<exchange::LookBackPage> {
+      store::inOneReading([subject, from, kind, day,
+                           hours](store::Collection& collection) -> std::optional<exchange::LookBackPage> {
         const auto period = transfer::readHealth(collection, subject, from, day);
         const health::LookBackRule rule{.hours = hours};
         auto found = period ? transfer::lookBackFrom(*period, kind, day, rule) : std::nullopt;
         if (!found) return std::nullopt;
         return transfer::lookBackPage(*period, kind, std::move(*found), rule);
-      },
+      }),
       [this, patient = *shown_](std::optional<exchange::LookBackPage> page) {
         if (shown_ != patient) return;
         lookBack_ = std::move(page);

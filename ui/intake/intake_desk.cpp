@@ -6,6 +6,7 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/intake_study.h"
 #include "ui/shared/days.h"
 
@@ -21,13 +22,18 @@ constexpr int kShortestSpan = 7;
 
 std::vector<IntakeGroup> readAll(const store::Collection& collection, quantity::Date today) {
   std::vector<IntakeGroup> groups;
-  for (const store::StoredGroup& group : store::listGroups(collection)) {
+  const auto fedSpan = [&](const std::string& code) {
+    return store::fedSpan(collection, code, intake::dayOfNumber(0), today);
+  };
+  const auto all = store::listGroups(collection);
+  for (const store::StoredGroup& group : all)
+    store::askAhead(collection, [&] { return fedSpan(group.record.code); });
+  for (const store::StoredGroup& group : all) {
     IntakeGroup& made = groups.emplace_back();
     made.code = group.record.code;
     made.name = QString::fromStdString(group.record.name);
     made.section = QString::fromStdString(group.record.section);
-    if (const auto fed = store::fedSpan(collection, made.code, intake::dayOfNumber(0), today))
-      made.fed = daysOf(fed->first, fed->last);
+    if (const auto fed = fedSpan(made.code)) made.fed = daysOf(fed->first, fed->last);
   }
   std::ranges::stable_sort(groups, [](const IntakeGroup& a, const IntakeGroup& b) {
     if (a.section != b.section) return animal::goesBefore(a.section.toStdString(), b.section.toStdString());
@@ -75,7 +81,9 @@ const IntakeGroup* IntakeDesk::group() const {
 
 void IntakeDesk::readGroups() {
   old_ = false;
-  collection_.ask([today = today_()](store::Collection& collection) { return readAll(collection, today); },
+  collection_.ask(store::inOneReading([today = today_()](store::Collection& collection) {
+                    return readAll(collection, today);
+                  }),
                   [this](std::vector<IntakeGroup> groups) {
                     const bool changed = groups != groups_;
                     groups_ = std::move(groups);
@@ -134,14 +142,13 @@ void IntakeDesk::study(const DaySpan& days, const std::function<void(const excha
   const auto* followed = std::get_if<food::NutrientId>(&subject_);
   if (followed != nullptr && std::ranges::find(nutrients, *followed) == nutrients.end())
     nutrients.push_back(*followed);
-  collection_.ask(
-      [group = shown_, from = toDate(days.from), to = toDate(days.until),
-       nutrients](store::Collection& collection) {
-        return transfer::intakeStudy(collection, group, from, to, nutrients);
-      },
-      [then](const std::optional<exchange::IntakeToWrite>& study) {
-        if (study) then(*study);
-      });
+  collection_.ask(store::inOneReading([group = shown_, from = toDate(days.from), to = toDate(days.until),
+                                       nutrients](store::Collection& collection) {
+                    return transfer::intakeStudy(collection, group, from, to, nutrients);
+                  }),
+                  [then](const std::optional<exchange::IntakeToWrite>& study) {
+                    if (study) then(*study);
+                  });
 }
 
 /// A quarter more on either side, so that a chart that is moved has something to show at once.
@@ -161,14 +168,15 @@ void IntakeDesk::read() {
     return emit trendChanged();
   }
   reading_ = true;
-  collection_.ask(
-      [asked = asked()](store::Collection& collection) { return transfer::readTrend(collection, asked); },
-      [this, asked = asked()](std::optional<transfer::IntakeTrend> trend) {
-        if (group() == nullptr || !group()->fed || asked != this->asked()) return;
-        reading_ = false;
-        trend_ = std::move(trend);
-        emit trendChanged();
-      });
+  collection_.ask(store::inOneReading([asked = asked()](store::Collection& collection) {
+                    return transfer::readTrend(collection, asked);
+                  }),
+                  [this, asked = asked()](std::optional<transfer::IntakeTrend> trend) {
+                    if (group() == nullptr || !group()->fed || asked != this->asked()) return;
+                    reading_ = false;
+                    trend_ = std::move(trend);
+                    emit trendChanged();
+                  });
 }
 
 }  // namespace tarebowl::ui

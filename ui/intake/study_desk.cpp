@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/intake/study_desk.h"
 
+#include "core/store/reading.h"
 #include "ui/shared/days.h"
 
 #include <utility>
@@ -41,24 +42,26 @@ void StudyDesk::workOut(transfer::StudyAsked asked) {
   asked_ = asked;
   if (shown_.empty() || !collection_.file()) return;
   asked.group = shown_;
-  collection_.ask(
-      [asked](store::Collection& collection) { return transfer::planIntakeStudy(collection, asked); },
-      [this, group = shown_, first = asked.first](Answer answer) {
-        if (group != shown_ || !asked_ || asked_->first != first) return;
-        answer_ = std::move(answer);
-        emit answered();
-      });
+  collection_.ask(store::inOneReading([asked](store::Collection& collection) {
+                    return transfer::planIntakeStudy(collection, asked);
+                  }),
+                  [this, group = shown_, first = asked.first](Answer answer) {
+                    if (group != shown_ || !asked_ || asked_->first != first) return;
+                    answer_ = std::move(answer);
+                    emit answered();
+                  });
 }
 
 void StudyDesk::readFaeces() {
   if (shown_.empty() || !collection_.file()) return;
-  collection_.ask(
-      [group = shown_](store::Collection& collection) { return store::faecesOfGroup(collection, group); },
-      [this, group = shown_](std::vector<store::StoredFaeces> faeces) {
-        if (group != shown_) return;
-        faeces_ = std::move(faeces);
-        emit faecesChanged();
-      });
+  collection_.ask(store::inOneReading([group = shown_](store::Collection& collection) {
+                    return store::faecesOfGroup(collection, group);
+                  }),
+                  [this, group = shown_](std::vector<store::StoredFaeces> faeces) {
+                    if (group != shown_) return;
+                    faeces_ = std::move(faeces);
+                    emit faecesChanged();
+                  });
 }
 
 void StudyDesk::keep(intake::FaecesCollected faeces) {

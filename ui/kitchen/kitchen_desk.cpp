@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/kitchen/kitchen_desk.h"
 
+#include "core/store/reading.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -67,8 +69,9 @@ void KitchenDesk::read() {
   old_ = false;
   const bool isOfAnother = !sheet_ || sheet_->sheet.section != section_ || sheet_->sheet.day != day_;
   if (isOfAnother) emit placeChanged();  // nothing of it is on the scale any more
-  collection_.ask([section = section_, day = day_](
-                      store::Collection& collection) { return readKitchenSheet(collection, section, day); },
+  collection_.ask(store::inOneReading([section = section_, day = day_](store::Collection& collection) {
+                    return readKitchenSheet(collection, section, day);
+                  }),
                   [this, section = section_, day = day_](KitchenSheet sheet) {
                     if (section != section_ || day != day_) return;
                     take(std::move(sheet));

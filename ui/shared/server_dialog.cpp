@@ -69,6 +69,8 @@ ServerDialog::ServerDialog(const std::vector<std::filesystem::path>& remembered,
   setWindowTitle(tr("Open a collection on a server"));
   port_->setRange(1, kLastPort);
   port_->setValue(kUsualPort);
+  port_->setButtonSymbols(QAbstractSpinBox::NoButtons);  // nobody seeks a port step by step
+  port_->setObjectName(QStringLiteral("port"));
   host_->setPlaceholderText(tr("empty: this machine"));
   person_->setText(qEnvironmentVariable("USER"));
   security_->addItem(tr("as is usual: verify-full, and on this machine prefer"));

@@ -18,6 +18,8 @@ QLabel[banner="true"][topmost="true"] { margin-top: 10px; }
 QLineEdit { background: @card; color: @ink; border: 1px solid @edge; border-radius: 5px; padding: 3px 7px;
   selection-background-color: @accent; selection-color: @onAccent; }
 QLineEdit:focus { border: 2px solid @accent; padding: 2px 6px; }
+QSpinBox#port { background: @card; color: @ink; border: 1px solid @edge; border-radius: 5px; padding: 3px 7px; }
+QSpinBox#port:focus { border: 2px solid @accent; padding: 2px 6px; }
 QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus { border: none; padding: 0px; background: transparent; }
 
 QComboBox { background: @card; color: @ink; border: 1px solid @edge; border-radius: 5px; padding: 3px 7px; }

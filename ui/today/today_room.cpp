@@ -3,6 +3,7 @@
 #include "ui/today/today_room.h"
 
 #include "core/intake/time_of_sheet.h"
+#include "core/store/reading.h"
 #include "ui/collection/collection_state.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/shared/banner.h"
@@ -94,12 +95,13 @@ void TodayRoom::showEvent(QShowEvent* event) {
 void TodayRoom::read() {
   if (!collection_.file()) return;
   old_ = false;
-  collection_.ask(
-      [day = today_()](store::Collection& collection) { return transfer::readDayOverview(collection, day); },
-      [this](transfer::DayOverview overview) {
-        overview_ = std::move(overview);
-        showOverview();
-      });
+  collection_.ask(store::inOneReading([day = today_()](store::Collection& collection) {
+                    return transfer::readDayOverview(collection, day);
+                  }),
+                  [this](transfer::DayOverview overview) {
+                    overview_ = std::move(overview);
+                    showOverview();
+                  });
 }
 
 void TodayRoom::showOverview() {

@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window on a server that is far away: how many ways there and back each room takes until it shows what
+// it has.
+#include "core/diet/solve.h"
+#include "core/store/move.h"
+#include "core/transfer/sample_import.h"
+#include "tests/core/store/own_database.h"
+#include "tests/core/store/server/slow_way.h"
+#include "tests/source_dir.h"
+#include "ui/frame/main_window.h"
+#include "ui/intake/intake_desk.h"
+#include "ui/intake/intake_room.h"
+#include "ui/shared/paths.h"
+
+#include <QElapsedTimer>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace tarebowl::ui {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr int kPatienceMs = 120'000;
+constexpr int kQuietMs = 500;
+const store::Author kAuthor{"Keeper A", "2026-07-19T07:30:00Z"};
+
+struct Visit {
+  const char* name;
+  int number;
+  int most;  ///< ways there and back
+};
+
+class RoomsFarAway : public testing::Test {
+ protected:
+  RoomsFarAway() {
+    const std::filesystem::path file = toPath(folder.filePath(QStringLiteral("sample.tarebowl")));
+    {
+      store::Collection made = store::Collection::create(file, kAuthor);
+      transfer::importSample(made, std::filesystem::path(TAREBOWL_SOURCE_DIR) / "sample-data", kAuthor);
+    }
+    (void)store::moveCollection(file, database.address(), kAuthor);
+    way = std::make_unique<store::SlowWay>(database.address(), 20ms);
+  }
+  /// Until nobody has asked the server for a while.
+  int tripsOf(const MainWindow& window, const std::function<void()>& act) const {
+    const int before = way->roundTrips();
+    act();
+    QElapsedTimer quiet;
+    quiet.start();
+    QElapsedTimer all;
+    all.start();
+    int seen = way->roundTrips();
+    while (quiet.elapsed() < kQuietMs && all.elapsed() < kPatienceMs) {
+      QTest::qWait(20);
+      const bool works = !window.collection().isIdle() || window.intake().desk().isReading();
+      if (std::exchange(seen, way->roundTrips()) != way->roundTrips() || works) quiet.restart();
+    }
+    return way->roundTrips() - before;
+  }
+
+  QTemporaryDir folder;
+  store::OwnDatabase database{testing::UnitTest::GetInstance()->current_test_info()->name()};
+  std::unique_ptr<store::SlowWay> way;
+};
+
+TEST_F(RoomsFarAway, TakeFewWaysThereAndBack) {
+  MainWindow window(&diet::solve, Dialogs{}, Preferences(folder.filePath(QStringLiteral("seat.ini"))),
+                    [] { return quantity::parseDate("2026-07-19").value(); });
+  window.show();
+  const int opening = tripsOf(window, [&] { window.open(way->address()); });
+  std::printf("opened: %d\n", opening);
+  ASSERT_TRUE(window.collection().file());
+  for (const Visit& room :
+       {Visit{"Today", 1, 3}, Visit{"Foods", 2, 3}, Visit{"Animals", 3, 3}, Visit{"Diets", 4, 3},
+        Visit{"Kitchen", 5, 3}, Visit{"Intake", 6, 3}, Visit{"Health", 7, 3}}) {
+    const int trips = tripsOf(window, [&] { window.goToRoom(room.number); });
+    std::printf("%s: %d\n", room.name, trips);
+    EXPECT_LE(trips, room.most) << room.name;
+  }
+}
+
+}  // namespace
+}  // namespace tarebowl::ui
