@@ -3,12 +3,19 @@
 #include "core/store/checked_foods.h"
 
 #include "core/store/food_reading.h"
+#include "core/store/reading.h"
 
+#include <algorithm>
+#include <optional>
+#include <span>
 #include <utility>
+#include <vector>
 
 namespace tarebowl::store {
 
 namespace {
+
+constexpr std::size_t kAtATime = 100;
 
 std::optional<quantity::Date> newestOf(const std::vector<StoredSample>& samples) {
   std::optional<quantity::Date> newest;
@@ -20,20 +27,34 @@ std::optional<quantity::Date> newestOf(const std::vector<StoredSample>& samples)
   return newest;
 }
 
+std::vector<std::optional<KnownFood>> knowAll(const Collection& collection,
+                                              std::span<const food::FoodLine> lines) {
+  return readTogether(collection, [lines](const Collection& from) {
+    for (const food::FoodLine& line : lines) askAhead(from, [&] { return knowFood(from, FoodId{line.id}); });
+    std::vector<std::optional<KnownFood>> known;
+    for (const food::FoodLine& line : lines) known.push_back(knowFood(from, FoodId{line.id}));
+    return known;
+  });
+}
+
 }  // namespace
 
 CheckedFoods readForChecks(const Collection& collection, const std::stop_token& stop) {
   CheckedFoods read;
-  for (food::FoodLine& line : listFoods(collection)) {
-    if (stop.stop_requested()) break;
-    auto known = knowFood(collection, FoodId{line.id});
-    if (!known) continue;  // removed meanwhile
-    read.foods.push_back({.name = line.name,
-                          .form = line.form,
-                          .group = line.group,
-                          .composition = known->derivation.stated(),
-                          .newestSample = newestOf(known->samples)});
-    read.lines.push_back(std::move(line));
+  std::vector<food::FoodLine> lines = listFoods(collection);
+  for (std::size_t first = 0; first < lines.size() && !stop.stop_requested(); first += kAtATime) {
+    const std::span<food::FoodLine> some =
+        std::span(lines).subspan(first, std::min(kAtATime, lines.size() - first));
+    const auto known = knowAll(collection, some);
+    for (std::size_t i = 0; i < some.size(); ++i) {
+      if (!known[i]) continue;  // removed meanwhile
+      read.foods.push_back({.name = some[i].name,
+                            .form = some[i].form,
+                            .group = some[i].group,
+                            .composition = known[i]->derivation.stated(),
+                            .newestSample = newestOf(known[i]->samples)});
+      read.lines.push_back(std::move(some[i]));
+    }
   }
   return read;
 }

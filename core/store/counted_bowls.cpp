@@ -61,7 +61,12 @@ class CountedBowlReader::Inner {
         foods_(inner),
         bowls_(inner.connection, kBowls),
         lines_(inner.connection, kLines),
-        corrections_(inner.connection, kCorrections) {}
+        corrections_(inner.connection, kCorrections) {
+    if (!inner.connection.gathers()) return;
+    const AskedTogether together(inner.connection);  // the words, before it is known which of them are wanted
+    (void)words_.wordOf(0);
+    (void)foods_.codeOf(0);
+  }
 
   void read(long long group, const std::string& code, int from, int to,
             const std::function<void(const CountedBowl&)>& take) {
@@ -70,6 +75,7 @@ class CountedBowlReader::Inner {
       statement->bind(2, from);
       statement->bind(3, to);
     }
+    for (PreparedStatement* statement : {&bowls_, &lines_, &corrections_}) statement->reset();
     bool more = false;
     bool hasBowl = false;
     {

@@ -44,7 +44,12 @@ class SheetReader {
         foods_(inner),
         bowls_(inner.connection, kBowls),
         lines_(inner.connection, kLines),
-        corrections_(inner.connection, kCorrections) {}
+        corrections_(inner.connection, kCorrections) {
+    if (!inner.connection.gathers()) return;
+    const AskedTogether together(inner.connection);  // the words, before it is known which of them are wanted
+    (void)words_.wordOf(0);
+    (void)foods_.codeOf(0);
+  }
 
   void read(long long group, const std::string& code, int from, int to, std::vector<Bowl>& bowls) {
     const std::size_t first = bowls.size();
@@ -157,8 +162,8 @@ std::vector<Bowl> bowlsOfDay(const Collection& collection, Date day,
                              const std::optional<std::string>& section) {
   return guarded(collection.file(), [&] {
     std::vector<Bowl> bowls;
-    const auto groups = groupsOf(collection.inner(), section);
     SheetReader reader(collection.inner());
+    const auto groups = groupsOf(collection.inner(), section);
     const int number = intake::dayNumber(day);
     const AskedTogether together(collection.inner().connection);
     for (const NumberedGroup& group : groups) reader.read(group.number, group.code, number, number, bowls);

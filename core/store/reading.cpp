@@ -6,7 +6,7 @@
 
 namespace tarebowl::store {
 
-Reading::Reading(Collection& collection)
+Reading::Reading(const Collection& collection)
     : collection_(collection), gathers_(collection.inner().connection.beginGathering()) {}
 
 Reading::~Reading() {

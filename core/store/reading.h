@@ -13,7 +13,7 @@ namespace tarebowl::store {
 /// an answer throws NotAnswered. Of a file everything is answered at once.
 class Reading {
  public:
-  explicit Reading(Collection& collection);
+  explicit Reading(const Collection& collection);
   ~Reading();
   Reading(const Reading&) = delete;
   Reading& operator=(const Reading&) = delete;
@@ -22,7 +22,7 @@ class Reading {
   void fetch();
 
  private:
-  Collection& collection_;
+  const Collection& collection_;
   bool gathers_;
 };
 
@@ -33,8 +33,8 @@ class Reading {
 /// answered: it is run until a question has no answer, what it asked so far is fetched, and it is run again
 /// with the answers, until it has all of them. So a job reads as if each answer came at once; and all of it
 /// is read as it was at one moment. The job must change nothing but what it returns. It does not write.
-template <class Job>
-auto readTogether(Collection& collection, const Job& job) -> decltype(job(collection)) {
+template <class Place, class Job>  // Place: Collection, or a const one
+auto readTogether(Place& collection, const Job& job) -> decltype(job(collection)) {
   Reading reading(collection);
   for (;;) {
     try {

@@ -8,6 +8,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
 #include "core/store/lot_verbs.h"
+#include "core/store/reading.h"
 
 #include <algorithm>
 #include <array>
@@ -130,6 +131,33 @@ void countAnimals(const store::Collection& collection, HealthPeriod& period) {
       period.animals[Date(day)] = *count;
 }
 
+/// What is read of an animal: what was seen of it, its masses and its condition.
+void askForAnimal(const store::Collection& collection, const std::string& code, Date from, Date to) {
+  store::askAhead(
+      collection, [&] { return store::observationsOfIndividual(collection, code, from, to); },
+      [&] { return store::massesOfIndividual(collection, code); },
+      [&] { return store::conditionsOfIndividual(collection, code); });
+}
+
+/// What of a period rests on the group alone, or on who was in it.
+void askForHealth(const store::Collection& collection, const HealthPeriod& period) {
+  const std::string& group = period.subject.group;
+  std::vector<std::string> members;
+  store::askAhead(
+      collection, [&] { return readIntake(collection, group, period.from, period.to).has_value(); },
+      [&] { return store::bowlsOfGroup(collection, group, period.from, period.to); },
+      [&] { return store::listLots(collection); },
+      [&] { return store::observationsOfGroup(collection, group, period.from, period.to); },
+      [&] { return store::massesOfGroup(collection, group); },
+      [&] { return store::conditionsOfGroup(collection, group); },
+      [&] {
+        members =
+            animal::membersOn(store::staysOf(store::membershipsOfGroup(collection, group)), group, period.to);
+      });
+  if (!period.subject.individual.empty()) members = {period.subject.individual};
+  for (const std::string& member : members) askForAnimal(collection, member, period.from, period.to);
+}
+
 /// The later of a day and those of the readings that lie up to another.
 template <class Stored>
 void takeLater(const std::vector<Stored>& readings, Date until, Date& last) {
@@ -152,6 +180,7 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
     if (!group) return std::nullopt;
     period.subject.group = *group;
   }
+  if (store::gathers(collection)) askForHealth(collection, period);
   auto read = readIntake(collection, period.subject.group, from, to);
   if (!read) return std::nullopt;
   period.intake = std::move(*read);
@@ -171,22 +200,30 @@ std::optional<Date> lastRecordOf(const store::Collection& collection, const Heal
                                  Date until) {
   const Date first = intake::dayOfNumber(0);
   Date last = first;
+  store::askAhead(
+      collection, [&] { return store::fedSpan(collection, subject.group, first, until); },
+      [&] { return store::membershipsOfGroup(collection, subject.group); },
+      [&] { return store::massesOfGroup(collection, subject.group); },
+      [&] { return store::conditionsOfGroup(collection, subject.group); });
   if (const auto fed = store::fedSpan(collection, subject.group, first, until)) last = fed->last;
+  const Date since = last;  // the same for all, so that none waits for another's answer
   const auto look = [&](const std::string& individual) {
-    const auto seen = store::observationsOfIndividual(collection, individual, last, until);
-    if (!seen.empty()) last = seen.back().record.on;
+    const auto seen = store::observationsOfIndividual(collection, individual, since, until);
+    if (!seen.empty()) last = std::max(last, seen.back().record.on);
     takeLater(store::massesOfIndividual(collection, individual), until, last);
     takeLater(store::conditionsOfIndividual(collection, individual), until, last);
   };
   if (!subject.individual.empty()) {
     look(subject.individual);
   } else {
-    const auto seen = store::observationsOfGroup(collection, subject.group, last, until);
+    const auto stays = store::staysOf(store::membershipsOfGroup(collection, subject.group));
+    const auto members = animal::membersOn(stays, subject.group, until);
+    for (const std::string& member : members) askForAnimal(collection, member, since, until);
+    const auto seen = store::observationsOfGroup(collection, subject.group, since, until);
     if (!seen.empty()) last = seen.back().record.on;
     takeLater(store::massesOfGroup(collection, subject.group), until, last);
     takeLater(store::conditionsOfGroup(collection, subject.group), until, last);
-    const auto stays = store::staysOf(store::membershipsOfGroup(collection, subject.group));
-    for (const std::string& member : animal::membersOn(stays, subject.group, until)) look(member);
+    for (const std::string& member : members) look(member);
   }
   return last == first ? std::nullopt : std::optional(last);
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/intake_period.h"
 
+#include "core/store/reading.h"
 #include "core/transfer/judged_problem.h"
 
 #include <utility>
@@ -12,6 +13,12 @@ using quantity::Date;
 
 std::optional<IntakePeriod> readIntake(const store::Collection& collection, const std::string& group,
                                        Date from, Date to) {
+  if (store::gathers(collection)) {
+    IntakeReader early(collection, group, "");
+    store::askAhead(
+        collection, [&] { return store::knowGroup(collection, group, to); },
+        [&] { return early.read(from, to).pans; });
+  }
   auto known = store::knowGroup(collection, group, to);
   if (!known) return std::nullopt;
   IntakePeriod period{.group = std::move(*known), .from = from, .to = to};

@@ -5,9 +5,11 @@
 #include "core/food/proximates.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/food_reading.h"
+#include "core/store/reading.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <utility>
 
 namespace tarebowl::transfer {
@@ -63,9 +65,10 @@ IntakeReader::IntakeReader(const store::Collection& collection, std::span<const 
 }
 
 const std::optional<diet::DietFood>& IntakeReader::food(const std::string& code) {
-  const auto [at, fresh] = foods_.try_emplace(code);
-  if (fresh) at->second = someOfFoods_ ? someOfFoods_->find(code) : store::dietFood(collection_, code);
-  return at->second;
+  const auto known = foods_.find(code);
+  if (known != foods_.end()) return known->second;
+  auto food = someOfFoods_ ? someOfFoods_->find(code) : store::dietFood(collection_, code);
+  return foods_.emplace(code, std::move(food)).first->second;
 }
 
 intake::FoodKind IntakeReader::kindOf(const std::string& code, Grams step) {
@@ -100,7 +103,26 @@ const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
   return *pans_;
 }
 
+/// The foods of all bowls, before the first of them is looked at, and what hangs beside them.
+void IntakeReader::askFor(Date from, Date to) {
+  const int apart = intake::BorrowRule().daysApart;
+  std::set<std::string> codes;
+  store::askAhead(
+      collection_,
+      [&] {
+        bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) {
+          for (const intake::CountedItem& item : bowl.items) codes.insert(item.food);
+        });
+      },
+      [&] {
+        return store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
+                                  intake::dayOfNumber(intake::dayNumber(to) + apart));
+      });
+  for (const std::string& code : codes) store::askAhead(collection_, [&] { return food(code).has_value(); });
+}
+
 IntakeReader::Stretch IntakeReader::read(Date from, Date to) {
+  if (store::gathers(collection_)) askFor(from, to);
   Stretch stretch;
   double step = kCoarsest.value();
   bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) {

@@ -47,6 +47,7 @@ class IntakeReader {
   [[nodiscard]] const std::map<std::string, std::optional<diet::DietFood>>& foods() const { return foods_; }
 
  private:
+  void askFor(quantity::Date from, quantity::Date to);
   const std::optional<diet::DietFood>& food(const std::string& code);
   [[nodiscard]] intake::FoodKind kindOf(const std::string& code, quantity::Grams step);
   /// Pans that stood in a place around a stretch, and how many they are.

@@ -64,6 +64,9 @@ void Larder::readFrom(std::size_t first) {
   collection_.askWhenIdle(store::inOneReading([codes = codes_, first, last](store::Collection& collection) {
                             std::vector<diet::DietFood> foods;
                             for (std::size_t i = first; i < last; ++i)
+                              store::askAhead(collection,
+                                              [&] { return store::dietFood(collection, (*codes)[i]); });
+                            for (std::size_t i = first; i < last; ++i)
                               if (auto food = store::dietFood(collection, (*codes)[i]))
                                 foods.push_back(std::move(*food));
                             return foods;

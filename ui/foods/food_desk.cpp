@@ -49,6 +49,7 @@ void FoodDesk::startAnew() {
   index_ = food::FoodIndex({});
   figures_.clear();
   asked_.clear();
+  wanted_.clear();
   shown_.reset();
   page_.reset();
   if (collection_.file()) readList();
@@ -117,7 +118,16 @@ const FoodFigures* FoodDesk::knownFigures(FoodId id) const {
 
 const FoodFigures* FoodDesk::figures(FoodId id) {
   if (const FoodFigures* known = knownFigures(id)) return known;
-  readFigures({id});
+  // A list asks for one after another while it is painted: they are read together.
+  if (wanted_.empty())
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+          const std::set<FoodId> wanted = std::exchange(wanted_, {});
+          readFigures({wanted.begin(), wanted.end()});
+        },
+        Qt::QueuedConnection);
+  wanted_.insert(id);
   return nullptr;
 }
 
@@ -140,6 +150,8 @@ void FoodDesk::readFigures(std::vector<FoodId> foods) {
 void FoodDesk::readCompositions(const std::vector<FoodId>& foods, std::function<void(const Figures&)> then) {
   collection_.askWhenIdle(store::inOneReading([foods](store::Collection& collection) {
                             Figures result;
+                            for (const FoodId id : foods)
+                              store::askAhead(collection, [&] { return store::knowFood(collection, id); });
                             for (const FoodId id : foods)
                               if (const auto known = store::knowFood(collection, id))
                                 result.emplace_back(

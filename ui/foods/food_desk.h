@@ -112,6 +112,7 @@ class FoodDesk : public QObject {
   food::FoodIndex index_{{}};
   std::map<FoodId, FoodFigures> figures_;
   std::set<FoodId> asked_;
+  std::set<FoodId> wanted_;  ///< to be asked for
   std::optional<FoodId> shown_;
   std::optional<store::KnownFood> page_;
   bool reading_ = false;

@@ -63,6 +63,10 @@ std::optional<HealthView> readView(const store::Collection& collection,
     const quantity::Date from = std::chrono::sys_days(to) - std::chrono::days(days - 1);
     return transfer::readHealth(collection, subject, from, to);
   };
+  // Mostly there are records of these days.
+  store::askAhead(
+      collection, [&] { return lastDayOf(collection, subject, today); },
+      [&] { return upTo(today).has_value(); });
   const quantity::Date last = lastDayOf(collection, subject, today);
   auto period = upTo(last);
   if (!period && last != today) period = upTo(today);  // it came to its group later

@@ -3,6 +3,7 @@
 #include "ui/kitchen/kitchen_sheet.h"
 
 #include "core/store/feeding_reading.h"
+#include "core/store/reading.h"
 
 #include <algorithm>
 
@@ -37,6 +38,12 @@ transfer::JudgedBy KitchenSheet::judgedBy() const {
 
 KitchenSheet readKitchenSheet(const store::Collection& collection, const std::string& section,
                               quantity::Date day) {
+  store::askAhead(
+      collection, [&] { return transfer::sectionsOf(collection); },
+      [&] { return store::toleranceRule(collection); },
+      [&] { return transfer::readPrepSheet(collection, section, day); },
+      [&] { return store::listLots(collection); }, [&] { return store::swapsBetween(collection, day, day); },
+      [&] { return store::controlPansBetween(collection, day, day); });
   KitchenSheet made{.sections = transfer::sectionsOf(collection)};
   made.rule = store::toleranceRule(collection);
   const bool isThere = std::ranges::find(made.sections, section) != made.sections.end();

@@ -4,6 +4,7 @@
 
 #include "ui/shared/paths.h"
 
+#include <QCoreApplication>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -64,6 +65,7 @@ void ExampleCollection::openOn(FoodDesk& desk) const {
 }
 
 void settle(FoodDesk& desk) {
+  QCoreApplication::processEvents();  // what a list wants while it is painted is asked for after that
   EXPECT_TRUE(QTest::qWaitFor([&] { return desk.collection().isIdle() && !desk.isReading(); }, 20'000));
 }
 

@@ -25,7 +25,7 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr int kPatienceMs = 120'000;
-constexpr int kQuietMs = 500;
+constexpr int kQuietMs = 1500;  // longer than what waits until nobody asks
 const store::Author kAuthor{"Keeper A", "2026-07-19T07:30:00Z"};
 
 struct Visit {
@@ -71,16 +71,14 @@ TEST_F(RoomsFarAway, TakeFewWaysThereAndBack) {
   MainWindow window(&diet::solve, Dialogs{}, Preferences(folder.filePath(QStringLiteral("seat.ini"))),
                     [] { return quantity::parseDate("2026-07-19").value(); });
   window.show();
-  const int opening = tripsOf(window, [&] { window.open(way->address()); });
-  std::printf("opened: %d\n", opening);
+  // The first room, and what the window reads of the others while nobody asks for it.
+  EXPECT_LE(tripsOf(window, [&] { window.open(way->address()); }) + tripsOf(window, [] {}), 80);
   ASSERT_TRUE(window.collection().file());
-  for (const Visit& room :
-       {Visit{"Today", 1, 3}, Visit{"Foods", 2, 3}, Visit{"Animals", 3, 3}, Visit{"Diets", 4, 3},
-        Visit{"Kitchen", 5, 3}, Visit{"Intake", 6, 3}, Visit{"Health", 7, 3}}) {
-    const int trips = tripsOf(window, [&] { window.goToRoom(room.number); });
-    std::printf("%s: %d\n", room.name, trips);
-    EXPECT_LE(trips, room.most) << room.name;
-  }
+  // Where one question rests on another: the kitchen's bowls on its sections, a patient's on the list of
+  // them.
+  for (const Visit& room : {Visit{"Foods", 2, 5}, Visit{"Animals", 3, 3}, Visit{"Diets", 4, 3},
+                            Visit{"Kitchen", 5, 4}, Visit{"Intake", 6, 3}, Visit{"Health", 7, 6}})
+    EXPECT_LE(tripsOf(window, [&] { window.goToRoom(room.number); }), room.most) << room.name;
 }
 
 }  // namespace
