@@ -5,8 +5,11 @@
 #include "core/animal/body_mass.h"
 #include "core/intake/time_of_sheet.h"
 #include "core/store/kitchen_delivery.h"
+#include "core/store/new_file.h"
 #include "core/store/server_address.h"
+#include "core/store/sqlite_tables.h"
 #include "core/store/station_outbox.h"
+#include "core/store/table_rows.h"
 #include "core/store/write.h"
 
 #include <fmt/format.h>
@@ -15,11 +18,21 @@
 #include <array>
 #include <cctype>
 #include <chrono>
+#include <cstdlib>
 #include <map>
 #include <set>
 #include <string_view>
 
 namespace tarebowl::store {
+
+struct ServerRows::Content {
+  struct Table {
+    TableShape shape{};
+    std::vector<TableRow> rows{};
+  };
+  StationCopy copy{};
+  std::vector<Table> tables{};
+};
 
 namespace {
 
@@ -174,7 +187,37 @@ void writeAgain(Collection& station) {
   }
 }
 
+/// In a folder of its own, so that two who make it at once do not meet; then it is put in its place as a
+/// whole.
+void makeStation(const fs::path& file, const Author& author) {
+  std::error_code error;
+  if (fs::create_directories(file.parent_path(), error))
+    fs::permissions(file.parent_path(), fs::perms::owner_all, error);
+  std::string folder = (file.parent_path() / "new-XXXXXX").string();
+  if (::mkdtemp(folder.data()) == nullptr)
+    throw StoreError(StoreErrorCode::NoPermission, file, "cannot be made here");
+  const fs::path made = fs::path(folder) / file.filename();
+  try {
+    (void)Collection::create(made, author);
+    fs::permissions(made, fs::perms::owner_read | fs::perms::owner_write, error);
+    putInPlace(made, file);
+  } catch (const StoreError& failed) {
+    fs::remove_all(folder, error);
+    if (failed.code() != StoreErrorCode::AlreadyThere) throw;  // else another window was faster
+  }
+  fs::remove_all(folder, error);
+}
+
 }  // namespace
+
+fs::path stationFolder() {
+  const auto named = [](const char* variable) {
+    const char* const value = std::getenv(variable);  // NOLINT(concurrency-mt-unsafe): nobody sets any
+    return fs::path(value != nullptr ? value : "");
+  };
+  const fs::path data = named("XDG_DATA_HOME");
+  return (data.is_absolute() ? data : named("HOME") / ".local" / "share") / "tarebowl" / "desks";
+}
 
 fs::path stationFile(const fs::path& folder, const fs::path& address) {
   const std::string whole = addressOf(placeOf(address)).string();
@@ -185,18 +228,8 @@ fs::path stationFile(const fs::path& folder, const fs::path& address) {
 }
 
 Collection openStation(const fs::path& file, const Author& author) {
-  std::error_code error;
-  if (!fs::exists(file, error)) {
-    if (fs::create_directories(file.parent_path(), error))
-      fs::permissions(file.parent_path(), fs::perms::owner_all, error);
-    try {
-      Collection made = Collection::create(file, author);
-      fs::permissions(file, fs::perms::owner_read | fs::perms::owner_write, error);
-      return made;
-    } catch (const StoreError& failed) {
-      if (failed.code() != StoreErrorCode::AlreadyThere) throw;  // another window was faster
-    }
-  }
+  std::error_code ignored;
+  if (!fs::exists(file, ignored)) makeStation(file, author);
   return Collection::open(file, author.at);
 }
 
@@ -216,12 +249,12 @@ std::optional<StationCopy> stationCopy(const Collection& station) {
 }
 
 ServerRows ServerRows::read(Collection& server, Date today, CopyExtent extent, const std::string& at) {
-  ServerRows read;
-  read.copy_ = {.server = server.file().string(),
-                .from = Date(std::chrono::sys_days(today) - kDaysBack),
-                .until = Date(std::chrono::sys_days(today) + kDaysAhead),
-                .takenAt = at};
-  const auto conditions = conditionsFor(read.copy_);
+  auto content = std::make_shared<Content>();
+  content->copy = {.server = server.file().string(),
+                   .from = Date(std::chrono::sys_days(today) - kDaysBack),
+                   .until = Date(std::chrono::sys_days(today) + kDaysAhead),
+                   .takenAt = at};
+  const auto conditions = conditionsFor(content->copy);
   server.inner().connection.refuseLost();
   guarded(server.file(), [&] {
     const Moment moment(server);
@@ -229,12 +262,14 @@ ServerRows ServerRows::read(Collection& server, Date today, CopyExtent extent, c
       if (leftOut().contains(shape.name)) continue;
       if (extent == CopyExtent::Kitchen && !kitchenTables().contains(shape.name)) continue;
       const auto condition = conditions.find(shape.name);
-      Table& table = read.tables_.emplace_back(Table{.shape = std::move(shape)});
+      Content::Table& table = content->tables.emplace_back(Content::Table{.shape = std::move(shape)});
       TableRows rows(server.inner().connection, table.shape,
                      condition == conditions.end() ? "" : condition->second);
       for (TableRow row; rows.next(row);) table.rows.push_back(row);
     }
   });
+  ServerRows read;
+  read.content_ = std::move(content);
   return read;
 }
 
@@ -243,14 +278,14 @@ void takeCopy(Collection& station, const ServerRows& rows) {
     Connection& connection = inner.connection;
     WithoutKeeping loose(inner.sql());
     inner.sql() << "PRAGMA defer_foreign_keys = ON";  // until all tables are as they are to be
-    for (const ServerRows::Table& table : rows.tables_) {
+    for (const ServerRows::Content::Table& table : rows.content_->tables) {
       const Difference difference = differenceOf(connection, table.shape, table.rows);
       TableEraser eraser(connection, table.shape);
       for (const Key& key : difference.gone) eraser.remove(key);
       TableWriter writer(connection, table.shape);
       for (const TableRow* const row : difference.come) writer.add(*row);
     }
-    noteCopy(inner, rows.copy_);
+    noteCopy(inner, rows.content_->copy);
     loose.putBack();
     inner.components.forget();
     writeAgain(station);

@@ -4,13 +4,11 @@
 
 #include "core/quantity/date.h"
 #include "core/store/collection.h"
-#include "core/store/sqlite_tables.h"
-#include "core/store/table_rows.h"
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
-#include <vector>
 
 /// A desk's own copy of what the kitchen needs of a collection on a server: a collection file with the foods,
 /// groups and diets, and with what was fed on the days around today. The kitchen goes on from it while the
@@ -18,7 +16,9 @@
 /// call throws StoreError.
 namespace tarebowl::store {
 
-/// Where the copy of a collection lies, in a folder of the person's own.
+/// The person's own folder of such files: that of their programs' data, as the system names it.
+[[nodiscard]] std::filesystem::path stationFolder();
+/// Where the copy of a collection lies in it.
 [[nodiscard]] std::filesystem::path stationFile(const std::filesystem::path& folder,
                                                 const std::filesystem::path& address);
 
@@ -51,12 +51,8 @@ class ServerRows {
 
  private:
   friend void takeCopy(Collection& station, const ServerRows& rows);
-  struct Table {
-    TableShape shape{};
-    std::vector<TableRow> rows{};
-  };
-  StationCopy copy_{};
-  std::vector<Table> tables_{};
+  struct Content;
+  std::shared_ptr<const Content> content_;
 };
 
 /// Makes the copy what the server is, and writes what still waits upon it again. One transaction, which

@@ -12,6 +12,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <atomic>
+#include <iterator>
+#include <thread>
+
 namespace tarebowl::store {
 namespace {
 
@@ -124,6 +128,23 @@ TEST_F(StationCopyTest, OnlyItsOwnerReadsIt) {
   (void)openStation(file, kKeeper);
   EXPECT_EQ(fs::status(file).permissions() & fs::perms::all, fs::perms::owner_read | fs::perms::owner_write);
   EXPECT_EQ(fs::status(folder).permissions() & fs::perms::all, fs::perms::owner_all);
+}
+
+TEST(StationFile, TwoWhoMakeItAtOnceHaveOneFile) {
+  const OwnFolder folder;
+  const fs::path file = stationFile(folder / "desks", "postgresql://anna@zoo/herds");
+  std::atomic<int> sound = 0;
+  {
+    std::vector<std::jthread> windows;
+    windows.reserve(4);
+    for (int i = 0; i < 4; ++i)
+      windows.emplace_back([&] {
+        Collection station = openStation(file, kKeeper);
+        addFood(station, plain(fmt::format("food-{}", sound++)), kKeeper);
+      });
+  }
+  EXPECT_EQ(countFoods(openStation(file, kKeeper)), 4U);
+  EXPECT_EQ(std::distance(fs::directory_iterator(folder / "desks"), fs::directory_iterator()), 1);
 }
 
 TEST(StationFile, EachAddressHasItsOwn) {
