@@ -7,6 +7,7 @@
 #include "app/open_collection.h"
 #include "app/options.h"
 #include "app/password.h"
+#include "app/waiting_commands.h"
 #include "core/store/server_address.h"
 #include "core/store/server_backup.h"
 #include "core/store/server_setup.h"
@@ -156,6 +157,7 @@ void defineServer(CLI::App& app, Run& chosen) {
   defineAdd(server, chosen);
   defineBackup(server, chosen);
   defineRestore(server, chosen);
+  defineWaiting(server, chosen);
 }
 
 }  // namespace tarebowl::app

@@ -90,6 +90,7 @@ std::string connectionWords(const fs::path& address, const std::optional<std::st
     words.try_emplace("keepalives_idle", "30");
     words.try_emplace("keepalives_interval", "10");
     words.try_emplace("keepalives_count", "3");
+    words.try_emplace("tcp_user_timeout", "15000");  // while something is said, within a quarter of it (ms)
   }
   // SOCI takes words apart at blanks, which a password may hold: as an address nothing of it has one.
   std::string made = "postgresql://";

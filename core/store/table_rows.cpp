@@ -26,26 +26,34 @@ std::string places(std::size_t count) {
   return fmt::format("{}", fmt::join(std::vector<std::string>(count, "?"), ", "));
 }
 
-std::string pageOf(const TableShape& table, bool isFirst) {
+std::string pageOf(const TableShape& table, const std::string& condition, bool isFirst) {
   const auto key = fmt::format("{}", fmt::join(table.key, ", "));
-  const std::string after = isFirst ? "" : fmt::format(" WHERE ({}) > ({})", key, places(table.key.size()));
+  std::string after;
+  if (!condition.empty()) after = fmt::format(" WHERE ({})", condition);
+  if (!isFirst)
+    after += fmt::format(" {} ({}) > ({})", after.empty() ? "WHERE" : "AND", key, places(table.key.size()));
   return fmt::format("SELECT {} FROM {}{} ORDER BY {} LIMIT {}", fmt::join(namesOf(table), ", "), table.name,
                      after, key, kRowsAPage);
 }
 
 }  // namespace
 
-TableRows::TableRows(Connection& connection, const TableShape& table)
-    : table_(table),
-      first_(connection, pageOf(table, true)),
-      further_(connection, pageOf(table, false)),
-      page_(&first_),
-      last_(table.key.size()) {
+std::vector<std::size_t> keyColumns(const TableShape& table) {
+  std::vector<std::size_t> key;
   for (const std::string& name : table.key) {
     const auto place = std::ranges::find(table.columns, name, &TableColumn::name);
-    key_.push_back(static_cast<std::size_t>(place - table.columns.begin()));
+    key.push_back(static_cast<std::size_t>(place - table.columns.begin()));
   }
+  return key;
 }
+
+TableRows::TableRows(Connection& connection, const TableShape& table, const std::string& condition)
+    : table_(table),
+      first_(connection, pageOf(table, condition, true)),
+      further_(connection, pageOf(table, condition, false)),
+      page_(&first_),
+      key_(keyColumns(table)),
+      last_(table.key.size()) {}
 
 bool TableRows::next(TableRow& row) {
   if (!page_->step()) {
@@ -93,6 +101,15 @@ void TableWriter::add(const TableRow& row) {
       insert_.bindNull(place);
   }
   insert_.run();
+}
+
+TableEraser::TableEraser(Connection& connection, const TableShape& table)
+    : remove_(connection, fmt::format("DELETE FROM {} WHERE ({}) = ({})", table.name,
+                                      fmt::join(table.key, ", "), places(table.key.size()))) {}
+
+void TableEraser::remove(const std::vector<long long>& key) {
+  for (std::size_t i = 0; i < key.size(); ++i) remove_.bind(static_cast<int>(i) + 1, key[i]);
+  remove_.run();
 }
 
 void RowChecksum::add(std::string_view bytes) {

@@ -21,7 +21,8 @@ using TableRow = std::vector<ColumnValue>;
 /// table.
 class TableRows {
  public:
-  TableRows(Connection& connection, const TableShape& table);
+  /// condition: of the rows that are wanted, in SQL; empty: all of them.
+  TableRows(Connection& connection, const TableShape& table, const std::string& condition = {});
   /// The next row; false after the last one.
   [[nodiscard]] bool next(TableRow& row);
 
@@ -45,6 +46,19 @@ class TableWriter {
  private:
   PreparedStatement insert_;
 };
+
+/// Removes rows by their keys.
+class TableEraser {
+ public:
+  TableEraser(Connection& connection, const TableShape& table);
+  void remove(const std::vector<long long>& key);
+
+ private:
+  PreparedStatement remove_;
+};
+
+/// Which columns are the key.
+[[nodiscard]] std::vector<std::size_t> keyColumns(const TableShape& table);
 
 /// A checksum of rows in their order (CRC-64 of ECMA-182): the same on every engine for the same values.
 class RowChecksum {

@@ -3570,6 +3570,10 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
         <source>Signs, blood values, treatments, condition, body mass, Ca:P and diets on one axis of days. Points are what was written down; lines are worked out from the bowls of each day.</source>
         <translation>Zeichen, Blutwerte, Behandlungen, Kondition, Körpermasse, Ca:P und Rationen auf einer Tagesachse. Punkte sind, was aufgeschrieben wurde; Linien sind aus den Schalen jedes Tages berechnet.</translation>
     </message>
+    <message>
+        <source>What this desk wrote down while its server was away, and what the server has instead. Nothing is lost: it is sent in order, each entry once, and where both disagree you choose what counts.</source>
+        <translation>Was dieser Platz aufgeschrieben hat, während sein Server nicht da war, und was der Server stattdessen hat. Nichts geht verloren: Es wird der Reihe nach gesendet, jeder Eintrag einmal, und wo beide sich widersprechen, wählen Sie, was zählt.</translation>
+    </message>
 </context>
 <context>
     <name>RotationExport</name>
@@ -4946,6 +4950,110 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
     </message>
 </context>
 <context>
+    <name>Waiting</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 left, %2</source>
+        <translation>%1 übrig, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut off from the server: %n entry(ies) wait.</source>
+        <translation>
+            <numerusform>Vom Server getrennt: %n Eintrag wartet.</numerusform>
+            <numerusform>Vom Server getrennt: %n Einträge warten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Cut off from the server.</source>
+        <translation>Vom Server getrennt.</translation>
+    </message>
+    <message>
+        <source>The kitchen goes on with this desk&apos;s copy of %1; all other rooms wait for the server.</source>
+        <translation>Die Küche arbeitet mit der Kopie dieses Platzes vom %1 weiter; alle anderen Räume warten auf den Server.</translation>
+    </message>
+    <message>
+        <source>This desk has no copy yet: all rooms wait for the server.</source>
+        <translation>Dieser Platz hat noch keine Kopie: Alle Räume warten auf den Server.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) wait for the server.</source>
+        <translation>
+            <numerusform>%n Eintrag wartet auf den Server.</numerusform>
+            <numerusform>%n Einträge warten auf den Server.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n entry(ies) the server has something else: choose what counts.</source>
+        <translation>
+            <numerusform>Zu %n Eintrag hat der Server etwas anderes: Wählen Sie, was zählt.</numerusform>
+            <numerusform>Zu %n Einträgen hat der Server etwas anderes: Wählen Sie, was zählt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 übrig</translation>
+    </message>
+    <message>
+        <source>all eaten</source>
+        <translation>alles gefressen</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation>nicht gewogen</translation>
+    </message>
+    <message>
+        <source>about %1 left</source>
+        <translation>etwa %1 übrig</translation>
+    </message>
+    <message>
+        <source>%1 spilled</source>
+        <translation>%1 verschüttet</translation>
+    </message>
+    <message>
+        <source>%1 stolen</source>
+        <translation>%1 gestohlen</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>cannot be read any more</source>
+        <translation>nicht mehr lesbar</translation>
+    </message>
+    <message>
+        <source>%1, weighed in</source>
+        <translation>%1, eingewogen</translation>
+    </message>
+    <message>
+        <source>%1, leftover</source>
+        <translation>%1, Rest</translation>
+    </message>
+    <message>
+        <source>left of all together</source>
+        <translation>von allem zusammen übrig</translation>
+    </message>
+    <message>
+        <source>It waits, and is sent in its turn when the server answers.</source>
+        <translation>Er wartet und wird gesendet, wenn er an der Reihe ist und der Server antwortet.</translation>
+    </message>
+    <message>
+        <source>The server did not take it: %1. Yours writes it there if it can be; theirs sets it aside on this desk.</source>
+        <translation>Der Server hat ihn nicht angenommen: %1. „Eigener zählt“ schreibt ihn dort hin, wenn es geht; „Anderer zählt“ legt ihn an diesem Platz beiseite.</translation>
+    </message>
+    <message>
+        <source>The server has something else: %1. If yours counts, it corrects what is there; if theirs counts, yours is kept beside it.</source>
+        <translation>Der Server hat etwas anderes: %1. Zählt der eigene, so berichtigt er, was dort steht; zählt der andere, so bleibt der eigene daneben stehen.</translation>
+    </message>
+</context>
+<context>
     <name>WholeFile</name>
     <message>
         <source>%1 was not written: %2</source>
@@ -5695,6 +5803,69 @@ Hygiene, Lebendfutter und Arzneimitteln gehen vor. Veröffentlichte Anforderunge
     <message>
         <source>The bowl</source>
         <translation>Die Schale</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::CalciumReview</name>
+    <message>
+        <source>Calcium against its targets</source>
+        <translation>Calcium gegen seine Zielwerte</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation>Wie gefressen</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Zielwert</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Offered</source>
+        <translation>Angeboten</translation>
+    </message>
+    <message>
+        <source>Eaten</source>
+        <translation>Gefressen</translation>
+    </message>
+    <message>
+        <source>With the dose</source>
+        <translation>Mit der Gabe</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Supplement</source>
+        <translation>Ergänzungsmittel</translation>
+    </message>
+    <message>
+        <source>Share of a dust that reaches the mouth</source>
+        <translation>Anteil eines Pulvers, der ins Maul gelangt</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Least addition of</source>
+        <translation>Kleinste Zugabe von</translation>
+    </message>
+    <message>
+        <source>of which reaches the mouth</source>
+        <translation>wovon ins Maul gelangen</translation>
+    </message>
+    <message>
+        <source>no supplement</source>
+        <translation>kein Ergänzungsmittel</translation>
+    </message>
+    <message>
+        <source>Calcium review</source>
+        <translation>Calciumprüfung</translation>
     </message>
 </context>
 <context>
@@ -7480,120 +7651,6 @@ g/kg TS</translation>
     </message>
 </context>
 <context>
-    <name>tarebowl::ui::CalciumReview</name>
-    <message>
-        <source>Calcium against its targets</source>
-        <translation>Calcium gegen seine Zielwerte</translation>
-    </message>
-    <message>
-        <source>As eaten</source>
-        <translation>Wie gefressen</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Zielwert</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Bereich</translation>
-    </message>
-    <message>
-        <source>Offered</source>
-        <translation>Angeboten</translation>
-    </message>
-    <message>
-        <source>Eaten</source>
-        <translation>Gefressen</translation>
-    </message>
-    <message>
-        <source>With the dose</source>
-        <translation>Mit der Gabe</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>Supplement</source>
-        <translation>Ergänzungsmittel</translation>
-    </message>
-    <message>
-        <source>Share of a dust that reaches the mouth</source>
-        <translation>Anteil eines Pulvers, der ins Maul gelangt</translation>
-    </message>
-    <message>
-        <source> %</source>
-        <translation> %</translation>
-    </message>
-    <message>
-        <source>Least addition of</source>
-        <translation>Kleinste Zugabe von</translation>
-    </message>
-    <message>
-        <source>of which reaches the mouth</source>
-        <translation>wovon ins Maul gelangen</translation>
-    </message>
-    <message>
-        <source>no supplement</source>
-        <translation>kein Ergänzungsmittel</translation>
-    </message>
-    <message>
-        <source>Calcium review</source>
-        <translation>Calciumprüfung</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::LookBackPane</name>
-    <message>
-        <source>Foods and the sign</source>
-        <translation>Futtermittel und das Zeichen</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Futtermittel</translation>
-    </message>
-    <message>
-        <source>Sign, with it</source>
-        <translation>Zeichen, mit ihm</translation>
-    </message>
-    <message>
-        <source>without</source>
-        <translation>ohne</translation>
-    </message>
-    <message>
-        <source>Fisher</source>
-        <translation>Fisher</translation>
-    </message>
-    <message>
-        <source>corrected</source>
-        <translation>korrigiert</translation>
-    </message>
-    <message>
-        <source>Risk ratio (95 %)</source>
-        <translation>Risikoverhältnis (95 %)</translation>
-    </message>
-    <message>
-        <source>Hours before the sign</source>
-        <translation>Stunden vor dem Zeichen</translation>
-    </message>
-    <message>
-        <source> h before</source>
-        <translation> h davor</translation>
-    </message>
-    <message>
-        <source>Bowls given in the</source>
-        <translation>Schalen, gegeben in den</translation>
-    </message>
-    <message>
-        <source>Look-back</source>
-        <translation>Rückblick</translation>
-    </message>
-    <message>
-        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
-        <translation>Links ein Zeichen (▲) wählen: was davor gefressen wurde, wird mit Tagen ohne es verglichen.</translation>
-    </message>
-</context>
-<context>
     <name>tarebowl::ui::HealthTimeline</name>
     <message>
         <source>Signs, blood, treatments, condition, body mass, Ca:P and diets over time</source>
@@ -8530,6 +8587,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
         <source>weights stand without a name until you say who you are, at the right</source>
         <translation>Gewichte stehen ohne Namen, bis Sie rechts sagen, wer Sie sind</translation>
     </message>
+    <message>
+        <source>This desk&apos;s copy of the collection holds the days from %1 to %2: another day waits for the server.</source>
+        <translation>Die Kopie der Sammlung an diesem Platz reicht vom %1 bis zum %2: Ein anderer Tag wartet auf den Server.</translation>
+    </message>
+    <message>
+        <source>Swaps, control pans, lots and the rule of weighing wait for the server. Weights and leftovers go on: they are kept on this desk and sent when the server is back.</source>
+        <translation>Tausch, Kontrollschalen, Chargen und die Wiegeregel warten auf den Server. Gewichte und Reste gehen weiter: Sie werden an diesem Platz aufgehoben und gesendet, wenn der Server wieder da ist.</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::KitchenSwap</name>
@@ -8792,6 +8857,57 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     </message>
 </context>
 <context>
+    <name>tarebowl::ui::LookBackPane</name>
+    <message>
+        <source>Foods and the sign</source>
+        <translation>Futtermittel und das Zeichen</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Futtermittel</translation>
+    </message>
+    <message>
+        <source>Sign, with it</source>
+        <translation>Zeichen, mit ihm</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <translation>ohne</translation>
+    </message>
+    <message>
+        <source>Fisher</source>
+        <translation>Fisher</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>korrigiert</translation>
+    </message>
+    <message>
+        <source>Risk ratio (95 %)</source>
+        <translation>Risikoverhältnis (95 %)</translation>
+    </message>
+    <message>
+        <source>Hours before the sign</source>
+        <translation>Stunden vor dem Zeichen</translation>
+    </message>
+    <message>
+        <source> h before</source>
+        <translation> h davor</translation>
+    </message>
+    <message>
+        <source>Bowls given in the</source>
+        <translation>Schalen, gegeben in den</translation>
+    </message>
+    <message>
+        <source>Look-back</source>
+        <translation>Rückblick</translation>
+    </message>
+    <message>
+        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
+        <translation>Links ein Zeichen (▲) wählen: was davor gefressen wurde, wird mit Tagen ohne es verglichen.</translation>
+    </message>
+</context>
+<context>
     <name>tarebowl::ui::MainWindow</name>
     <message>
         <source>Ctrl+K</source>
@@ -8804,37 +8920,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     <message>
         <source>%1 (%2) – Tarebowl</source>
         <translation>%1 (%2) – Tarebowl</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::Rooms</name>
-    <message>
-        <source>Today</source>
-        <translation>Heute</translation>
-    </message>
-    <message>
-        <source>Foods</source>
-        <translation>Futter</translation>
-    </message>
-    <message>
-        <source>Animals</source>
-        <translation>Tiere</translation>
-    </message>
-    <message>
-        <source>Diets</source>
-        <translation>Rationen</translation>
-    </message>
-    <message>
-        <source>Kitchen</source>
-        <translation>Küche</translation>
-    </message>
-    <message>
-        <source>Intake</source>
-        <translation>Aufnahme</translation>
-    </message>
-    <message>
-        <source>Health</source>
-        <translation>Gesundheit</translation>
     </message>
 </context>
 <context>
@@ -9618,8 +9703,15 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
         <translation>Dieser Bestand ist nur zum Lesen geöffnet: seine Datei oder ihr Ordner lässt sich nicht beschreiben. Um ihn zu ändern, in einen eigenen Ordner kopieren und die Kopie öffnen.</translation>
     </message>
     <message>
-        <source>no connection to the server</source>
-        <translation>keine Verbindung zum Server</translation>
+        <source>cut off from the server</source>
+        <translation>vom Server getrennt</translation>
+    </message>
+    <message numerus="yes">
+        <source>cut off from the server: %n entry(ies) wait</source>
+        <translation>
+            <numerusform>vom Server getrennt: %n Eintrag wartet</numerusform>
+            <numerusform>vom Server getrennt: %n Einträge warten</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10041,6 +10133,37 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne 
     <message>
         <source>Redo: %1</source>
         <translation>Wiederholen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::Rooms</name>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Foods</source>
+        <translation>Futter</translation>
+    </message>
+    <message>
+        <source>Animals</source>
+        <translation>Tiere</translation>
+    </message>
+    <message>
+        <source>Diets</source>
+        <translation>Rationen</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Küche</translation>
+    </message>
+    <message>
+        <source>Intake</source>
+        <translation>Aufnahme</translation>
+    </message>
+    <message>
+        <source>Health</source>
+        <translation>Gesundheit</translation>
     </message>
 </context>
 <context>
@@ -10906,6 +11029,113 @@ am Tag</translation>
     <message>
         <source>Scale: %1, moving</source>
         <translation>Waage: %1, in Bewegung</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::ServerDialog</name>
+    <message>
+        <source>verify-full: encrypted, and the server proves its name</source>
+        <translation>verify-full: verschlüsselt, und der Server beweist seinen Namen</translation>
+    </message>
+    <message>
+        <source>verify-ca: encrypted, and the server proves whose it is</source>
+        <translation>verify-ca: verschlüsselt, und der Server beweist, wessen er ist</translation>
+    </message>
+    <message>
+        <source>require: encrypted, and the server proves nothing</source>
+        <translation>require: verschlüsselt, und der Server beweist nichts</translation>
+    </message>
+    <message>
+        <source>prefer: encrypted where the server can</source>
+        <translation>prefer: verschlüsselt, wo der Server es kann</translation>
+    </message>
+    <message>
+        <source>allow: encrypted only where the server wants it</source>
+        <translation>allow: verschlüsselt nur, wo der Server es will</translation>
+    </message>
+    <message>
+        <source>disable: not encrypted</source>
+        <translation>disable: nicht verschlüsselt</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Einen Bestand auf einem Server öffnen</translation>
+    </message>
+    <message>
+        <source>empty: this machine</source>
+        <translation>leer: dieser Rechner</translation>
+    </message>
+    <message>
+        <source>as is usual: verify-full, and on this machine prefer</source>
+        <translation>wie üblich: verify-full, und auf diesem Rechner prefer</translation>
+    </message>
+    <message>
+        <source>What is still needed</source>
+        <translation>Was noch fehlt</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
+        <translation>Mehrere Plätze können einen Bestand auf einem PostgreSQL-Server teilen. Was hierher gehört, weiß, wer ihn eingerichtet hat. Wo der Server ein Passwort will, werden Sie als Nächstes danach gefragt; es wird nirgends behalten.</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>ein anderer</translation>
+    </message>
+    <message>
+        <source>&amp;Was open before</source>
+        <translation>&amp;War schon offen</translation>
+    </message>
+    <message>
+        <source>Fills in what follows; passwords are not remembered</source>
+        <translation>Füllt aus, was folgt; Passwörter werden nicht behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Server</source>
+        <translation>&amp;Server</translation>
+    </message>
+    <message>
+        <source>The name of the machine on which the server runs</source>
+        <translation>Der Name des Rechners, auf dem der Server läuft</translation>
+    </message>
+    <message>
+        <source>P&amp;ort</source>
+        <translation>P&amp;ort</translation>
+    </message>
+    <message>
+        <source>5432, where whoever runs the server does not say otherwise</source>
+        <translation>5432, wenn der Betreiber des Servers nichts anderes sagt</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Datenbank</translation>
+    </message>
+    <message>
+        <source>The server&apos;s name for the collection</source>
+        <translation>Wie der Server den Bestand nennt</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Person</translation>
+    </message>
+    <message>
+        <source>Your name as the server knows you</source>
+        <translation>Ihr Name, wie der Server Sie kennt</translation>
+    </message>
+    <message>
+        <source>Se&amp;curity</source>
+        <translation>Si&amp;cherheit</translation>
+    </message>
+    <message>
+        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
+        <translation>Wie der Weg zum Server geschützt ist (sslmode); weniger als verify-full ist für Netze, in denen sonst niemand ist</translation>
+    </message>
+    <message>
+        <source>The name of the database is still needed.</source>
+        <translation>Der Name der Datenbank fehlt noch.</translation>
     </message>
 </context>
 <context>
@@ -11937,6 +12167,69 @@ am Tag</translation>
     </message>
 </context>
 <context>
+    <name>tarebowl::ui::WaitingBar</name>
+    <message>
+        <source>What waits…</source>
+        <translation>Was wartet…</translation>
+    </message>
+    <message>
+        <source>What waits for the server</source>
+        <translation>Was auf den Server wartet</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Yours</source>
+        <translation>Eigener</translation>
+    </message>
+    <message>
+        <source>On the server</source>
+        <translation>Auf dem Server</translation>
+    </message>
+    <message>
+        <source>Written by</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Yours counts</source>
+        <translation>Eigener zählt</translation>
+    </message>
+    <message>
+        <source>Theirs counts</source>
+        <translation>Anderer zählt</translation>
+    </message>
+    <message>
+        <source>The server, and what waits for it</source>
+        <translation>Der Server, und was auf ihn wartet</translation>
+    </message>
+    <message>
+        <source>The entry that is chosen</source>
+        <translation>Der gewählte Eintrag</translation>
+    </message>
+    <message>
+        <source>The entries that the server does not have yet</source>
+        <translation>Die Einträge, die der Server noch nicht hat</translation>
+    </message>
+    <message>
+        <source>What this desk wrote down goes before what the server has; both stay</source>
+        <translation>Was dieser Platz aufgeschrieben hat, geht vor; beides bleibt stehen</translation>
+    </message>
+    <message>
+        <source>What the server has goes on counting; what this desk wrote down is kept</source>
+        <translation>Was der Server hat, zählt weiter; was dieser Platz aufgeschrieben hat, bleibt aufgehoben</translation>
+    </message>
+    <message>
+        <source>weighed while this desk was cut off from the server</source>
+        <translation>gewogen, während dieser Platz vom Server getrennt war</translation>
+    </message>
+</context>
+<context>
     <name>tarebowl::ui::WeighPane</name>
     <message>
         <source>Somebody weighed this in before: both weights are kept, and the first one counts until it is corrected.</source>
@@ -12063,113 +12356,6 @@ am Tag</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Noch auszufüllen: %1 von %2</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::ServerDialog</name>
-    <message>
-        <source>verify-full: encrypted, and the server proves its name</source>
-        <translation>verify-full: verschlüsselt, und der Server beweist seinen Namen</translation>
-    </message>
-    <message>
-        <source>verify-ca: encrypted, and the server proves whose it is</source>
-        <translation>verify-ca: verschlüsselt, und der Server beweist, wessen er ist</translation>
-    </message>
-    <message>
-        <source>require: encrypted, and the server proves nothing</source>
-        <translation>require: verschlüsselt, und der Server beweist nichts</translation>
-    </message>
-    <message>
-        <source>prefer: encrypted where the server can</source>
-        <translation>prefer: verschlüsselt, wo der Server es kann</translation>
-    </message>
-    <message>
-        <source>allow: encrypted only where the server wants it</source>
-        <translation>allow: verschlüsselt nur, wo der Server es will</translation>
-    </message>
-    <message>
-        <source>disable: not encrypted</source>
-        <translation>disable: nicht verschlüsselt</translation>
-    </message>
-    <message>
-        <source>Open a collection on a server</source>
-        <translation>Einen Bestand auf einem Server öffnen</translation>
-    </message>
-    <message>
-        <source>empty: this machine</source>
-        <translation>leer: dieser Rechner</translation>
-    </message>
-    <message>
-        <source>as is usual: verify-full, and on this machine prefer</source>
-        <translation>wie üblich: verify-full, und auf diesem Rechner prefer</translation>
-    </message>
-    <message>
-        <source>What is still needed</source>
-        <translation>Was noch fehlt</translation>
-    </message>
-    <message>
-        <source>Open</source>
-        <translation>Öffnen</translation>
-    </message>
-    <message>
-        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
-        <translation>Mehrere Plätze können einen Bestand auf einem PostgreSQL-Server teilen. Was hierher gehört, weiß, wer ihn eingerichtet hat. Wo der Server ein Passwort will, werden Sie als Nächstes danach gefragt; es wird nirgends behalten.</translation>
-    </message>
-    <message>
-        <source>another one</source>
-        <translation>ein anderer</translation>
-    </message>
-    <message>
-        <source>&amp;Was open before</source>
-        <translation>&amp;War schon offen</translation>
-    </message>
-    <message>
-        <source>Fills in what follows; passwords are not remembered</source>
-        <translation>Füllt aus, was folgt; Passwörter werden nicht behalten</translation>
-    </message>
-    <message>
-        <source>&amp;Server</source>
-        <translation>&amp;Server</translation>
-    </message>
-    <message>
-        <source>The name of the machine on which the server runs</source>
-        <translation>Der Name des Rechners, auf dem der Server läuft</translation>
-    </message>
-    <message>
-        <source>P&amp;ort</source>
-        <translation>P&amp;ort</translation>
-    </message>
-    <message>
-        <source>5432, where whoever runs the server does not say otherwise</source>
-        <translation>5432, wenn der Betreiber des Servers nichts anderes sagt</translation>
-    </message>
-    <message>
-        <source>&amp;Database</source>
-        <translation>&amp;Datenbank</translation>
-    </message>
-    <message>
-        <source>The server&apos;s name for the collection</source>
-        <translation>Wie der Server den Bestand nennt</translation>
-    </message>
-    <message>
-        <source>&amp;Person</source>
-        <translation>&amp;Person</translation>
-    </message>
-    <message>
-        <source>Your name as the server knows you</source>
-        <translation>Ihr Name, wie der Server Sie kennt</translation>
-    </message>
-    <message>
-        <source>Se&amp;curity</source>
-        <translation>Si&amp;cherheit</translation>
-    </message>
-    <message>
-        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
-        <translation>Wie der Weg zum Server geschützt ist (sslmode); weniger als verify-full ist für Netze, in denen sonst niemand ist</translation>
-    </message>
-    <message>
-        <source>The name of the database is still needed.</source>
-        <translation>Der Name der Datenbank fehlt noch.</translation>
     </message>
 </context>
 </TS>

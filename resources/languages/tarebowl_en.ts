@@ -81,6 +81,30 @@
     </message>
 </context>
 <context>
+    <name>Waiting</name>
+    <message numerus="yes">
+        <source>Cut off from the server: %n entry(ies) wait.</source>
+        <translation>
+            <numerusform>Cut off from the server: %n entry waits.</numerusform>
+            <numerusform>Cut off from the server: %n entries wait.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) wait for the server.</source>
+        <translation>
+            <numerusform>%n entry waits for the server.</numerusform>
+            <numerusform>%n entries wait for the server.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n entry(ies) the server has something else: choose what counts.</source>
+        <translation>
+            <numerusform>Of %n entry the server has something else: choose what counts.</numerusform>
+            <numerusform>Of %n entries the server has something else: choose what counts.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>tarebowl::ui::DamageOffer</name>
     <message numerus="yes">
         <source>%n row(s) or page(s) could not be read</source>
@@ -118,6 +142,16 @@
         <translation>
             <numerusform>“%1” is finer than what counts here: %n digit after the decimal mark.</numerusform>
             <numerusform>“%1” is finer than what counts here: %n digits after the decimal mark.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::OpenCollection</name>
+    <message numerus="yes">
+        <source>cut off from the server: %n entry(ies) wait</source>
+        <translation>
+            <numerusform>cut off from the server: %n entry waits</numerusform>
+            <numerusform>cut off from the server: %n entries wait</numerusform>
         </translation>
     </message>
 </context>

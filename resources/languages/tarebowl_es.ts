@@ -3570,6 +3570,10 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
         <source>Signs, blood values, treatments, condition, body mass, Ca:P and diets on one axis of days. Points are what was written down; lines are worked out from the bowls of each day.</source>
         <translation>Signos, valores en sangre, tratamientos, condición, peso vivo, Ca:P y dietas en un eje de días. Los puntos son lo que se anotó; las líneas se calculan de los cuencos de cada día.</translation>
     </message>
+    <message>
+        <source>What this desk wrote down while its server was away, and what the server has instead. Nothing is lost: it is sent in order, each entry once, and where both disagree you choose what counts.</source>
+        <translation>Lo que este puesto anotó mientras su servidor no estaba, y lo que el servidor tiene en su lugar. Nada se pierde: se envía en orden, cada anotación una vez, y donde ambos no coinciden usted elige lo que cuenta.</translation>
+    </message>
 </context>
 <context>
     <name>RotationExport</name>
@@ -4946,6 +4950,110 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
     </message>
 </context>
 <context>
+    <name>Waiting</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 left, %2</source>
+        <translation>%1 sobrantes, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut off from the server: %n entry(ies) wait.</source>
+        <translation>
+            <numerusform>Sin conexión con el servidor: %n anotación espera.</numerusform>
+            <numerusform>Sin conexión con el servidor: %n anotaciones esperan.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Cut off from the server.</source>
+        <translation>Sin conexión con el servidor.</translation>
+    </message>
+    <message>
+        <source>The kitchen goes on with this desk&apos;s copy of %1; all other rooms wait for the server.</source>
+        <translation>La cocina sigue con la copia de este puesto del %1; las demás salas esperan al servidor.</translation>
+    </message>
+    <message>
+        <source>This desk has no copy yet: all rooms wait for the server.</source>
+        <translation>Este puesto aún no tiene copia: todas las salas esperan al servidor.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) wait for the server.</source>
+        <translation>
+            <numerusform>%n anotación espera al servidor.</numerusform>
+            <numerusform>%n anotaciones esperan al servidor.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n entry(ies) the server has something else: choose what counts.</source>
+        <translation>
+            <numerusform>De %n anotación el servidor tiene otra cosa: elija lo que cuenta.</numerusform>
+            <numerusform>De %n anotaciones el servidor tiene otra cosa: elija lo que cuenta.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 sobrantes</translation>
+    </message>
+    <message>
+        <source>all eaten</source>
+        <translation>todo comido</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation>sin pesar</translation>
+    </message>
+    <message>
+        <source>about %1 left</source>
+        <translation>unos %1 sobrantes</translation>
+    </message>
+    <message>
+        <source>%1 spilled</source>
+        <translation>%1 derramados</translation>
+    </message>
+    <message>
+        <source>%1 stolen</source>
+        <translation>%1 robados</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>cannot be read any more</source>
+        <translation>ya no se puede leer</translation>
+    </message>
+    <message>
+        <source>%1, weighed in</source>
+        <translation>%1, pesado</translation>
+    </message>
+    <message>
+        <source>%1, leftover</source>
+        <translation>%1, sobra</translation>
+    </message>
+    <message>
+        <source>left of all together</source>
+        <translation>sobra de todo junto</translation>
+    </message>
+    <message>
+        <source>It waits, and is sent in its turn when the server answers.</source>
+        <translation>Espera, y se envía a su turno cuando el servidor responda.</translation>
+    </message>
+    <message>
+        <source>The server did not take it: %1. Yours writes it there if it can be; theirs sets it aside on this desk.</source>
+        <translation>El servidor no la aceptó: %1. «Cuenta la propia» la escribe allí si es posible; «Cuenta la otra» la deja aparte en este puesto.</translation>
+    </message>
+    <message>
+        <source>The server has something else: %1. If yours counts, it corrects what is there; if theirs counts, yours is kept beside it.</source>
+        <translation>El servidor tiene otra cosa: %1. Si cuenta la propia, corrige lo que hay allí; si cuenta la otra, la propia se guarda a su lado.</translation>
+    </message>
+</context>
+<context>
     <name>WholeFile</name>
     <message>
         <source>%1 was not written: %2</source>
@@ -5695,6 +5803,69 @@ higiene, presas vivas y medicamentos van primero. Los requerimientos publicados 
     <message>
         <source>The bowl</source>
         <translation>El cuenco</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::CalciumReview</name>
+    <message>
+        <source>Calcium against its targets</source>
+        <translation>Calcio frente a sus objetivos</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation>Como se comió</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Offered</source>
+        <translation>Ofrecido</translation>
+    </message>
+    <message>
+        <source>Eaten</source>
+        <translation>Comido</translation>
+    </message>
+    <message>
+        <source>With the dose</source>
+        <translation>Con la dosis</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Supplement</source>
+        <translation>Suplemento</translation>
+    </message>
+    <message>
+        <source>Share of a dust that reaches the mouth</source>
+        <translation>Parte de un polvo que llega a la boca</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Least addition of</source>
+        <translation>Menor adición de</translation>
+    </message>
+    <message>
+        <source>of which reaches the mouth</source>
+        <translation>de lo que llega a la boca</translation>
+    </message>
+    <message>
+        <source>no supplement</source>
+        <translation>ningún suplemento</translation>
+    </message>
+    <message>
+        <source>Calcium review</source>
+        <translation>Revisión del calcio</translation>
     </message>
 </context>
 <context>
@@ -7480,120 +7651,6 @@ g/kg MS</translation>
     </message>
 </context>
 <context>
-    <name>tarebowl::ui::CalciumReview</name>
-    <message>
-        <source>Calcium against its targets</source>
-        <translation>Calcio frente a sus objetivos</translation>
-    </message>
-    <message>
-        <source>As eaten</source>
-        <translation>Como se comió</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Objetivo</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zona</translation>
-    </message>
-    <message>
-        <source>Offered</source>
-        <translation>Ofrecido</translation>
-    </message>
-    <message>
-        <source>Eaten</source>
-        <translation>Comido</translation>
-    </message>
-    <message>
-        <source>With the dose</source>
-        <translation>Con la dosis</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unidad</translation>
-    </message>
-    <message>
-        <source>Supplement</source>
-        <translation>Suplemento</translation>
-    </message>
-    <message>
-        <source>Share of a dust that reaches the mouth</source>
-        <translation>Parte de un polvo que llega a la boca</translation>
-    </message>
-    <message>
-        <source> %</source>
-        <translation> %</translation>
-    </message>
-    <message>
-        <source>Least addition of</source>
-        <translation>Menor adición de</translation>
-    </message>
-    <message>
-        <source>of which reaches the mouth</source>
-        <translation>de lo que llega a la boca</translation>
-    </message>
-    <message>
-        <source>no supplement</source>
-        <translation>ningún suplemento</translation>
-    </message>
-    <message>
-        <source>Calcium review</source>
-        <translation>Revisión del calcio</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::LookBackPane</name>
-    <message>
-        <source>Foods and the sign</source>
-        <translation>Alimentos y el signo</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Alimento</translation>
-    </message>
-    <message>
-        <source>Sign, with it</source>
-        <translation>Signo, con él</translation>
-    </message>
-    <message>
-        <source>without</source>
-        <translation>sin</translation>
-    </message>
-    <message>
-        <source>Fisher</source>
-        <translation>Fisher</translation>
-    </message>
-    <message>
-        <source>corrected</source>
-        <translation>corregido</translation>
-    </message>
-    <message>
-        <source>Risk ratio (95 %)</source>
-        <translation>Razón de riesgos (95 %)</translation>
-    </message>
-    <message>
-        <source>Hours before the sign</source>
-        <translation>Horas antes del signo</translation>
-    </message>
-    <message>
-        <source> h before</source>
-        <translation> h antes</translation>
-    </message>
-    <message>
-        <source>Bowls given in the</source>
-        <translation>Cuencos dados en las</translation>
-    </message>
-    <message>
-        <source>Look-back</source>
-        <translation>Retrospectiva</translation>
-    </message>
-    <message>
-        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
-        <translation>Elija un signo (▲) a la izquierda: lo que se comió antes se compara con días sin él.</translation>
-    </message>
-</context>
-<context>
     <name>tarebowl::ui::HealthTimeline</name>
     <message>
         <source>Signs, blood, treatments, condition, body mass, Ca:P and diets over time</source>
@@ -8530,6 +8587,14 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
         <source>weights stand without a name until you say who you are, at the right</source>
         <translation>los pesos quedan sin nombre hasta que diga quién es, a la derecha</translation>
     </message>
+    <message>
+        <source>This desk&apos;s copy of the collection holds the days from %1 to %2: another day waits for the server.</source>
+        <translation>La copia de la colección en este puesto tiene los días del %1 al %2: otro día espera al servidor.</translation>
+    </message>
+    <message>
+        <source>Swaps, control pans, lots and the rule of weighing wait for the server. Weights and leftovers go on: they are kept on this desk and sent when the server is back.</source>
+        <translation>Los cambios, las bandejas de control, los lotes y la regla de pesaje esperan al servidor. Los pesos y las sobras siguen: se guardan en este puesto y se envían cuando vuelva el servidor.</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::KitchenSwap</name>
@@ -8792,6 +8857,57 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
     </message>
 </context>
 <context>
+    <name>tarebowl::ui::LookBackPane</name>
+    <message>
+        <source>Foods and the sign</source>
+        <translation>Alimentos y el signo</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Alimento</translation>
+    </message>
+    <message>
+        <source>Sign, with it</source>
+        <translation>Signo, con él</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <translation>sin</translation>
+    </message>
+    <message>
+        <source>Fisher</source>
+        <translation>Fisher</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregido</translation>
+    </message>
+    <message>
+        <source>Risk ratio (95 %)</source>
+        <translation>Razón de riesgos (95 %)</translation>
+    </message>
+    <message>
+        <source>Hours before the sign</source>
+        <translation>Horas antes del signo</translation>
+    </message>
+    <message>
+        <source> h before</source>
+        <translation> h antes</translation>
+    </message>
+    <message>
+        <source>Bowls given in the</source>
+        <translation>Cuencos dados en las</translation>
+    </message>
+    <message>
+        <source>Look-back</source>
+        <translation>Retrospectiva</translation>
+    </message>
+    <message>
+        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
+        <translation>Elija un signo (▲) a la izquierda: lo que se comió antes se compara con días sin él.</translation>
+    </message>
+</context>
+<context>
     <name>tarebowl::ui::MainWindow</name>
     <message>
         <source>Ctrl+K</source>
@@ -8804,37 +8920,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
     <message>
         <source>%1 (%2) – Tarebowl</source>
         <translation>%1 (%2) – Tarebowl</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::Rooms</name>
-    <message>
-        <source>Today</source>
-        <translation>Hoy</translation>
-    </message>
-    <message>
-        <source>Foods</source>
-        <translation>Alimentos</translation>
-    </message>
-    <message>
-        <source>Animals</source>
-        <translation>Animales</translation>
-    </message>
-    <message>
-        <source>Diets</source>
-        <translation>Dietas</translation>
-    </message>
-    <message>
-        <source>Kitchen</source>
-        <translation>Cocina</translation>
-    </message>
-    <message>
-        <source>Intake</source>
-        <translation>Ingesta</translation>
-    </message>
-    <message>
-        <source>Health</source>
-        <translation>Salud</translation>
     </message>
 </context>
 <context>
@@ -9618,8 +9703,15 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
         <translation>Esta colección está abierta solo para lectura: no se puede escribir en su archivo o en su carpeta. Para cambiarla, cópiela en una carpeta suya y abra la copia.</translation>
     </message>
     <message>
-        <source>no connection to the server</source>
+        <source>cut off from the server</source>
         <translation>sin conexión con el servidor</translation>
+    </message>
+    <message numerus="yes">
+        <source>cut off from the server: %n entry(ies) wait</source>
+        <translation>
+            <numerusform>sin conexión con el servidor: %n anotación espera</numerusform>
+            <numerusform>sin conexión con el servidor: %n anotaciones esperan</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10041,6 +10133,37 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior,
     <message>
         <source>Redo: %1</source>
         <translation>Rehacer: %1</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::Rooms</name>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Foods</source>
+        <translation>Alimentos</translation>
+    </message>
+    <message>
+        <source>Animals</source>
+        <translation>Animales</translation>
+    </message>
+    <message>
+        <source>Diets</source>
+        <translation>Dietas</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Intake</source>
+        <translation>Ingesta</translation>
+    </message>
+    <message>
+        <source>Health</source>
+        <translation>Salud</translation>
     </message>
 </context>
 <context>
@@ -10906,6 +11029,113 @@ al día</translation>
     <message>
         <source>Scale: %1, moving</source>
         <translation>Balanza: %1, en movimiento</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::ServerDialog</name>
+    <message>
+        <source>verify-full: encrypted, and the server proves its name</source>
+        <translation>verify-full: cifrada, y el servidor prueba su nombre</translation>
+    </message>
+    <message>
+        <source>verify-ca: encrypted, and the server proves whose it is</source>
+        <translation>verify-ca: cifrada, y el servidor prueba de quién es</translation>
+    </message>
+    <message>
+        <source>require: encrypted, and the server proves nothing</source>
+        <translation>require: cifrada, y el servidor no prueba nada</translation>
+    </message>
+    <message>
+        <source>prefer: encrypted where the server can</source>
+        <translation>prefer: cifrada si el servidor puede</translation>
+    </message>
+    <message>
+        <source>allow: encrypted only where the server wants it</source>
+        <translation>allow: cifrada solo si el servidor lo quiere</translation>
+    </message>
+    <message>
+        <source>disable: not encrypted</source>
+        <translation>disable: sin cifrar</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Abrir una colección en un servidor</translation>
+    </message>
+    <message>
+        <source>empty: this machine</source>
+        <translation>vacío: este equipo</translation>
+    </message>
+    <message>
+        <source>as is usual: verify-full, and on this machine prefer</source>
+        <translation>lo habitual: verify-full, y en este equipo prefer</translation>
+    </message>
+    <message>
+        <source>What is still needed</source>
+        <translation>Lo que aún falta</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
+        <translation>Varios puestos pueden compartir una colección en un servidor PostgreSQL. Quien la instaló sabe qué va aquí. Si el servidor pide una contraseña, se le pregunta a continuación; no se guarda en ninguna parte.</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>otra</translation>
+    </message>
+    <message>
+        <source>&amp;Was open before</source>
+        <translation>&amp;Ya abierta antes</translation>
+    </message>
+    <message>
+        <source>Fills in what follows; passwords are not remembered</source>
+        <translation>Rellena lo que sigue; las contraseñas no se recuerdan</translation>
+    </message>
+    <message>
+        <source>&amp;Server</source>
+        <translation>&amp;Servidor</translation>
+    </message>
+    <message>
+        <source>The name of the machine on which the server runs</source>
+        <translation>El nombre del equipo en el que corre el servidor</translation>
+    </message>
+    <message>
+        <source>P&amp;ort</source>
+        <translation>Puert&amp;o</translation>
+    </message>
+    <message>
+        <source>5432, where whoever runs the server does not say otherwise</source>
+        <translation>5432, si quien lleva el servidor no dice otra cosa</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Base de datos</translation>
+    </message>
+    <message>
+        <source>The server&apos;s name for the collection</source>
+        <translation>El nombre que el servidor da a la colección</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Persona</translation>
+    </message>
+    <message>
+        <source>Your name as the server knows you</source>
+        <translation>Su nombre tal como lo conoce el servidor</translation>
+    </message>
+    <message>
+        <source>Se&amp;curity</source>
+        <translation>Se&amp;guridad</translation>
+    </message>
+    <message>
+        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
+        <translation>Cómo se protege el camino al servidor (sslmode); menos que verify-full es para redes en las que no hay nadie más</translation>
+    </message>
+    <message>
+        <source>The name of the database is still needed.</source>
+        <translation>Aún falta el nombre de la base de datos.</translation>
     </message>
 </context>
 <context>
@@ -11937,6 +12167,69 @@ al día</translation>
     </message>
 </context>
 <context>
+    <name>tarebowl::ui::WaitingBar</name>
+    <message>
+        <source>What waits…</source>
+        <translation>Qué espera…</translation>
+    </message>
+    <message>
+        <source>What waits for the server</source>
+        <translation>Lo que espera al servidor</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Cuenco</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Yours</source>
+        <translation>Propia</translation>
+    </message>
+    <message>
+        <source>On the server</source>
+        <translation>En el servidor</translation>
+    </message>
+    <message>
+        <source>Written by</source>
+        <translation>Anotado por</translation>
+    </message>
+    <message>
+        <source>Yours counts</source>
+        <translation>Cuenta la propia</translation>
+    </message>
+    <message>
+        <source>Theirs counts</source>
+        <translation>Cuenta la otra</translation>
+    </message>
+    <message>
+        <source>The server, and what waits for it</source>
+        <translation>El servidor, y lo que le espera</translation>
+    </message>
+    <message>
+        <source>The entry that is chosen</source>
+        <translation>La anotación elegida</translation>
+    </message>
+    <message>
+        <source>The entries that the server does not have yet</source>
+        <translation>Las anotaciones que el servidor aún no tiene</translation>
+    </message>
+    <message>
+        <source>What this desk wrote down goes before what the server has; both stay</source>
+        <translation>Lo que anotó este puesto va antes que lo que tiene el servidor; ambos quedan</translation>
+    </message>
+    <message>
+        <source>What the server has goes on counting; what this desk wrote down is kept</source>
+        <translation>Lo que tiene el servidor sigue contando; lo que anotó este puesto se guarda</translation>
+    </message>
+    <message>
+        <source>weighed while this desk was cut off from the server</source>
+        <translation>pesado mientras este puesto estaba sin servidor</translation>
+    </message>
+</context>
+<context>
     <name>tarebowl::ui::WeighPane</name>
     <message>
         <source>Somebody weighed this in before: both weights are kept, and the first one counts until it is corrected.</source>
@@ -12063,113 +12356,6 @@ al día</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Aún por rellenar: %1 de %2</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::ServerDialog</name>
-    <message>
-        <source>verify-full: encrypted, and the server proves its name</source>
-        <translation>verify-full: cifrada, y el servidor prueba su nombre</translation>
-    </message>
-    <message>
-        <source>verify-ca: encrypted, and the server proves whose it is</source>
-        <translation>verify-ca: cifrada, y el servidor prueba de quién es</translation>
-    </message>
-    <message>
-        <source>require: encrypted, and the server proves nothing</source>
-        <translation>require: cifrada, y el servidor no prueba nada</translation>
-    </message>
-    <message>
-        <source>prefer: encrypted where the server can</source>
-        <translation>prefer: cifrada si el servidor puede</translation>
-    </message>
-    <message>
-        <source>allow: encrypted only where the server wants it</source>
-        <translation>allow: cifrada solo si el servidor lo quiere</translation>
-    </message>
-    <message>
-        <source>disable: not encrypted</source>
-        <translation>disable: sin cifrar</translation>
-    </message>
-    <message>
-        <source>Open a collection on a server</source>
-        <translation>Abrir una colección en un servidor</translation>
-    </message>
-    <message>
-        <source>empty: this machine</source>
-        <translation>vacío: este equipo</translation>
-    </message>
-    <message>
-        <source>as is usual: verify-full, and on this machine prefer</source>
-        <translation>lo habitual: verify-full, y en este equipo prefer</translation>
-    </message>
-    <message>
-        <source>What is still needed</source>
-        <translation>Lo que aún falta</translation>
-    </message>
-    <message>
-        <source>Open</source>
-        <translation>Abrir</translation>
-    </message>
-    <message>
-        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
-        <translation>Varios puestos pueden compartir una colección en un servidor PostgreSQL. Quien la instaló sabe qué va aquí. Si el servidor pide una contraseña, se le pregunta a continuación; no se guarda en ninguna parte.</translation>
-    </message>
-    <message>
-        <source>another one</source>
-        <translation>otra</translation>
-    </message>
-    <message>
-        <source>&amp;Was open before</source>
-        <translation>&amp;Ya abierta antes</translation>
-    </message>
-    <message>
-        <source>Fills in what follows; passwords are not remembered</source>
-        <translation>Rellena lo que sigue; las contraseñas no se recuerdan</translation>
-    </message>
-    <message>
-        <source>&amp;Server</source>
-        <translation>&amp;Servidor</translation>
-    </message>
-    <message>
-        <source>The name of the machine on which the server runs</source>
-        <translation>El nombre del equipo en el que corre el servidor</translation>
-    </message>
-    <message>
-        <source>P&amp;ort</source>
-        <translation>Puert&amp;o</translation>
-    </message>
-    <message>
-        <source>5432, where whoever runs the server does not say otherwise</source>
-        <translation>5432, si quien lleva el servidor no dice otra cosa</translation>
-    </message>
-    <message>
-        <source>&amp;Database</source>
-        <translation>&amp;Base de datos</translation>
-    </message>
-    <message>
-        <source>The server&apos;s name for the collection</source>
-        <translation>El nombre que el servidor da a la colección</translation>
-    </message>
-    <message>
-        <source>&amp;Person</source>
-        <translation>&amp;Persona</translation>
-    </message>
-    <message>
-        <source>Your name as the server knows you</source>
-        <translation>Su nombre tal como lo conoce el servidor</translation>
-    </message>
-    <message>
-        <source>Se&amp;curity</source>
-        <translation>Se&amp;guridad</translation>
-    </message>
-    <message>
-        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
-        <translation>Cómo se protege el camino al servidor (sslmode); menos que verify-full es para redes en las que no hay nadie más</translation>
-    </message>
-    <message>
-        <source>The name of the database is still needed.</source>
-        <translation>Aún falta el nombre de la base de datos.</translation>
     </message>
 </context>
 </TS>

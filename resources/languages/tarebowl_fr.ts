@@ -3570,6 +3570,10 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
         <source>Signs, blood values, treatments, condition, body mass, Ca:P and diets on one axis of days. Points are what was written down; lines are worked out from the bowls of each day.</source>
         <translation>Signes, valeurs sanguines, traitements, état corporel, poids vif, Ca:P et rations sur un axe de jours. Les points sont ce qui a été noté&#xa0;; les lignes sont calculées des gamelles de chaque jour.</translation>
     </message>
+    <message>
+        <source>What this desk wrote down while its server was away, and what the server has instead. Nothing is lost: it is sent in order, each entry once, and where both disagree you choose what counts.</source>
+        <translation>Ce que ce poste a noté pendant l’absence de son serveur, et ce que le serveur a à la place. Rien ne se perd : tout est envoyé dans l’ordre, chaque note une fois, et là où les deux diffèrent vous choisissez ce qui compte.</translation>
+    </message>
 </context>
 <context>
     <name>RotationExport</name>
@@ -4946,6 +4950,110 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     </message>
 </context>
 <context>
+    <name>Waiting</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 left, %2</source>
+        <translation>%1 restants, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut off from the server: %n entry(ies) wait.</source>
+        <translation>
+            <numerusform>Coupé du serveur : %n note attend.</numerusform>
+            <numerusform>Coupé du serveur : %n notes attendent.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Cut off from the server.</source>
+        <translation>Coupé du serveur.</translation>
+    </message>
+    <message>
+        <source>The kitchen goes on with this desk&apos;s copy of %1; all other rooms wait for the server.</source>
+        <translation>La cuisine continue avec la copie de ce poste du %1 ; toutes les autres pièces attendent le serveur.</translation>
+    </message>
+    <message>
+        <source>This desk has no copy yet: all rooms wait for the server.</source>
+        <translation>Ce poste n’a pas encore de copie : toutes les pièces attendent le serveur.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) wait for the server.</source>
+        <translation>
+            <numerusform>%n note attend le serveur.</numerusform>
+            <numerusform>%n notes attendent le serveur.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n entry(ies) the server has something else: choose what counts.</source>
+        <translation>
+            <numerusform>Pour %n note, le serveur a autre chose : choisissez ce qui compte.</numerusform>
+            <numerusform>Pour %n notes, le serveur a autre chose : choisissez ce qui compte.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 restants</translation>
+    </message>
+    <message>
+        <source>all eaten</source>
+        <translation>tout mangé</translation>
+    </message>
+    <message>
+        <source>not weighed</source>
+        <translation>non pesé</translation>
+    </message>
+    <message>
+        <source>about %1 left</source>
+        <translation>environ %1 restants</translation>
+    </message>
+    <message>
+        <source>%1 spilled</source>
+        <translation>%1 renversés</translation>
+    </message>
+    <message>
+        <source>%1 stolen</source>
+        <translation>%1 volés</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>cannot be read any more</source>
+        <translation>n’est plus lisible</translation>
+    </message>
+    <message>
+        <source>%1, weighed in</source>
+        <translation>%1, pesé</translation>
+    </message>
+    <message>
+        <source>%1, leftover</source>
+        <translation>%1, reste</translation>
+    </message>
+    <message>
+        <source>left of all together</source>
+        <translation>reste de tout ensemble</translation>
+    </message>
+    <message>
+        <source>It waits, and is sent in its turn when the server answers.</source>
+        <translation>Elle attend, et est envoyée à son tour quand le serveur répond.</translation>
+    </message>
+    <message>
+        <source>The server did not take it: %1. Yours writes it there if it can be; theirs sets it aside on this desk.</source>
+        <translation>Le serveur ne l’a pas prise : %1. « La vôtre compte » l’y écrit si c’est possible ; « L’autre compte » la met de côté sur ce poste.</translation>
+    </message>
+    <message>
+        <source>The server has something else: %1. If yours counts, it corrects what is there; if theirs counts, yours is kept beside it.</source>
+        <translation>Le serveur a autre chose : %1. Si la vôtre compte, elle corrige ce qui s’y trouve ; si l’autre compte, la vôtre est gardée à côté.</translation>
+    </message>
+</context>
+<context>
     <name>WholeFile</name>
     <message>
         <source>%1 was not written: %2</source>
@@ -5695,6 +5803,69 @@ l’hygiène, les proies vivantes et les médicaments passent avant. Les besoins
     <message>
         <source>The bowl</source>
         <translation>La gamelle</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::CalciumReview</name>
+    <message>
+        <source>Calcium against its targets</source>
+        <translation>Calcium face à ses cibles</translation>
+    </message>
+    <message>
+        <source>As eaten</source>
+        <translation>Tel que mangé</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zone</translation>
+    </message>
+    <message>
+        <source>Offered</source>
+        <translation>Offert</translation>
+    </message>
+    <message>
+        <source>Eaten</source>
+        <translation>Mangé</translation>
+    </message>
+    <message>
+        <source>With the dose</source>
+        <translation>Avec la dose</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>Supplement</source>
+        <translation>Complément</translation>
+    </message>
+    <message>
+        <source>Share of a dust that reaches the mouth</source>
+        <translation>Part d’une poudre qui atteint la bouche</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Least addition of</source>
+        <translation>Moindre ajout de</translation>
+    </message>
+    <message>
+        <source>of which reaches the mouth</source>
+        <translation>dont atteint la bouche</translation>
+    </message>
+    <message>
+        <source>no supplement</source>
+        <translation>aucun complément</translation>
+    </message>
+    <message>
+        <source>Calcium review</source>
+        <translation>Examen du calcium</translation>
     </message>
 </context>
 <context>
@@ -7480,120 +7651,6 @@ g/kg MS</translation>
     </message>
 </context>
 <context>
-    <name>tarebowl::ui::CalciumReview</name>
-    <message>
-        <source>Calcium against its targets</source>
-        <translation>Calcium face à ses cibles</translation>
-    </message>
-    <message>
-        <source>As eaten</source>
-        <translation>Tel que mangé</translation>
-    </message>
-    <message>
-        <source>Target</source>
-        <translation>Cible</translation>
-    </message>
-    <message>
-        <source>Zone</source>
-        <translation>Zone</translation>
-    </message>
-    <message>
-        <source>Offered</source>
-        <translation>Offert</translation>
-    </message>
-    <message>
-        <source>Eaten</source>
-        <translation>Mangé</translation>
-    </message>
-    <message>
-        <source>With the dose</source>
-        <translation>Avec la dose</translation>
-    </message>
-    <message>
-        <source>Unit</source>
-        <translation>Unité</translation>
-    </message>
-    <message>
-        <source>Supplement</source>
-        <translation>Complément</translation>
-    </message>
-    <message>
-        <source>Share of a dust that reaches the mouth</source>
-        <translation>Part d’une poudre qui atteint la bouche</translation>
-    </message>
-    <message>
-        <source> %</source>
-        <translation> %</translation>
-    </message>
-    <message>
-        <source>Least addition of</source>
-        <translation>Moindre ajout de</translation>
-    </message>
-    <message>
-        <source>of which reaches the mouth</source>
-        <translation>dont atteint la bouche</translation>
-    </message>
-    <message>
-        <source>no supplement</source>
-        <translation>aucun complément</translation>
-    </message>
-    <message>
-        <source>Calcium review</source>
-        <translation>Examen du calcium</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::LookBackPane</name>
-    <message>
-        <source>Foods and the sign</source>
-        <translation>Aliments et signe</translation>
-    </message>
-    <message>
-        <source>Food</source>
-        <translation>Aliment</translation>
-    </message>
-    <message>
-        <source>Sign, with it</source>
-        <translation>Signe, avec</translation>
-    </message>
-    <message>
-        <source>without</source>
-        <translation>sans</translation>
-    </message>
-    <message>
-        <source>Fisher</source>
-        <translation>Fisher</translation>
-    </message>
-    <message>
-        <source>corrected</source>
-        <translation>corrigé</translation>
-    </message>
-    <message>
-        <source>Risk ratio (95 %)</source>
-        <translation>Rapport de risques (95 %)</translation>
-    </message>
-    <message>
-        <source>Hours before the sign</source>
-        <translation>Heures avant le signe</translation>
-    </message>
-    <message>
-        <source> h before</source>
-        <translation> h avant</translation>
-    </message>
-    <message>
-        <source>Bowls given in the</source>
-        <translation>Gamelles données dans les</translation>
-    </message>
-    <message>
-        <source>Look-back</source>
-        <translation>Rétrospective</translation>
-    </message>
-    <message>
-        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
-        <translation>Choisissez un signe (▲) à gauche&#xa0;: ce qui a été mangé avant est comparé aux jours sans lui.</translation>
-    </message>
-</context>
-<context>
     <name>tarebowl::ui::HealthTimeline</name>
     <message>
         <source>Signs, blood, treatments, condition, body mass, Ca:P and diets over time</source>
@@ -8530,6 +8587,14 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
         <source>weights stand without a name until you say who you are, at the right</source>
         <translation>les poids restent sans nom tant que vous ne dites pas, à droite, qui vous êtes</translation>
     </message>
+    <message>
+        <source>This desk&apos;s copy of the collection holds the days from %1 to %2: another day waits for the server.</source>
+        <translation>La copie de la collection sur ce poste contient les jours du %1 au %2 : un autre jour attend le serveur.</translation>
+    </message>
+    <message>
+        <source>Swaps, control pans, lots and the rule of weighing wait for the server. Weights and leftovers go on: they are kept on this desk and sent when the server is back.</source>
+        <translation>Les échanges, les bacs témoins, les lots et la règle de pesée attendent le serveur. Les poids et les restes continuent : ils sont gardés sur ce poste et envoyés quand le serveur revient.</translation>
+    </message>
 </context>
 <context>
     <name>tarebowl::ui::KitchenSwap</name>
@@ -8792,6 +8857,57 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     </message>
 </context>
 <context>
+    <name>tarebowl::ui::LookBackPane</name>
+    <message>
+        <source>Foods and the sign</source>
+        <translation>Aliments et signe</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Aliment</translation>
+    </message>
+    <message>
+        <source>Sign, with it</source>
+        <translation>Signe, avec</translation>
+    </message>
+    <message>
+        <source>without</source>
+        <translation>sans</translation>
+    </message>
+    <message>
+        <source>Fisher</source>
+        <translation>Fisher</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corrigé</translation>
+    </message>
+    <message>
+        <source>Risk ratio (95 %)</source>
+        <translation>Rapport de risques (95 %)</translation>
+    </message>
+    <message>
+        <source>Hours before the sign</source>
+        <translation>Heures avant le signe</translation>
+    </message>
+    <message>
+        <source> h before</source>
+        <translation> h avant</translation>
+    </message>
+    <message>
+        <source>Bowls given in the</source>
+        <translation>Gamelles données dans les</translation>
+    </message>
+    <message>
+        <source>Look-back</source>
+        <translation>Rétrospective</translation>
+    </message>
+    <message>
+        <source>Choose a sign (▲) at the left: what was eaten before it is compared with days without it.</source>
+        <translation>Choisissez un signe (▲) à gauche&#xa0;: ce qui a été mangé avant est comparé aux jours sans lui.</translation>
+    </message>
+</context>
+<context>
     <name>tarebowl::ui::MainWindow</name>
     <message>
         <source>Ctrl+K</source>
@@ -8804,37 +8920,6 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <message>
         <source>%1 (%2) – Tarebowl</source>
         <translation>%1 (%2) – Tarebowl</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::Rooms</name>
-    <message>
-        <source>Today</source>
-        <translation>Aujourd’hui</translation>
-    </message>
-    <message>
-        <source>Foods</source>
-        <translation>Aliments</translation>
-    </message>
-    <message>
-        <source>Animals</source>
-        <translation>Animaux</translation>
-    </message>
-    <message>
-        <source>Diets</source>
-        <translation>Rations</translation>
-    </message>
-    <message>
-        <source>Kitchen</source>
-        <translation>Cuisine</translation>
-    </message>
-    <message>
-        <source>Intake</source>
-        <translation>Ingestion</translation>
-    </message>
-    <message>
-        <source>Health</source>
-        <translation>Santé</translation>
     </message>
 </context>
 <context>
@@ -9618,8 +9703,15 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
         <translation>Cette collection n’est ouverte qu’en lecture&#xa0;: son fichier ou son dossier ne peut pas être écrit. Pour la modifier, copiez-la dans un dossier à vous et ouvrez la copie.</translation>
     </message>
     <message>
-        <source>no connection to the server</source>
-        <translation>pas de connexion au serveur</translation>
+        <source>cut off from the server</source>
+        <translation>coupé du serveur</translation>
+    </message>
+    <message numerus="yes">
+        <source>cut off from the server: %n entry(ies) wait</source>
+        <translation>
+            <numerusform>coupé du serveur : %n note attend</numerusform>
+            <numerusform>coupé du serveur : %n notes attendent</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10041,6 +10133,37 @@ Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure
     <message>
         <source>Redo: %1</source>
         <translation>Rétablir&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::Rooms</name>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Foods</source>
+        <translation>Aliments</translation>
+    </message>
+    <message>
+        <source>Animals</source>
+        <translation>Animaux</translation>
+    </message>
+    <message>
+        <source>Diets</source>
+        <translation>Rations</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cuisine</translation>
+    </message>
+    <message>
+        <source>Intake</source>
+        <translation>Ingestion</translation>
+    </message>
+    <message>
+        <source>Health</source>
+        <translation>Santé</translation>
     </message>
 </context>
 <context>
@@ -10906,6 +11029,113 @@ par jour</translation>
     <message>
         <source>Scale: %1, moving</source>
         <translation>Balance&#xa0;: %1, en mouvement</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::ServerDialog</name>
+    <message>
+        <source>verify-full: encrypted, and the server proves its name</source>
+        <translation>verify-full&#xa0;: chiffrée, et le serveur prouve son nom</translation>
+    </message>
+    <message>
+        <source>verify-ca: encrypted, and the server proves whose it is</source>
+        <translation>verify-ca&#xa0;: chiffrée, et le serveur prouve à qui il est</translation>
+    </message>
+    <message>
+        <source>require: encrypted, and the server proves nothing</source>
+        <translation>require&#xa0;: chiffrée, et le serveur ne prouve rien</translation>
+    </message>
+    <message>
+        <source>prefer: encrypted where the server can</source>
+        <translation>prefer&#xa0;: chiffrée si le serveur le peut</translation>
+    </message>
+    <message>
+        <source>allow: encrypted only where the server wants it</source>
+        <translation>allow&#xa0;: chiffrée seulement si le serveur le veut</translation>
+    </message>
+    <message>
+        <source>disable: not encrypted</source>
+        <translation>disable&#xa0;: non chiffrée</translation>
+    </message>
+    <message>
+        <source>Open a collection on a server</source>
+        <translation>Ouvrir une collection sur un serveur</translation>
+    </message>
+    <message>
+        <source>empty: this machine</source>
+        <translation>vide&#xa0;: cette machine</translation>
+    </message>
+    <message>
+        <source>as is usual: verify-full, and on this machine prefer</source>
+        <translation>comme d’habitude&#xa0;: verify-full, et sur cette machine prefer</translation>
+    </message>
+    <message>
+        <source>What is still needed</source>
+        <translation>Ce qui manque encore</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Ouvrir</translation>
+    </message>
+    <message>
+        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
+        <translation>Plusieurs postes peuvent partager une collection sur un serveur PostgreSQL. La personne qui l’a mise en place sait ce qu’il faut écrire ici. Si le serveur demande un mot de passe, il vous est demandé ensuite&#xa0;; il n’est gardé nulle part.</translation>
+    </message>
+    <message>
+        <source>another one</source>
+        <translation>une autre</translation>
+    </message>
+    <message>
+        <source>&amp;Was open before</source>
+        <translation>Dé&amp;jà ouverte</translation>
+    </message>
+    <message>
+        <source>Fills in what follows; passwords are not remembered</source>
+        <translation>Remplit ce qui suit&#xa0;; les mots de passe ne sont pas retenus</translation>
+    </message>
+    <message>
+        <source>&amp;Server</source>
+        <translation>&amp;Serveur</translation>
+    </message>
+    <message>
+        <source>The name of the machine on which the server runs</source>
+        <translation>Le nom de la machine sur laquelle tourne le serveur</translation>
+    </message>
+    <message>
+        <source>P&amp;ort</source>
+        <translation>P&amp;ort</translation>
+    </message>
+    <message>
+        <source>5432, where whoever runs the server does not say otherwise</source>
+        <translation>5432, si la personne qui s’occupe du serveur ne dit rien d’autre</translation>
+    </message>
+    <message>
+        <source>&amp;Database</source>
+        <translation>&amp;Base de données</translation>
+    </message>
+    <message>
+        <source>The server&apos;s name for the collection</source>
+        <translation>Le nom que le serveur donne à la collection</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Personne</translation>
+    </message>
+    <message>
+        <source>Your name as the server knows you</source>
+        <translation>Votre nom tel que le serveur vous connaît</translation>
+    </message>
+    <message>
+        <source>Se&amp;curity</source>
+        <translation>Sé&amp;curité</translation>
+    </message>
+    <message>
+        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
+        <translation>Comment le chemin vers le serveur est protégé (sslmode)&#xa0;; moins que verify-full est pour des réseaux où il n’y a personne d’autre</translation>
+    </message>
+    <message>
+        <source>The name of the database is still needed.</source>
+        <translation>Il manque encore le nom de la base de données.</translation>
     </message>
 </context>
 <context>
@@ -11937,6 +12167,69 @@ par jour</translation>
     </message>
 </context>
 <context>
+    <name>tarebowl::ui::WaitingBar</name>
+    <message>
+        <source>What waits…</source>
+        <translation>Ce qui attend…</translation>
+    </message>
+    <message>
+        <source>What waits for the server</source>
+        <translation>Ce qui attend le serveur</translation>
+    </message>
+    <message>
+        <source>Bowl</source>
+        <translation>Bol</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Yours</source>
+        <translation>La vôtre</translation>
+    </message>
+    <message>
+        <source>On the server</source>
+        <translation>Sur le serveur</translation>
+    </message>
+    <message>
+        <source>Written by</source>
+        <translation>Noté par</translation>
+    </message>
+    <message>
+        <source>Yours counts</source>
+        <translation>La vôtre compte</translation>
+    </message>
+    <message>
+        <source>Theirs counts</source>
+        <translation>L’autre compte</translation>
+    </message>
+    <message>
+        <source>The server, and what waits for it</source>
+        <translation>Le serveur, et ce qui l’attend</translation>
+    </message>
+    <message>
+        <source>The entry that is chosen</source>
+        <translation>La note choisie</translation>
+    </message>
+    <message>
+        <source>The entries that the server does not have yet</source>
+        <translation>Les notes que le serveur n’a pas encore</translation>
+    </message>
+    <message>
+        <source>What this desk wrote down goes before what the server has; both stay</source>
+        <translation>Ce que ce poste a noté passe avant ce que le serveur a ; les deux restent</translation>
+    </message>
+    <message>
+        <source>What the server has goes on counting; what this desk wrote down is kept</source>
+        <translation>Ce que le serveur a continue de compter ; ce que ce poste a noté est gardé</translation>
+    </message>
+    <message>
+        <source>weighed while this desk was cut off from the server</source>
+        <translation>pesé pendant que ce poste était coupé du serveur</translation>
+    </message>
+</context>
+<context>
     <name>tarebowl::ui::WeighPane</name>
     <message>
         <source>Somebody weighed this in before: both weights are kept, and the first one counts until it is corrected.</source>
@@ -12063,113 +12356,6 @@ par jour</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Encore à remplir&#xa0;: %1 sur %2</translation>
-    </message>
-</context>
-<context>
-    <name>tarebowl::ui::ServerDialog</name>
-    <message>
-        <source>verify-full: encrypted, and the server proves its name</source>
-        <translation>verify-full&#xa0;: chiffrée, et le serveur prouve son nom</translation>
-    </message>
-    <message>
-        <source>verify-ca: encrypted, and the server proves whose it is</source>
-        <translation>verify-ca&#xa0;: chiffrée, et le serveur prouve à qui il est</translation>
-    </message>
-    <message>
-        <source>require: encrypted, and the server proves nothing</source>
-        <translation>require&#xa0;: chiffrée, et le serveur ne prouve rien</translation>
-    </message>
-    <message>
-        <source>prefer: encrypted where the server can</source>
-        <translation>prefer&#xa0;: chiffrée si le serveur le peut</translation>
-    </message>
-    <message>
-        <source>allow: encrypted only where the server wants it</source>
-        <translation>allow&#xa0;: chiffrée seulement si le serveur le veut</translation>
-    </message>
-    <message>
-        <source>disable: not encrypted</source>
-        <translation>disable&#xa0;: non chiffrée</translation>
-    </message>
-    <message>
-        <source>Open a collection on a server</source>
-        <translation>Ouvrir une collection sur un serveur</translation>
-    </message>
-    <message>
-        <source>empty: this machine</source>
-        <translation>vide&#xa0;: cette machine</translation>
-    </message>
-    <message>
-        <source>as is usual: verify-full, and on this machine prefer</source>
-        <translation>comme d’habitude&#xa0;: verify-full, et sur cette machine prefer</translation>
-    </message>
-    <message>
-        <source>What is still needed</source>
-        <translation>Ce qui manque encore</translation>
-    </message>
-    <message>
-        <source>Open</source>
-        <translation>Ouvrir</translation>
-    </message>
-    <message>
-        <source>Several desks can share a collection on a PostgreSQL server. Whoever set it up can tell what belongs here. Where the server asks for a password, you are asked for it next; it is kept nowhere.</source>
-        <translation>Plusieurs postes peuvent partager une collection sur un serveur PostgreSQL. La personne qui l’a mise en place sait ce qu’il faut écrire ici. Si le serveur demande un mot de passe, il vous est demandé ensuite&#xa0;; il n’est gardé nulle part.</translation>
-    </message>
-    <message>
-        <source>another one</source>
-        <translation>une autre</translation>
-    </message>
-    <message>
-        <source>&amp;Was open before</source>
-        <translation>Dé&amp;jà ouverte</translation>
-    </message>
-    <message>
-        <source>Fills in what follows; passwords are not remembered</source>
-        <translation>Remplit ce qui suit&#xa0;; les mots de passe ne sont pas retenus</translation>
-    </message>
-    <message>
-        <source>&amp;Server</source>
-        <translation>&amp;Serveur</translation>
-    </message>
-    <message>
-        <source>The name of the machine on which the server runs</source>
-        <translation>Le nom de la machine sur laquelle tourne le serveur</translation>
-    </message>
-    <message>
-        <source>P&amp;ort</source>
-        <translation>P&amp;ort</translation>
-    </message>
-    <message>
-        <source>5432, where whoever runs the server does not say otherwise</source>
-        <translation>5432, si la personne qui s’occupe du serveur ne dit rien d’autre</translation>
-    </message>
-    <message>
-        <source>&amp;Database</source>
-        <translation>&amp;Base de données</translation>
-    </message>
-    <message>
-        <source>The server&apos;s name for the collection</source>
-        <translation>Le nom que le serveur donne à la collection</translation>
-    </message>
-    <message>
-        <source>&amp;Person</source>
-        <translation>&amp;Personne</translation>
-    </message>
-    <message>
-        <source>Your name as the server knows you</source>
-        <translation>Votre nom tel que le serveur vous connaît</translation>
-    </message>
-    <message>
-        <source>Se&amp;curity</source>
-        <translation>Sé&amp;curité</translation>
-    </message>
-    <message>
-        <source>How the way to the server is guarded (sslmode); less than verify-full is for networks that are nobody else&apos;s</source>
-        <translation>Comment le chemin vers le serveur est protégé (sslmode)&#xa0;; moins que verify-full est pour des réseaux où il n’y a personne d’autre</translation>
-    </message>
-    <message>
-        <source>The name of the database is still needed.</source>
-        <translation>Il manque encore le nom de la base de données.</translation>
     </message>
 </context>
 </TS>

@@ -72,7 +72,8 @@ std::set<std::string> namesInTheSources() {
 /// A line that gives a command no more than it must have.
 std::vector<std::string> shortestLine(const Command& command) {
   static const std::map<std::string, std::string> kWhereNotAnyWordWillDo{
-      {"--from", "1"}, {"--rotation", "1"}, {"--sign", "faeces"}, {"ROLE", "keeper"}};
+      {"--from", "1"}, {"--rotation", "1"}, {"--sign", "faeces"},
+      {"NUMBER", "1"}, {"ROLE", "keeper"},  {"WHICH", "mine"}};
   std::vector<std::string> line = command.before;
   line.push_back(command.app->get_name());
   for (const CLI::Option* option : command.app->get_options()) {

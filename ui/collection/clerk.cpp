@@ -96,6 +96,7 @@ Refusal refusalOf(const std::exception& error) {
   if (const auto* told = dynamic_cast<const store::StoreError*>(&error)) {
     refusal.why = storeErrorText(*told);
     refusal.isDamaged = isUnsound(*told);
+    refusal.isServerAway = told->code() == store::StoreErrorCode::NoServer;
     refusal.backup = told->backup();
   }
   return refusal;

@@ -24,7 +24,10 @@ RoomState stateOf(const OpenCollection& collection) {
   }
   if (collection.isCutOff()) {
     state.saved = false;
-    state.savedText = OpenCollection::tr("no connection to the server");
+    const auto waiting = collection.station() ? collection.station()->count().waiting : 0;
+    state.savedText = waiting == 0 ? OpenCollection::tr("cut off from the server")
+                                   : OpenCollection::tr("cut off from the server: %n entry(ies) wait",
+                                                        nullptr, static_cast<int>(waiting));
   }
   if (file->invented) state.sampleText = OpenCollection::tr("Brackenmere (invented sample)");
   return state;

@@ -5,7 +5,9 @@
 #include "core/store/backup.h"
 #include "ui/collection/change_command.h"
 #include "ui/collection/file_watch.h"
+#include "ui/collection/kitchen_station.h"
 #include "ui/collection/server_news.h"
+#include "ui/shared/days.h"
 
 #include <QDateTime>
 #include <QPointer>
@@ -24,6 +26,15 @@ struct Tried {
   Refusal refusal{};
 };
 
+/// Empty for an address that cannot be read, which is refused when it is opened.
+std::filesystem::path ownStation(const std::filesystem::path& address) {
+  try {
+    return store::stationFile(store::stationFolder(), address);
+  } catch (const store::StoreError&) {
+    return {};
+  }
+}
+
 Tried triedBy(const std::vector<CollectionVerb>& verbs, store::Collection& collection,
               const store::Author& author) {
   try {
@@ -36,7 +47,8 @@ Tried triedBy(const std::vector<CollectionVerb>& verbs, store::Collection& colle
 
 }  // namespace
 
-OpenCollection::OpenCollection(QObject* parent) : QObject(parent), watch_(new FileWatch(this)) {
+OpenCollection::OpenCollection(QObject* parent)
+    : QObject(parent), watch_(new FileWatch(this)), today_(&ui::today) {
   connect(this, &OpenCollection::opened, watch_, [this] {
     if (file_ && !store::isServerAddress(file_->file))
       watch_->watch(file_->file);
@@ -51,6 +63,7 @@ OpenCollection::OpenCollection(QObject* parent) : QObject(parent), watch_(new Fi
 
 OpenCollection::~OpenCollection() {
   news_.reset();
+  station_.reset();
   clerk_.reset();
 }
 
@@ -61,7 +74,12 @@ void OpenCollection::lookAround() {
         return collection.changesElsewhere(std::vector<int>(writers.begin(), writers.end()));
       },
       [this](const std::optional<store::Touched>& touched) {
-        if (touched) emit outdated(*touched);
+        if (!touched) return;
+        using enum store::Part;
+        if (station_)
+          station_->sendLater(touched->any({Foods, Animals, Targets, Diets}) ? store::CopyExtent::All
+                                                                             : store::CopyExtent::Kitchen);
+        emit outdated(*touched);
       });
 }
 
@@ -78,8 +96,36 @@ void OpenCollection::listenToServer() {
 void OpenCollection::hearOfServer() {
   constexpr int kSomebody = 0;  // nobody told of what was written meanwhile, if anything
   if (std::exchange(cutOff_, !news_->isListening())) writers_.insert(kSomebody);
-  if (!cutOff_) watch_->tellAgain();
+  if (!cutOff_) {
+    if (!hasBegun_) begin();  // it could not be opened until now
+    if (station_) station_->send(author());
+    watch_->tellAgain();
+  }
   emit cutOffChanged();
+}
+
+bool OpenCollection::isOnCopy() const {
+  return isCutOff() && station_ && station_->copy();
+}
+
+void OpenCollection::missServer() {
+  if (!file_ || !store::isServerAddress(file_->file)) return;
+  const bool wasCutOff = std::exchange(cutOff_, true);
+  if (wasCutOff && news_) return;
+  listenToServer();  // anew: the old one may not have noticed yet
+  emit cutOffChanged();
+}
+
+/// Where this desk was open before, it can go on from its copy before the server has answered.
+void OpenCollection::setUpStation() {
+  const std::filesystem::path file = ownStation(file_->file);
+  station_ = std::make_unique<KitchenStation>(
+      KitchenStation::Place{.address = file_->file, .file = file, .password = file_->password},
+      [this] { return today_(); }, author());
+  connect(station_.get(), &KitchenStation::changed, this, &OpenCollection::waitingChanged);
+  connect(station_.get(), &KitchenStation::refused, this, &OpenCollection::refused);
+  connect(station_.get(), &KitchenStation::sent, this,
+          [this] { emit outdated(store::Touched(std::set{store::Part::Kitchen})); });
 }
 
 store::Author OpenCollection::author() const {
@@ -93,7 +139,14 @@ void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
   readOnly_ = false;
   cutOff_ = false;
   news_.reset();
+  station_.reset();
+  hasBegun_ = false;
   writers_.clear();
+  if (store::isServerAddress(file_->file)) {
+    const std::filesystem::path own = ownStation(file_->file);
+    std::error_code ignored;
+    if (!own.empty() && std::filesystem::exists(own, ignored)) setUpStation();
+  }
   clerk_ = std::make_unique<Clerk>(std::move(opener));
   isReadAnew_ = false;
   connect(clerk_.get(), &Clerk::busyChanged, this, [this] {
@@ -101,18 +154,29 @@ void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
     emit busyChanged();
   });
   connect(clerk_.get(), &Clerk::refused, this, &OpenCollection::take);
+  begin();
+  emit opened();
+}
+
+void OpenCollection::begin() {
   clerk_->ask(
       [](store::Collection& collection) {
         (void)collection.changesElsewhere();  // from here on
         return collection.mayWrite();
       },
       [this](bool mayWrite) { takeAccess(mayWrite); });
-  emit opened();
 }
 
 void OpenCollection::takeAccess(bool mayWrite) {
+  if (!file_ || std::exchange(hasBegun_, true)) return;
   readOnly_ = !mayWrite;
-  if (file_ && store::isServerAddress(file_->file)) listenToServer();
+  if (store::isServerAddress(file_->file)) {
+    if (mayWrite && !station_) setUpStation();
+    if (news_)
+      emit outdated();  // what rooms asked for while it could not be opened
+    else
+      listenToServer();
+  }
   if (readOnly_) return emit foundReadOnly();
   clerk_->askWhenIdle(
       [file = file_->file, at = author().at](store::Collection& /*collection*/) {
@@ -123,6 +187,7 @@ void OpenCollection::takeAccess(bool mayWrite) {
 
 void OpenCollection::take(const Refusal& refusal) {
   emit refused(refusal);
+  if (refusal.cannotOpen && refusal.isServerAway && station_) return missServer();  // its copy is at hand
   if (refusal.isDamaged && !refusal.cannotOpen) emit closing();
   if (refusal.cannotOpen || refusal.isDamaged) return close();
   if (news_) watch_->tellAgain();  // the clerk's connection may have been lost, and is taken up again
@@ -137,6 +202,7 @@ void OpenCollection::close() {
   if (!file_) return;
   file_.reset();
   news_.reset();
+  station_.reset();
   emit opened();
 }
 

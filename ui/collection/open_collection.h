@@ -6,6 +6,7 @@
 #include "core/store/touched.h"
 #include "core/store/verbs.h"
 #include "ui/collection/clerk.h"
+#include "ui/collection/kitchen_station.h"
 
 #include <QObject>
 #include <QString>
@@ -83,6 +84,14 @@ class OpenCollection : public QObject {
   [[nodiscard]] bool isReadOnly() const { return file_ && readOnly_; }
   /// It lies on a server, which does not answer any more: what is shown may be old. It is asked again.
   [[nodiscard]] bool isCutOff() const { return file_ && cutOff_; }
+  /// This desk's own copy of a collection on a server; nothing of a file.
+  [[nodiscard]] KitchenStation* station() const { return station_.get(); }
+  /// It is cut off, and the kitchen goes on from the desk's copy.
+  [[nodiscard]] bool isOnCopy() const;
+  /// Around which day the copy is taken.
+  void setToday(std::function<quantity::Date()> today) { today_ = std::move(today); }
+  /// Somebody found out that the server does not answer.
+  void missServer();
   void setPerson(const QString& name) { person_ = name; }
   /// Who does something now, for the log.
   [[nodiscard]] store::Author author() const;
@@ -98,6 +107,14 @@ class OpenCollection : public QObject {
   template <class Job, class Then>
   void askWhenIdle(Job job, Then then) {
     if (clerk_) clerk_->askWhenIdle(std::move(job), std::move(then));
+  }
+  /// As ask, of what the kitchen reads: while the server is away, of the desk's own copy.
+  template <class Job, class Then>
+  void askForKitchen(Job job, Then then) {
+    if (isOnCopy())
+      station_->ask(std::move(job), std::move(then));
+    else
+      ask(std::move(job), std::move(then));
   }
   /// Makes the change and puts the way back on the room's stack. `by` is passed on with written().
   void perform(QUndoStack& wayBack, const QObject* by, CollectionEdit edit);
@@ -118,6 +135,8 @@ class OpenCollection : public QObject {
   void foundReadOnly();
   /// The server does not answer any more, or answers again.
   void cutOffChanged();
+  /// What waits for the server, or the desk's copy, is another.
+  void waitingChanged();
   /// A room of this window wrote.
   void written(const QObject* by);
   /// Somebody else wrote, or something was refused: what rooms have read of these parts may be old.
@@ -130,7 +149,9 @@ class OpenCollection : public QObject {
  private:
   void take(const Refusal& refusal);
   void close();
+  void begin();
   void takeAccess(bool mayWrite);
+  void setUpStation();
   void lookAround();
   void listenToServer();
   void hearOfServer();
@@ -141,9 +162,12 @@ class OpenCollection : public QObject {
   bool cutOff_ = false;
   QString person_;
   FileWatch* watch_;
+  std::function<quantity::Date()> today_;
   std::unique_ptr<Clerk> clerk_;
-  std::unique_ptr<ServerNews> news_;  ///< of a collection on a server
-  std::set<int> writers_;             ///< of whom the server told since the clerk looked
+  std::unique_ptr<ServerNews> news_;         ///< of a collection on a server
+  std::unique_ptr<KitchenStation> station_;  ///< likewise
+  bool hasBegun_ = false;                    ///< it was opened, and it is known whether it may be written
+  std::set<int> writers_;                    ///< of whom the server told since the clerk looked
 };
 
 }  // namespace tarebowl::ui

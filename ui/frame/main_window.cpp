@@ -6,6 +6,7 @@
 #include "ui/animals/animals_room.h"
 #include "ui/collection/conflict_text.h"
 #include "ui/collection/start_page.h"
+#include "ui/collection/waiting_bar.h"
 #include "ui/diets/diets_room.h"
 #include "ui/foods/foods_room.h"
 #include "ui/frame/collection_menu.h"
@@ -108,6 +109,7 @@ void MainWindow::build() {
   auto* roomAndStatus = new QVBoxLayout;
   roomAndStatus->setSpacing(0);
   roomAndStatus->addWidget(stage_, 1);
+  roomAndStatus->addWidget(new WaitingBar(*collection_));
   roomAndStatus->addWidget(status_);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -184,6 +186,7 @@ void MainWindow::wireCollection() {
     showRoom();
   });
   connect(collection_, &OpenCollection::cutOffChanged, this, &MainWindow::showState);
+  connect(collection_, &OpenCollection::waitingChanged, this, &MainWindow::showState);
   connect(collection_, &OpenCollection::refused, this,
           [this](const Refusal& refusal) { stage_->start().say(refusalText(refusal)); });
 }

@@ -16,6 +16,13 @@ constexpr std::array kTexts{
              QT_TRANSLATE_NOOP("PartTexts",
                                "Whether all is on the disk, the units in force, whether this is the invented "
                                "sample, and who is at the keyboard: every change is kept under that name.")},
+    PartText{
+        "WaitingBar",
+        QT_TRANSLATE_NOOP(
+            "PartTexts",
+            "What this desk wrote down while its server was away, and what the server has instead. Nothing "
+            "is lost: it is sent in order, each entry once, and where both disagree you choose what "
+            "counts.")},
     PartText{"Rail",
              QT_TRANSLATE_NOOP(
                  "PartTexts",

@@ -13,7 +13,12 @@ using quantity::Grams;
 
 KitchenDesk::KitchenDesk(OpenCollection& collection, Clock today, QObject* parent)
     : QObject(parent), collection_(collection), today_(std::move(today)), day_(today_()) {
+  collection_.setToday(today_);
   collection_.whenOpened(this, [this] { startAnew(); });
+  connect(&collection_, &OpenCollection::cutOffChanged, this, &KitchenDesk::refresh);
+  connect(&collection_, &OpenCollection::waitingChanged, this, [this] {
+    if (collection_.isOnCopy() && !sheet_ && !reading_) refresh();  // the copy is known by now
+  });
   connect(&collection_, &OpenCollection::outdated, this, [this](const store::Touched& what) {
     using enum store::Part;
     if (what.any({Foods, Animals, Targets, Diets, Kitchen})) refresh();
@@ -65,18 +70,31 @@ void KitchenDesk::setInSight(bool inSight) {
 }
 
 void KitchenDesk::read() {
+  if (collection_.isOnCopy() && !collection_.station()->copy()->has(day_)) return showNothing();
   reading_ = true;
   old_ = false;
   const bool isOfAnother = !sheet_ || sheet_->sheet.section != section_ || sheet_->sheet.day != day_;
   if (isOfAnother) emit placeChanged();  // nothing of it is on the scale any more
-  collection_.ask(store::inOneReading([section = section_, day = day_](store::Collection& collection) {
-                    return readKitchenSheet(collection, section, day);
-                  }),
-                  [this, section = section_, day = day_](KitchenSheet sheet) {
-                    if (section != section_ || day != day_) return;
-                    take(std::move(sheet));
-                    emit settled();
-                  });
+  collection_.askForKitchen(
+      store::inOneReading([section = section_, day = day_](store::Collection& collection) {
+        return readKitchenSheet(collection, section, day);
+      }),
+      [this, section = section_, day = day_](KitchenSheet sheet) {
+        if (section != section_ || day != day_) return;
+        take(std::move(sheet));
+        emit settled();
+      });
+}
+
+/// A bowl that was opened on the server would look as if it were not.
+void KitchenDesk::showNothing() {
+  reading_ = false;
+  old_ = false;
+  sheet_.reset();
+  place_.reset();
+  emit sheetChanged();
+  emit placeChanged();
+  emit dayNotOnCopy();
 }
 
 void KitchenDesk::take(KitchenSheet sheet) {

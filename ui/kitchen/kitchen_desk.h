@@ -96,10 +96,15 @@ class KitchenDesk : public QObject {
   void settled();
   /// Something was written: where a first entry of somebody else was there, that is told.
   void weighed(bool second);
+  /// What was asked for waits for the server: the desk's copy does not take it.
+  void waitsForServer();
+  /// The desk's copy does not hold the day.
+  void dayNotOnCopy();
 
  private:
   void startAnew();
   void read();
+  void showNothing();
   void take(KitchenSheet sheet);
   [[nodiscard]] bool isDone(const SheetLine& line) const;
   [[nodiscard]] std::optional<intake::WeightBefore> weightBefore() const;
@@ -107,6 +112,21 @@ class KitchenDesk : public QObject {
   /// Works on the sheet's next line afterwards, or stays where it is.
   enum class Then { GoOn, Stay };
   void write(Work work, Then then = Then::GoOn);
+  /// What was read off the scale: it is kept on the desk's copy where the server is away, and sent later.
+  void record(store::KitchenEntry entry);
+  void keepForLater(const store::KitchenEntry& entry);
+  [[nodiscard]] store::KitchenEntry entryOf(store::Noted noted, store::NotedValue value,
+                                            const QString& reason = {}) const;
+  struct Written {
+    store::Kept kept = store::Kept::First;
+    std::optional<KitchenSheet> sheet{};  ///< nothing where the server went away after it was written
+    bool reached = true;                  ///< the server was there
+  };
+  struct SheetOf {
+    std::string section{};
+    quantity::Date day{};
+  };
+  void takeWritten(Written written, const SheetOf& of, Then then);
 
   OpenCollection& collection_;
   Clock today_;

@@ -2,9 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the kitchen writes, and the sheet as it is afterwards.
 #include "core/store/feeding_verbs.h"
+#include "core/store/kitchen_delivery.h"
 #include "core/store/lot_verbs.h"
+#include "core/store/station_outbox.h"
 #include "core/store/swap_verbs.h"
 #include "ui/kitchen/kitchen_desk.h"
+
+#include <QRandomGenerator>
 
 #include <algorithm>
 #include <utility>
@@ -21,40 +25,104 @@ void openWhereItIsNot(store::Collection& collection, const intake::PrepSheet& sh
     transfer::openDay(collection, sheet, author);
 }
 
+/// Above 0, and the same for no other entry in the world.
+std::int64_t randomId() {
+  constexpr quint64 kPositive = 0x7fffffffffffffff;
+  return static_cast<std::int64_t>(QRandomGenerator::system()->generate64() & kPositive) | 1;
+}
+
 }  // namespace
 
 void KitchenDesk::write(Work work, Then then) {
-  struct Written {
-    store::Kept kept = store::Kept::First;
-    KitchenSheet sheet{};
-  };
+  if (collection_.isOnCopy()) return emit waitsForServer();
   ++writing_;
+  const SheetOf of{section_, day_};
   collection_.ask(
-      [work = std::move(work), author = collection_.author(), section = section_,
-       day = day_](store::Collection& collection) {
+      [work = std::move(work), author = collection_.author(), of](store::Collection& collection) {
         Written written{.kept = work(collection, author)};
-        written.sheet = readKitchenSheet(collection, section, day);
+        written.sheet = readKitchenSheet(collection, of.section, of.day);
         return written;
       },
-      [this, then, section = section_, day = day_](Written written) {
-        writing_ = std::max(0, writing_ - 1);
-        if (section == section_ && day == day_) {
-          take(std::move(written.sheet));
-          if (then == Then::GoOn) goOn();
+      [this, then, of](Written written) { takeWritten(std::move(written), of, then); });
+}
+
+void KitchenDesk::takeWritten(Written written, const SheetOf& of, Then then) {
+  writing_ = std::max(0, writing_ - 1);
+  if (of.section == section_ && of.day == day_ && written.sheet) {
+    take(std::move(*written.sheet));
+    if (then == Then::GoOn) goOn();
+  }
+  if (then == Then::GoOn) emit weighed(written.kept == store::Kept::Second);
+  emit collection_.written(this);
+  emit settled();
+}
+
+store::KitchenEntry KitchenDesk::entryOf(store::Noted noted, store::NotedValue value,
+                                         const QString& reason) const {
+  const int line = noted == store::Noted::Remainder ? 0 : item()->item;
+  store::KitchenEntry entry{.id = randomId(),
+                            .section = sheet_->sheet.section,
+                            .bowl = store::asPlanned(bowl()->bowl),
+                            .noted = noted,
+                            .item = line,
+                            .value = value,
+                            .reason = reason.toStdString(),
+                            .author = collection_.author()};
+  if (const auto seen = store::valueThatCounts(bowl()->bowl, line, noted)) entry.seen = seen->value;
+  // With the first weight the whole sheet is opened.
+  if (noted == store::Noted::Weight)
+    for (const intake::PrepBowl& beside : sheet_->sheet.bowls)
+      if (!beside.opened && beside.bowl.key != bowl()->bowl.key) entry.beside.push_back(beside.bowl);
+  return entry;
+}
+
+void KitchenDesk::record(store::KitchenEntry entry) {
+  ++writing_;
+  if (collection_.isOnCopy()) return keepForLater(entry);
+  const bool hasCopy = collection_.station() != nullptr && collection_.station()->copy();
+  const SheetOf of{section_, day_};
+  collection_.ask(
+      [entry, of, hasCopy](store::Collection& collection) {
+        Written written;
+        bool isWritten = false;
+        try {
+          written.kept = store::writeDown(collection, entry);
+          isWritten = true;
+          written.sheet = readKitchenSheet(collection, of.section, of.day);
+        } catch (const store::StoreError& error) {
+          if (error.code() != store::StoreErrorCode::NoServer || !hasCopy) throw;
+          written.reached = isWritten;
         }
-        if (then == Then::GoOn) emit weighed(written.kept == store::Kept::Second);
-        emit collection_.written(this);
-        emit settled();
+        return written;
+      },
+      [this, entry, of](Written written) {
+        const bool isGone = !written.sheet;
+        if (!written.reached) {
+          keepForLater(entry);
+        } else {
+          if (collection_.station() != nullptr) collection_.station()->follow(entry);
+          takeWritten(std::move(written), of, Then::GoOn);
+        }
+        if (isGone) collection_.missServer();
+      });
+}
+
+void KitchenDesk::keepForLater(const store::KitchenEntry& entry) {
+  const SheetOf of{section_, day_};
+  collection_.station()->ask(
+      [entry, of](store::Collection& copy) {
+        Written written{.kept = store::keepForLater(copy, entry)};
+        written.sheet = readKitchenSheet(copy, of.section, of.day);
+        return written;
+      },
+      [this, of](Written written) {
+        takeWritten(std::move(written), of, Then::GoOn);
+        if (collection_.station() != nullptr) collection_.station()->look();
       });
 }
 
 void KitchenDesk::weigh(Grams actual) {
-  if (item() == nullptr) return;
-  const store::WeightRead weight{{bowl()->bowl.key, item()->item}, actual};
-  write([weight, sheet = sheet_->sheet](store::Collection& collection, const store::Author& author) {
-    openWhereItIsNot(collection, sheet, author);
-    return store::weighIn(collection, {&weight, 1}, author).at(0);
-  });
+  if (item() != nullptr) record(entryOf(store::Noted::Weight, {.grams = actual}));
 }
 
 void KitchenDesk::swapFood(intake::SwapMade made) {
@@ -68,45 +136,23 @@ void KitchenDesk::swapFood(intake::SwapMade made) {
 }
 
 void KitchenDesk::correct(Grams actual, const QString& reason) {
-  if (item() == nullptr) return;
-  const store::WeightRead weight{{bowl()->bowl.key, item()->item}, actual};
-  write([weight, reason = reason.toStdString()](store::Collection& collection, const store::Author& author) {
-    (void)store::correctWeight(collection, weight, reason, author);
-    return store::Kept::First;
-  });
+  if (item() != nullptr) record(entryOf(store::Noted::Weight, {.grams = actual}, reason));
 }
 
 void KitchenDesk::noteLeft(const LeftInBowl& what) {
-  if (item() == nullptr) return;
-  const store::LeftoverFound found{{bowl()->bowl.key, item()->item}, what.kind, what.left, what.lost};
-  write([found](store::Collection& collection, const store::Author& author) {
-    return store::noteLeftovers(collection, {&found, 1}, author).at(0);
-  });
+  if (item() != nullptr) record(entryOf(store::Noted::Leftover, {what.kind, what.left, what.lost}));
 }
 
 void KitchenDesk::correctLeft(const LeftInBowl& what, const QString& reason) {
-  if (item() == nullptr) return;
-  const store::LeftoverFound found{{bowl()->bowl.key, item()->item}, what.kind, what.left, what.lost};
-  write([found, reason = reason.toStdString()](store::Collection& collection, const store::Author& author) {
-    (void)store::correctLeftover(collection, found, reason, author);
-    return store::Kept::First;
-  });
+  if (item() != nullptr) record(entryOf(store::Noted::Leftover, {what.kind, what.left, what.lost}, reason));
 }
 
 void KitchenDesk::noteRemainder(Grams left) {
-  if (bowl() == nullptr) return;
-  write([key = bowl()->bowl.key, left](store::Collection& collection, const store::Author& author) {
-    return store::noteRemainder(collection, key, left, author);
-  });
+  if (bowl() != nullptr) record(entryOf(store::Noted::Remainder, {.grams = left}));
 }
 
 void KitchenDesk::correctRemainder(Grams left, const QString& reason) {
-  if (bowl() == nullptr) return;
-  write([key = bowl()->bowl.key, left, reason = reason.toStdString()](store::Collection& collection,
-                                                                      const store::Author& author) {
-    (void)store::correctRemainder(collection, key, left, reason, author);
-    return store::Kept::First;
-  });
+  if (bowl() != nullptr) record(entryOf(store::Noted::Remainder, {.grams = left}, reason));
 }
 
 void KitchenDesk::addPan(intake::ControlPan pan) {

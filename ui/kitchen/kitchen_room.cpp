@@ -16,6 +16,7 @@
 #include "ui/kitchen/tolerance_form.h"
 #include "ui/kitchen/weigh_pane.h"
 #include "ui/shared/banner.h"
+#include "ui/shared/days.h"
 #include "ui/shared/folding_panes.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/reason_bar.h"
@@ -168,8 +169,23 @@ void KitchenRoom::wire() {
     complain(readOnlyText());
     desk_->refresh();
   });
-  connect(&collection_, &OpenCollection::refused, this,
-          [this](const Refusal& refusal) { complain(refusalText(refusal)); });
+  connect(&collection_, &OpenCollection::refused, this, [this](const Refusal& refusal) {
+    if (!refusal.isServerAway || !collection_.station()) complain(refusalText(refusal));
+  });
+  connect(&collection_, &OpenCollection::cutOffChanged, banner_, &QWidget::hide);
+  connect(desk_, &KitchenDesk::waitsForServer, this, &KitchenRoom::sayWhatWaits);
+  connect(desk_, &KitchenDesk::dayNotOnCopy, this, [this] {
+    const auto& copy = collection_.station()->copy();
+    complain(tr("This desk's copy of the collection holds the days from %1 to %2: another day waits for the "
+                "server.")
+                 .arg(dateText(copy->from), dateText(copy->until)));
+  });
+}
+
+void KitchenRoom::sayWhatWaits() {
+  complain(tr(
+      "Swaps, control pans, lots and the rule of weighing wait for the server. Weights and leftovers go on: "
+      "they are kept on this desk and sent when the server is back."));
 }
 
 void KitchenRoom::complain(const QString& text) {
@@ -195,7 +211,10 @@ void KitchenRoom::wireSwap() {
     middle_->setCurrentIndex(0);
     weigh_->field().setFocus();
   };
-  connect(weigh_, &WeighPane::notAvailable, swapOfLine_, &KitchenSwap::notAvailable);
+  connect(weigh_, &WeighPane::notAvailable, this, [this] {
+    if (collection_.isOnCopy()) return sayWhatWaits();
+    swapOfLine_->notAvailable();
+  });
   connect(swapOfLine_, &KitchenSwap::opened, this, [this] {
     middle_->setCurrentWidget(swap_);
     swap_->setFocus();

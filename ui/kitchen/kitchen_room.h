@@ -76,6 +76,7 @@ class KitchenRoom : public Room {
   [[nodiscard]] bool isOn(const SheetSought& sought) const;
   void write(KitchenPage page);
   void complain(const QString& text);
+  void sayWhatWaits();
 
   OpenCollection& collection_;
   Dialogs dialogs_;

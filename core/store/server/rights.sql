@@ -63,6 +63,9 @@ GRANT UPDATE ON swap_made, swap_given TO tarebowl_nutritionist, tarebowl_curator
 GRANT INSERT, UPDATE, DELETE ON control_pan TO tarebowl_nutritionist, tarebowl_curator, tarebowl_keeper;
 GRANT INSERT, UPDATE, DELETE ON tolerance_rule TO tarebowl_nutritionist, tarebowl_curator;
 
+-- Of desks that were cut off: what was taken of them, so that it is taken once. (What waits stands in files of theirs.)
+GRANT INSERT ON station_sent TO tarebowl_nutritionist, tarebowl_curator, tarebowl_keeper;
+
 -- Health.
 GRANT INSERT, UPDATE, DELETE ON observation, observation_score, observation_blood, observation_file
   TO tarebowl_nutritionist, tarebowl_vet, tarebowl_curator, tarebowl_keeper;

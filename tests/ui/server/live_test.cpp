@@ -38,6 +38,7 @@ store::FoodRecord plain(const char* code) {
 class LiveTest : public testing::Test {
  protected:
   LiveTest() {
+    qputenv("XDG_DATA_HOME", ::testing::TempDir().c_str());  // where a desk keeps its copy
     QObject::connect(&collection, &OpenCollection::refused, &widget,
                      [this](const Refusal& refusal) { refused = refusal.why.toStdString(); });
   }
