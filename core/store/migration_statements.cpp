@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/migration_statements.h"
 
+#include <algorithm>
 #include <regex>
 #include <utility>
 
@@ -14,8 +15,14 @@ constexpr std::string_view kAppendOnly = "/* append-only */";
 
 /// Comments to the end of the line are for readers only.
 std::string withoutComments(std::string_view text) {
-  static const std::regex kComment("--[^\n]*");
-  return std::regex_replace(std::string(text), kComment, "");
+  std::string kept;
+  kept.reserve(text.size());
+  for (std::size_t at = 0; at < text.size();) {
+    const auto comment = std::min(text.find("--", at), text.size());
+    kept += text.substr(at, comment - at);
+    at = std::min(text.find('\n', comment), text.size());
+  }
+  return kept;
 }
 
 std::string trimmed(std::string_view text) {

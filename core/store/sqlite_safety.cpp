@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/sqlite_safety.h"
 
-#include "core/store/opening.h"
 #include "core/store/sqlite_connection.h"
 #include "core/store/sqlite_handle.h"
+#include "core/store/sqlite_schema.h"
 
 #include <fmt/format.h>
 
@@ -12,7 +12,6 @@
 #include <array>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace tarebowl::store {
 
@@ -50,39 +49,14 @@ constexpr std::array kSwitches{
     Switch{SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0}, Switch{SQLITE_DBCONFIG_ENABLE_FTS3_TOKENIZER, 0},
     Switch{SQLITE_DBCONFIG_ENABLE_VIEW, 0}};  // we have none
 
-/// One line of a file's schema, with the text that made it. The engine holds names of triggers apart from
-/// those of tables and indexes, and lines of any name and case may have been written in by hand.
-struct Made {
-  std::string kind;  ///< "table", "index", "trigger", "view"
-  std::string name;
-  std::string text;  ///< empty for the indexes that the engine makes by itself
-};
-using Schema = std::vector<Made>;
-
-Schema schemaIn(soci::session& sql) {
-  Schema schema;
-  const soci::rowset<soci::row> rows =
-      (sql.prepare << "SELECT COALESCE(type, ''), COALESCE(name, ''), COALESCE(sql, '') FROM sqlite_master");
-  for (const soci::row& row : rows)
-    schema.push_back({row.get<std::string>(0), row.get<std::string>(1), row.get<std::string>(2)});
-  return schema;
-}
-
 std::span<const Migration> upTo(int version, std::span<const Migration> steps) {
   const auto end = std::ranges::find_if(steps, [&](const Migration& step) { return step.number > version; });
   return steps.first(static_cast<std::size_t>(end - steps.begin()));
 }
 
-/// As the engine itself makes it of the steps, in memory.
-Schema schemaOf(std::span<const Migration> steps) {
-  SqliteConnection made(":memory:", SqliteConnection::Access::ReadWrite, std::chrono::milliseconds(0));
-  raiseSchema(made, steps);
-  return schemaIn(made.sql());
-}
-
 /// Tables and indexes as the engine writes them down run nothing. Everything else may, when a file is read or
 /// written.
-bool runs(const Made& made) {
+bool runs(const SchemaLine& made) {
   const std::string_view text = made.text;
   if (made.kind == "table") return !text.starts_with("CREATE TABLE ");
   const bool isIndex =
@@ -90,13 +64,32 @@ bool runs(const Made& made) {
   return made.kind != "index" || !isIndex;
 }
 
-const Made* named(const Schema& schema, const Made& made) {
+const SchemaLine* named(const SqliteSchema& schema, const SchemaLine& made) {
   const auto found = std::ranges::find_if(
-      schema, [&](const Made& other) { return other.kind == made.kind && other.name == made.name; });
+      schema, [&](const SchemaLine& other) { return other.kind == made.kind && other.name == made.name; });
   return found == schema.end() ? nullptr : &*found;
 }
 
-[[noreturn]] void refuseMade(const fs::path& file, const Made& made) {
+/// Of what was found, the first that is not ours and may run something, or that was changed.
+const SchemaLine* firstForeign(const SqliteSchema& found, const SqliteSchema& ours) {
+  const auto foreign = std::ranges::find_if(found, [&](const SchemaLine& made) {
+    const SchemaLine* own = named(ours, made);
+    return own != nullptr ? own->text != made.text : runs(made);
+  });
+  return foreign == found.end() ? nullptr : &*foreign;
+}
+
+const SchemaLine* firstMissing(const SqliteSchema& found, const SqliteSchema& ours) {
+  const auto missing = std::ranges::find_if(
+      ours, [&](const SchemaLine& made) { return made.kind != "index" && named(found, made) == nullptr; });
+  return missing == ours.end() ? nullptr : &*missing;
+}
+
+bool isOurs(const SqliteSchema& found, const SqliteSchema& ours) {
+  return firstForeign(found, ours) == nullptr && firstMissing(found, ours) == nullptr;
+}
+
+[[noreturn]] void refuseMade(const fs::path& file, const SchemaLine& made) {
   throw StoreError(
       StoreErrorCode::Untrusted, file,
       fmt::format("holds the {} {}, which Tarebowl did not make; it was not opened, because it could run "
@@ -115,17 +108,15 @@ void harden(soci::session& session) {
 }
 
 void refuseForeignSchema(SqliteConnection& connection, std::span<const Migration> steps) {
-  const Schema ours = schemaOf(upTo(connection.schemaVersion(), steps));
-  const Schema found = schemaIn(connection.sql());
-  for (const Made& made : found) {
-    const Made* own = named(ours, made);
-    const bool isOurs = own != nullptr && own->text == made.text;
-    if (!isOurs && (own != nullptr || runs(made))) refuseMade(connection.file(), made);
-  }
-  for (const Made& made : ours)
-    if (made.kind != "index" && named(found, made) == nullptr)
-      throw StoreError(StoreErrorCode::Damaged, connection.file(),
-                       fmt::format("is damaged (the {} {} is missing)", made.kind, made.name));
+  const auto own = upTo(connection.schemaVersion(), steps);
+  const SqliteSchema found = schemaIn(connection.sql());
+  // Whoever opens a collection need not wait for the engine to make another one beside it.
+  if (const auto written = schemaWrittenBy(own); written && isOurs(found, *written)) return;
+  const SqliteSchema ours = schemaMadeBy(own);
+  if (const SchemaLine* foreign = firstForeign(found, ours)) refuseMade(connection.file(), *foreign);
+  if (const SchemaLine* missing = firstMissing(found, ours))
+    throw StoreError(StoreErrorCode::Damaged, connection.file(),
+                     fmt::format("is damaged (the {} {} is missing)", missing->kind, missing->name));
 }
 
 }  // namespace tarebowl::store
