@@ -120,6 +120,10 @@ std::string firstLineOf(std::string_view message) {
 
 std::optional<EngineError> meaningInPostgresql(const soci::soci_error& error) {
   const auto* engine = dynamic_cast<const soci::postgresql_soci_error*>(&error);
+  // SOCI's own words, after it tried in vain to connect again.
+  if (engine == nullptr && std::string_view(error.what()).starts_with("Session is not connected"))
+    return EngineError{StoreErrorCode::NoServer, wordsFor(StoreErrorCode::NoServer, error.what()),
+                       isClear(StoreErrorCode::NoServer)};
   if (engine == nullptr) return std::nullopt;
   const StoreErrorCode code = codeOf(engine->sqlstate());
   return EngineError{code, wordsFor(code, firstLineOf(error.what())), isClear(code)};

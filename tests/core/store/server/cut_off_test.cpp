@@ -1,7 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A desk whose server goes away in the middle, and what roles may do when it is back.
+#include "core/store/animal_reading.h"
 #include "core/store/opening.h"
+#include "core/store/reading.h"
+#include "core/store/server_address.h"
 #include "core/store/server_setup.h"
 #include "tests/core/store/cut_off_desk.h"
 
@@ -78,6 +81,29 @@ TEST_F(CutOff, ACopyThatIsInterruptedLeavesTheFormerOne) {
   (void)codeOf([&] { desk.takeCopyOf(kitchen.collection); });
   EXPECT_EQ(bowlsOfDay(desk.own, kitchen.today), before);
   EXPECT_EQ(countWaiting(desk.own).waiting, 1U);
+}
+
+TEST_F(CutOff, AServerThatLetsNobodyInIsAskedAgainUntilItDoes) {
+  std::string beside = address().string();
+  const std::string name = databaseOf(address());
+  beside.replace(beside.find("@/") + 2, name.size(), "postgres");
+  const auto let = [&](const char* in) {
+    ASSERT_EQ(refusedTo(beside, "", fmt::format("ALTER DATABASE {} ALLOW_CONNECTIONS {}", name, in)), "");
+  };
+  let("false");
+  (void)refusedTo(
+      beside, "",
+      fmt::format("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '{}'", name));
+  const auto countGroups = [](Collection& c) { return listGroups(c).size(); };
+  const auto read = [&] { return readTogether(kitchen.collection, countGroups); };
+  for (int times = 0; times < 3; ++times) {
+    EXPECT_EQ(codeOf(read), StoreErrorCode::NoServer);
+    EXPECT_EQ(codeOf([&] { (void)kitchen.collection.changesElsewhere(); }), StoreErrorCode::NoServer);
+    EXPECT_EQ(codeOf([&] { kitchen.weigh(kitchen.item("family", 1), 119); }), StoreErrorCode::NoServer);
+  }
+  let("true");
+  kitchen.weigh(kitchen.item("family", 1), 119);
+  EXPECT_EQ(read(), 2U);
 }
 
 class CutOffKeeper : public CutOff {
