@@ -95,12 +95,15 @@ class Connection {
   /// Opens it again, and keeps nothing of what was read of it.
   virtual void takeUpAgain() = 0;
 
-  // For Reading (reading.h), where an engine is far enough away to make it worth while.
-  /// False where every question is answered at once.
-  [[nodiscard]] virtual bool beginGathering() { return false; }
+  // For Reading (reading.h).
+  /// What is read until the end is as it was at one moment. False within another reading or a transaction,
+  /// whose end comes later.
+  [[nodiscard]] virtual bool beginReading() = 0;
+  virtual void endReading() noexcept = 0;
+  /// Whether questions are noted and asked together: where the engine is far enough away to make it worth
+  /// while.
   [[nodiscard]] virtual bool gathers() const { return false; }
   virtual void fetchAnswers() {}
-  virtual void endGathering() {}
 
   /// Entries of the change log that were written over this connection: nobody else's.
   void noteOwnEntry(long long entry) { ownEntries_.push_back(entry); }

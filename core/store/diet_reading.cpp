@@ -5,6 +5,8 @@
 #include "core/store/diet_tables.h"
 #include "core/store/record_reading.h"
 
+#include <fmt/format.h>
+
 namespace tarebowl::store {
 
 namespace {
@@ -14,6 +16,23 @@ bool wasRetiredBy(const diet::DietVersion& version, quantity::Date day) {
   if (version.state != diet::VersionState::Retired || version.steps.empty()) return false;
   const auto retired = quantity::dayOfTime(version.steps.back().at);
   return !retired || *retired <= day;
+}
+
+std::vector<VersionLine> versionLines(const Collection& collection, const std::string& condition) {
+  return guarded(collection.file(), [&] {
+    long long id = 0;
+    VersionLine line;
+    RowQuery rows(
+        collection.inner().connection,
+        fmt::format("SELECT id, diet, number, state, fed_from FROM diet_version {} ORDER BY diet, number",
+                    condition));
+    std::vector<VersionLine> lines;
+    while (rows.next(id, line.diet, line.number, line.state, line.fedFrom)) {
+      line.id = VersionId{id};
+      lines.push_back(line);
+    }
+    return lines;
+  });
 }
 
 }  // namespace
@@ -27,18 +46,11 @@ std::optional<StoredDiet> findDiet(const Collection& collection, const std::stri
 }
 
 std::vector<VersionLine> listVersions(const Collection& collection) {
-  return guarded(collection.file(), [&] {
-    long long id = 0;
-    VersionLine line;
-    RowQuery rows(collection.inner().connection,
-                  "SELECT id, diet, number, state, fed_from FROM diet_version ORDER BY diet, number");
-    std::vector<VersionLine> lines;
-    while (rows.next(id, line.diet, line.number, line.state, line.fedFrom)) {
-      line.id = VersionId{id};
-      lines.push_back(line);
-    }
-    return lines;
-  });
+  return versionLines(collection, "");
+}
+
+std::vector<VersionLine> submittedVersions(const Collection& collection) {
+  return versionLines(collection, "WHERE state = 'submitted'");
 }
 
 std::vector<StoredVersion> versionsOfDiet(const Collection& collection, const std::string& dietCode) {
@@ -59,21 +71,20 @@ std::optional<StoredVersion> fedOn(const Collection& collection, const std::stri
   return std::nullopt;
 }
 
-std::map<std::string, StoredVersion> everyDietFedOn(const Collection& collection, quantity::Date day) {
-  // The newest that had begun: of one day the higher number.
-  auto newest = readAll<StoredVersion>(
+std::map<std::string, diet::DietVersion> everyDietFedOn(const Collection& collection, quantity::Date day) {
+  // Of each diet the newest that had begun: of one day the higher number.
+  auto newest = readAll<StoredFedVersion>(
       collection,
-      "WHERE fed_from <= :day AND NOT EXISTS (SELECT 1 FROM diet_version AS later WHERE later.diet = "
-      "diet_version.diet AND later.fed_from <= :same AND (later.fed_from > diet_version.fed_from OR "
-      "(later.fed_from = diet_version.fed_from AND later.number > diet_version.number)))",
-      day, day);
-  std::map<std::string, StoredVersion> fed;
-  for (StoredVersion& version : newest) {
-    const std::string diet = version.record.diet;
+      "WHERE id IN (SELECT (SELECT begun.id FROM diet_version AS begun WHERE begun.diet = diet.code AND "
+      "begun.fed_from <= :day ORDER BY begun.fed_from DESC, begun.number DESC LIMIT 1) FROM diet)",
+      day);
+  std::map<std::string, diet::DietVersion> fed;
+  for (StoredFedVersion& version : newest) {
+    const std::string& diet = version.record.diet;
     if (version.record.version.state != diet::VersionState::Retired)
-      fed.emplace(diet, std::move(version));
+      fed.emplace(diet, std::move(version.record.version));
     else if (auto before = fedOn(collection, diet, day))
-      fed.emplace(diet, std::move(*before));
+      fed.emplace(diet, std::move(before->record.version));
   }
   return fed;
 }

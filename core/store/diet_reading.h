@@ -27,6 +27,8 @@ struct VersionLine {
 };
 /// Of all diets, by diet and number.
 [[nodiscard]] std::vector<VersionLine> listVersions(const Collection& collection);
+/// Those that wait for a decision: a few of what may be thousands.
+[[nodiscard]] std::vector<VersionLine> submittedVersions(const Collection& collection);
 /// The oldest first.
 [[nodiscard]] std::vector<StoredVersion> versionsOfDiet(const Collection& collection,
                                                         const std::string& dietCode);
@@ -36,8 +38,9 @@ struct VersionLine {
 /// last, the newer of two that began on one day. One that was retired later was fed until then.
 [[nodiscard]] std::optional<StoredVersion> fedOn(const Collection& collection, const std::string& dietCode,
                                                  quantity::Date day);
-/// The same of every diet that is fed on the day, by the diets' codes.
-[[nodiscard]] std::map<std::string, StoredVersion> everyDietFedOn(const Collection& collection,
-                                                                  quantity::Date day);
+/// The same of every diet that is fed on the day, by the diets' codes; of their parts at least the lines and
+/// the allowances (FedVersion).
+[[nodiscard]] std::map<std::string, diet::DietVersion> everyDietFedOn(const Collection& collection,
+                                                                      quantity::Date day);
 
 }  // namespace tarebowl::store

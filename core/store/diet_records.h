@@ -32,7 +32,15 @@ struct VersionRecord {
   bool operator==(const VersionRecord&) const = default;
 };
 
+/// A version as the kitchen feeds it: of its parts the lines and the allowances alone. What it was decided on
+/// is some ten kilobytes, of each diet, that no bowl asks for.
+struct FedVersion {
+  std::string diet{};  ///< diet::NamedDiet::code
+  diet::DietVersion version{};
+};
+
 using StoredDiet = Stored<DietId, diet::NamedDiet>;
 using StoredVersion = Stored<VersionId, VersionRecord>;
+using StoredFedVersion = Stored<VersionId, FedVersion>;
 
 }  // namespace tarebowl::store

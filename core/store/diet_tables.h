@@ -127,4 +127,18 @@ struct Table<VersionRecord> {
   }
 };
 
+template <>
+struct Table<FedVersion> {
+  static constexpr const char* kName = Table<VersionRecord>::kName;
+  template <class Thing, class Visit>
+  static void columns(Thing& record, Visit visit) {
+    Table<VersionRecord>::columns(record, visit);
+  }
+  template <class Thing, class Visit>
+  static void parts(Thing& record, Visit visit) {
+    visit("diet_line", record.version.lines);
+    visit("diet_allowance", record.version.allowances);
+  }
+};
+
 }  // namespace tarebowl::store

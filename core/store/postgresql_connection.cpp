@@ -61,8 +61,10 @@ void PostgresqlConnection::open(const Options& options) {
 
 PostgresqlConnection::~PostgresqlConnection() = default;
 
+/// SOCI has none after it tried in vain to connect again; libpq takes that for a connection that is lost.
 pg_conn* PostgresqlConnection::handle() {
-  return static_cast<soci::postgresql_session_backend*>(sql().get_backend())->conn_;
+  const auto* const backend = static_cast<soci::postgresql_session_backend*>(sql().get_backend());
+  return backend != nullptr ? backend->conn_ : nullptr;
 }
 
 void PostgresqlConnection::setUp() {
@@ -113,7 +115,7 @@ void PostgresqlConnection::takeWhatIsLeft() {
   while (const PostgresqlResult left{PQgetResult(handle())}) continue;
 }
 
-bool PostgresqlConnection::beginGathering() {
+bool PostgresqlConnection::beginReading() {
   if (isWriting() || reading_ || isLost()) return false;
   reading_ = std::make_unique<PostgresqlReading>(*this);
   return true;
@@ -134,7 +136,7 @@ void PostgresqlConnection::fetchAnswers() {
   if (reading_) reading_->fetch();
 }
 
-void PostgresqlConnection::endGathering() {
+void PostgresqlConnection::endReading() noexcept {
   reading_.reset();
 }
 

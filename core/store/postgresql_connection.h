@@ -46,10 +46,10 @@ class PostgresqlConnection final : public Connection {
   void refuseLost() override;
   void takeUpAgain() override;
 
-  [[nodiscard]] bool beginGathering() override;
+  [[nodiscard]] bool beginReading() override;
   [[nodiscard]] bool gathers() const override;
   void fetchAnswers() override;
-  void endGathering() override;
+  void endReading() noexcept override;
 
   [[nodiscard]] pg_conn* handle();
   using Values = std::vector<std::optional<std::string>>;

@@ -7,10 +7,10 @@
 namespace tarebowl::store {
 
 Reading::Reading(const Collection& collection)
-    : collection_(collection), gathers_(collection.inner().connection.beginGathering()) {}
+    : collection_(collection), isOwn_(collection.inner().connection.beginReading()) {}
 
 Reading::~Reading() {
-  if (gathers_) collection_.inner().connection.endGathering();
+  if (isOwn_) collection_.inner().connection.endReading();
 }
 
 void Reading::fetch() {

@@ -9,8 +9,9 @@
 
 namespace tarebowl::store {
 
-/// While it lives, what is asked of a collection on a server is noted and asked together: a question without
-/// an answer throws NotAnswered. Of a file everything is answered at once.
+/// While it lives, what is read of a collection is as it was at one moment. On a server what is asked is
+/// noted and asked together: a question without an answer throws NotAnswered. Of a file everything is
+/// answered at once.
 class Reading {
  public:
   explicit Reading(const Collection& collection);
@@ -23,7 +24,7 @@ class Reading {
 
  private:
   const Collection& collection_;
-  bool gathers_;
+  bool isOwn_;  ///< and not part of another
 };
 
 /// Whether what is asked now is noted, so that it is worth while to ask ahead.

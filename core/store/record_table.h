@@ -84,8 +84,8 @@ inline void run(soci::statement& statement, const std::string& query) {
 template <class Part>
 using PartsByOwner = std::unordered_map<long long, std::vector<Part>>;
 
-/// The parts of all owners that a query picks ("SELECT id FROM …"), in one way there and back: a way for each
-/// of them would take longer than all that is read on it.
+/// The parts of all owners that a query picks ("SELECT id FROM …", or their numbers), in one way there and
+/// back: a way for each of them would take longer than all that is read on it.
 template <class Part, class... Values>
 [[nodiscard]] PartsByOwner<Part> loadParts(Collection::Inner& inner, const std::string& table,
                                            const std::string& owners, const Values&... values) {
@@ -116,6 +116,25 @@ void assignParts(std::vector<Row<T>>& rows, std::size_t place,
       ++at;
     });
   }
+}
+
+template <class T, class... Values>
+void loadAllParts(Collection::Inner& inner, std::vector<Row<T>>& rows, const std::string& owners,
+                  const Values&... values) {
+  std::size_t place = 0;
+  T kind = blank<T>();
+  Table<T>::parts(kind, [&]<class List>(const char* table, List&) {
+    assignParts<T, List>(rows, place++,
+                         loadParts<typename List::value_type>(inner, table, owners, values...));
+  });
+}
+
+template <class T>
+[[nodiscard]] std::string numbersOf(const std::vector<Row<T>>& rows) {
+  std::vector<long long> numbers;
+  numbers.reserve(rows.size());
+  for (const Row<T>& row : rows) numbers.push_back(row.id);
+  return fmt::format("{}", fmt::join(numbers, ", "));
 }
 
 template <class Part>
@@ -155,13 +174,12 @@ template <class T, class... Values>
   }
   if constexpr (HasParts<T>) {
     if (found.empty() && !together.lacksAnswers()) return found;
-    const std::string owners = fmt::format("SELECT id FROM {} {}", Table<T>::kName, condition);
-    std::size_t place = 0;
-    T kind = blank<T>();
-    Table<T>::parts(kind, [&]<class List>(const char* table, List&) {
-      assignParts<T, List>(found, place++,
-                           loadParts<typename List::value_type>(inner, table, owners, values...));
-    });
+    // By their numbers, where they are known and few: else the condition is worked out again for each list.
+    constexpr std::size_t kFew = 1'000;
+    if (!inner.connection.gathers() && found.size() <= kFew)
+      loadAllParts(inner, found, numbersOf(found));
+    else
+      loadAllParts(inner, found, fmt::format("SELECT id FROM {} {}", Table<T>::kName, condition), values...);
   }
   together.end();
   return found;

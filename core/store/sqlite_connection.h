@@ -25,6 +25,8 @@ class SqliteConnection final : public Connection {
   [[nodiscard]] bool isLost() override;
   void refuseLost() override;
   void takeUpAgain() override;
+  [[nodiscard]] bool beginReading() override;
+  void endReading() noexcept override;
 
   void markAsCollection();
   /// Journal beside the file: readers and one writer at once, every commit synced to disk.

@@ -6,6 +6,7 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/kitchen_delivery.h"
 #include "core/store/new_file.h"
+#include "core/store/reading.h"
 #include "core/store/server_address.h"
 #include "core/store/sqlite_tables.h"
 #include "core/store/station_outbox.h"
@@ -25,13 +26,18 @@
 
 namespace tarebowl::store {
 
+namespace {
+
+struct CopiedTable {
+  TableShape shape{};
+  std::vector<TableRow> rows{};
+};
+
+}  // namespace
+
 struct ServerRows::Content {
-  struct Table {
-    TableShape shape{};
-    std::vector<TableRow> rows{};
-  };
   StationCopy copy{};
-  std::vector<Table> tables{};
+  std::vector<CopiedTable> tables{};
 };
 
 namespace {
@@ -93,26 +99,6 @@ std::map<std::string, std::string> conditionsFor(const StationCopy& copy) {
           {"rotation_cell", fmt::format("owner_id IN (SELECT id FROM rotation WHERE {})", standing)},
           {"mass_reading", masses}};
 }
-
-/// A transaction in which all that is read is of one moment.
-class Moment {
- public:
-  explicit Moment(Collection& collection) : sql_(collection.inner().sql()) {
-    sql_ << (isServerAddress(collection.file()) ? "BEGIN ISOLATION LEVEL REPEATABLE READ, READ ONLY"
-                                                : "BEGIN");
-  }
-  ~Moment() {
-    try {
-      sql_ << "ROLLBACK";
-    } catch (const soci::soci_error&) {  // NOLINT(bugprone-empty-catch): the connection was lost with it
-    }
-  }
-  Moment(const Moment&) = delete;
-  Moment& operator=(const Moment&) = delete;
-
- private:
-  soci::session& sql_;
-};
 
 using Key = std::vector<long long>;
 
@@ -208,6 +194,30 @@ void makeStation(const fs::path& file, const Author& author) {
   fs::remove_all(folder, error);
 }
 
+std::vector<TableRow> rowsIn(const Collection& server, const TableShape& shape,
+                             const std::string& condition) {
+  TableRows rows(server.inner().connection, shape, condition);
+  std::vector<TableRow> read;
+  for (TableRow row; rows.next(row);) read.push_back(row);
+  return read;
+}
+
+std::vector<CopiedTable> tablesIn(const Collection& server, const StationCopy& copy, CopyExtent extent) {
+  auto conditions = conditionsFor(copy);
+  std::vector<CopiedTable> tables;
+  for (TableShape& shape : tablesOf(migrations())) {
+    const bool isWanted =
+        extent == CopyExtent::All ? !leftOut().contains(shape.name) : kitchenTables().contains(shape.name);
+    if (isWanted) tables.push_back({.shape = std::move(shape)});
+  }
+  const auto rowsOf = [&](const CopiedTable& table) {
+    return rowsIn(server, table.shape, conditions[table.shape.name]);
+  };
+  for (const CopiedTable& table : tables) askAhead(server, [&] { return rowsOf(table); });
+  for (CopiedTable& table : tables) table.rows = rowsOf(table);
+  return tables;
+}
+
 }  // namespace
 
 fs::path stationFolder() {
@@ -254,19 +264,9 @@ ServerRows ServerRows::read(Collection& server, Date today, CopyExtent extent, c
                    .from = Date(std::chrono::sys_days(today) - kDaysBack),
                    .until = Date(std::chrono::sys_days(today) + kDaysAhead),
                    .takenAt = at};
-  const auto conditions = conditionsFor(content->copy);
   server.inner().connection.refuseLost();
-  guarded(server.file(), [&] {
-    const Moment moment(server);
-    for (TableShape& shape : tablesOf(migrations())) {
-      if (leftOut().contains(shape.name)) continue;
-      if (extent == CopyExtent::Kitchen && !kitchenTables().contains(shape.name)) continue;
-      const auto condition = conditions.find(shape.name);
-      Content::Table& table = content->tables.emplace_back(Content::Table{.shape = std::move(shape)});
-      TableRows rows(server.inner().connection, table.shape,
-                     condition == conditions.end() ? "" : condition->second);
-      for (TableRow row; rows.next(row);) table.rows.push_back(row);
-    }
+  content->tables = readTogether(server, [&](const Collection& there) {
+    return guarded(there.file(), [&] { return tablesIn(there, content->copy, extent); });
   });
   ServerRows read;
   read.content_ = std::move(content);
@@ -278,7 +278,7 @@ void takeCopy(Collection& station, const ServerRows& rows) {
     Connection& connection = inner.connection;
     WithoutKeeping loose(inner.sql());
     inner.sql() << "PRAGMA defer_foreign_keys = ON";  // until all tables are as they are to be
-    for (const ServerRows::Content::Table& table : rows.content_->tables) {
+    for (const CopiedTable& table : rows.content_->tables) {
       const Difference difference = differenceOf(connection, table.shape, table.rows);
       TableEraser eraser(connection, table.shape);
       for (const Key& key : difference.gone) eraser.remove(key);

@@ -33,32 +33,37 @@ Date dayBefore(Date day) {
 }
 
 DietOfDay dietOfDay(const store::Collection& collection, const diet::NamedDiet& diet,
-                    const diet::DietVersion& version, bool isPlanned, Date day) {
+                    diet::DietVersion version, bool isPlanned, Date day) {
   const bool isPhasedIn = version.phaseInDays > 0 && version.fedFrom;
   const auto before = [&] { return store::fedOn(collection, diet.code, dayBefore(*version.fedFrom)); };
   const auto plan = [&] { return linesOfDay(collection, diet.code, version, day); };
   if (isPhasedIn && isPlanned) store::askAhead(collection, before, plan);
-  DietOfDay made{.diet = diet, .version = version};
+  DietOfDay made{.diet = diet};
   if (isPhasedIn)
-    if (const auto fed = before()) made.linesBefore = fed->record.version.lines;
+    if (auto fed = before()) made.linesBefore = std::move(fed->record.version.lines);
   if (isPlanned) made.dayPlan = plan();
+  made.version = std::move(version);
   return made;
 }
 
 DietsByGroup dietsFedOn(const store::Collection& collection, Date day, const std::set<std::string>& groups) {
   DietsByGroup diets;
-  const auto fed = store::everyDietFedOn(collection, day);
+  auto fed = store::everyDietFedOn(collection, day);
   const auto planned = store::versionsInRotationOn(collection, day);
   const auto all = store::listDiets(collection);
-  const auto read = [&](const diet::NamedDiet& diet) -> std::optional<DietOfDay> {
-    const auto place = fed.find(diet.code);
-    if (place == fed.end() || !groups.contains(diet.group)) return std::nullopt;
-    const diet::DietVersion& version = place->second.record.version;
-    return dietOfDay(collection, diet, version, planned.contains({diet.code, version.number}), day);
+  const auto read = [&](const diet::NamedDiet& diet, diet::DietVersion version) {
+    const bool isPlanned = planned.contains({diet.code, version.number});
+    return dietOfDay(collection, diet, std::move(version), isPlanned, day);
   };
-  for (const store::StoredDiet& diet : all) store::askAhead(collection, [&] { return read(diet.record); });
+  const auto isWanted = [&](const diet::NamedDiet& diet) {
+    return fed.contains(diet.code) && groups.contains(diet.group);
+  };
   for (const store::StoredDiet& diet : all)
-    if (auto made = read(diet.record)) diets[diet.record.group].push_back(std::move(*made));
+    if (isWanted(diet.record))
+      store::askAhead(collection, [&] { return read(diet.record, fed.at(diet.record.code)); });
+  for (const store::StoredDiet& diet : all)
+    if (isWanted(diet.record))
+      diets[diet.record.group].push_back(read(diet.record, std::move(fed.at(diet.record.code))));
   return diets;
 }
 

@@ -99,7 +99,7 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
       [&] { return store::swapsBetween(collection, day, day); },
       [&] { return store::swapsWaiting(collection); },
       [&] { return store::controlPansThatStand(collection); },
-      [&] { return store::listVersions(collection); });
+      [&] { return store::submittedVersions(collection); });
   const auto groups = store::listGroups(collection);
   overview.sections = sectionsOn(collection, day, groups);
   for (const store::StoredGroup& group : groups)
@@ -110,15 +110,12 @@ DayOverview readDayOverview(const store::Collection& collection, quantity::Date 
   std::erase_if(overview.pansThatStand,
                 [day](const store::StoredControlPan& pan) { return pan.record.day > day; });
   nameFoods(collection, overview);
-  const auto versions = store::listVersions(collection);
+  const auto versions = store::submittedVersions(collection);
   for (const store::VersionLine& version : versions)
-    if (version.state == diet::VersionState::Submitted)
-      store::askAhead(collection, [&] { return store::findDiet(collection, version.diet); });
-  for (const store::VersionLine& version : versions) {
-    if (version.state != diet::VersionState::Submitted) continue;
-    const auto diet = store::findDiet(collection, version.diet);
-    if (diet) overview.dietsWaiting.push_back({version, diet->record.name, diet->record.group});
-  }
+    store::askAhead(collection, [&] { return store::findDiet(collection, version.diet); });
+  for (const store::VersionLine& version : versions)
+    if (const auto diet = store::findDiet(collection, version.diet))
+      overview.dietsWaiting.push_back({version, diet->record.name, diet->record.group});
   return overview;
 }
 

@@ -45,7 +45,7 @@ class DietVerbs : public testing::Test {
   void expectFedAmongAll(const char* iso, int number) const {
     const auto all = everyDietFedOn(collection, day(iso));
     const auto fed = all.find("lemur-morning");
-    EXPECT_EQ(fed == all.end() ? 0 : fed->second.record.version.number, number) << iso;
+    EXPECT_EQ(fed == all.end() ? 0 : fed->second.number, number) << iso;
   }
   [[nodiscard]] StoredVersion stored(VersionId id) const { return findVersion(collection, id).value(); }
   [[nodiscard]] diet::DietVersion version(VersionId id) const { return stored(id).record.version; }
