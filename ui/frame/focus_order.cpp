@@ -23,7 +23,8 @@ void bringIntoSight(QWidget& widget) {
 
 bool moveFocus(QWidget& window, std::initializer_list<const QWidget*> parts, bool next) {
   const auto partOf = [&parts](const QWidget* widget) {
-    return std::ranges::find_if(parts, [=](const QWidget* part) { return part->isAncestorOf(widget); });
+    return std::ranges::find_if(
+        parts, [=](const QWidget* part) { return part != nullptr && part->isAncestorOf(widget); });
   };
   std::vector<QWidget*> order;
   for (QWidget* widget = window.nextInFocusChain(); widget != &window; widget = widget->nextInFocusChain())

@@ -54,27 +54,18 @@ MainWindow::MainWindow(LiveSolver::Function solve, Dialogs dialogs, Preferences 
       collection_(new OpenCollection(this)),
       files_(*collection_, dialogs, this),
       damage_(*collection_, dialogs, this),
-      rail_(new Rail),
-      stage_(new RoomStage),
-      status_(new StatusLine),
-      finder_(new Finder(this)),
-      menu_(new CollectionMenu),
-      help_(new Help(*this)),
       rooms_(std::make_unique<Rooms>(RoomParts{.collection = *collection_,
                                                .files = files_,
                                                .preferences = preferences_,
                                                .solve = std::move(solve),
                                                .dialogs = std::move(dialogs),
-                                               .today = std::move(today)})) {
+                                               .today = std::move(today)})),
+      number_(kTodayNumber) {
   qApp->installEventFilter(new PlainWords(this));
   setWindowIcon(programIcon());
-  wireRooms();
-  wireMenu();
-  wireCollection();
-  wireStart();
-  wireHelp();
-  build();
-  goToRoom(kTodayNumber);
+  resize(1366, 768);
+  setAcceptDrops(true);
+  collection_->setPerson(preferences_.person());
 }
 
 MainWindow::~MainWindow() {
@@ -105,27 +96,61 @@ TodayRoom& MainWindow::today() const {
   return rooms_->today();
 }
 
+Finder& MainWindow::finder() {
+  build();
+  return *finder_;
+}
+Help& MainWindow::help() {
+  build();
+  return *help_;
+}
+
 void MainWindow::build() {
-  auto* roomAndStatus = new QVBoxLayout;
-  roomAndStatus->setSpacing(0);
-  roomAndStatus->addWidget(stage_, 1);
-  roomAndStatus->addWidget(new WaitingBar(*collection_));
-  roomAndStatus->addWidget(status_);
+  if (rail_ != nullptr) return;
+  rail_ = new Rail;
+  stage_ = new RoomStage;
+  status_ = new StatusLine;
+  finder_ = new Finder(this);
+  menu_ = new CollectionMenu;
+  help_ = new Help(*this);
+  layOut();
+  wireRooms();
+  wireMenu();
+  wireHelp();
+  wireStatus();
+  wireCollection();
+  rail_->setCurrent(number_);
+}
+
+void MainWindow::layOut() {
+  column_ = new QVBoxLayout;
+  column_->setSpacing(0);
+  column_->addWidget(stage_, 1);
+  column_->addWidget(status_);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
   layout->addWidget(rail_);
-  layout->addLayout(roomAndStatus, 1);
-  resize(1366, 768);
-  setAcceptDrops(true);
+  layout->addLayout(column_, 1);
+}
+
+void MainWindow::wireStatus() {
   status_->setPerson(preferences_.person());
-  collection_->setPerson(preferences_.person());
   connect(status_, &StatusLine::personChanged, this, [this](const QString& name) {
     preferences_.setPerson(name);
     collection_->setPerson(name);
   });
   connect(status_, &StatusLine::energyChosen, rooms_.get(), &Rooms::setEnergy);
+}
+
+void MainWindow::wireRooms() {
+  connect(stage_, &RoomStage::roomWanted, this, &MainWindow::goToRoom);
+  connect(stage_, &RoomStage::startBuilt, this, [this](const StartPage* start) { wireStart(*start); });
+  for (const RoomPlace& place : rooms_->places()) rail_->addRoom(place.number, place.name, place.iconName);
   connect(rail_, &Rail::chosen, this, &MainWindow::goToRoom);
+  for (Room* room : rooms_->allBuilt()) stage_->addRoom(*room);
+  connect(rooms_.get(), &Rooms::built, stage_,
+          [this](int /*number*/, Room* room) { stage_->addRoom(*room); });
   connect(new QShortcut(QKeySequence(tr("Ctrl+K")), this), &QShortcut::activated, this,
           &MainWindow::openFinder);
   connect(finder_, &Finder::chosen, this, [this](Room* room, qint64 id) {
@@ -133,12 +158,6 @@ void MainWindow::build() {
       if (&rooms_->at(place.number) == room) goToRoom(place.number);
     room->goTo(id);
   });
-}
-
-void MainWindow::wireRooms() {
-  for (const RoomPlace& place : rooms_->places()) rail_->addRoom(place.number, place.name, place.iconName);
-  connect(rooms_.get(), &Rooms::built, stage_,
-          [this](int /*number*/, Room* room) { stage_->addRoom(*room); });
   connect(rooms_.get(), &Rooms::stateChanged, this, [this](int number) {
     if (number == number_) showRoom();
   });
@@ -180,25 +199,26 @@ void MainWindow::wireMenu() {
 }
 
 void MainWindow::wireCollection() {
-  connect(collection_, &OpenCollection::opened, this, [this] {
+  collection_->whenOpened(this, [this] {
     menu_->setCollection(collection_->file() ? collection_->file()->file : std::filesystem::path());
-    if (collection_->file()) stage_->start().say({});
+    if (collection_->file()) stage_->say({});
+    if (collection_->file() && store::isServerAddress(collection_->file()->file)) tellWhatWaits();
     showRoom();
   });
   connect(collection_, &OpenCollection::cutOffChanged, this, &MainWindow::showState);
   connect(collection_, &OpenCollection::waitingChanged, this, &MainWindow::showState);
   connect(collection_, &OpenCollection::refused, this,
-          [this](const Refusal& refusal) { stage_->start().say(refusalText(refusal)); });
+          [this](const Refusal& refusal) { stage_->say(refusalText(refusal)); });
 }
 
-void MainWindow::wireStart() {
-  connect(&stage_->start(), &StartPage::sampleWanted, this, [this] { files_.openSample(); });
-  connect(&stage_->start(), &StartPage::openWanted, this, [this] { files_.openByDialog(); });
-  connect(&stage_->start(), &StartPage::serverWanted, this, &MainWindow::openOnServer);
-  connect(&stage_->start(), &StartPage::emptyWanted, this, [this] {
+void MainWindow::wireStart(const StartPage& start) {
+  connect(&start, &StartPage::sampleWanted, this, [this] { files_.openSample(); });
+  connect(&start, &StartPage::openWanted, this, [this] { files_.openByDialog(); });
+  connect(&start, &StartPage::serverWanted, this, &MainWindow::openOnServer);
+  connect(&start, &StartPage::emptyWanted, this, [this] {
     if (files_.createByDialog()) goToRoom(kFoodsNumber);
   });
-  connect(&stage_->start(), &StartPage::importWanted, this, [this] {
+  connect(&start, &StartPage::importWanted, this, [this] {
     goToRoom(kFoodsNumber);
     foods().importByDialog();
   });
@@ -214,8 +234,14 @@ void MainWindow::openOnServer() {
 void MainWindow::wireHelp() {
   rail_->addFoot(&help_->menu());
   connect(help_, &Help::roomWanted, this, &MainWindow::goToRoom);
-  connect(stage_, &RoomStage::roomWanted, this, &MainWindow::goToRoom);
   connect(help_, &Help::sampleWanted, this, [this] { files_.openSample(); });
+}
+
+/// A file has nothing that waits for it.
+void MainWindow::tellWhatWaits() {
+  if (waiting_ != nullptr) return;
+  waiting_ = new WaitingBar(*collection_);
+  column_->insertWidget(column_->indexOf(status_), waiting_);
 }
 
 Room& MainWindow::current() {
@@ -223,16 +249,16 @@ Room& MainWindow::current() {
 }
 
 void MainWindow::goToRoom(int number) {
-  for (const RoomPlace& place : rooms_->places()) {
-    if (place.number != number) continue;
-    number_ = number;
-    rail_->setCurrent(number);
-    showRoom();
-    stage_->currentWidget()->setFocus();
-  }
+  if (!rooms_->has(number)) return;
+  build();
+  number_ = number;
+  rail_->setCurrent(number);
+  showRoom();
+  stage_->currentWidget()->setFocus();
 }
 
 void MainWindow::showRoom() {
+  isInRoom_ = true;
   Room& room = current();
   const bool isOpen = collection_->file() || room.hasOwnFile();
   if (!isOpen)
@@ -254,18 +280,20 @@ void MainWindow::openFinder() {
 
 void MainWindow::open(const std::optional<std::filesystem::path>& file) {
   const bool isCollection = file && (file->extension() == ".tarebowl" || store::isServerAddress(*file));
+  const bool isProblem = file && !isCollection;
+  const auto seat = preferences_.seat();
+  // Before anything is opened: the room that is shown then is the one that is wanted, and no other is built.
+  number_ = isProblem ? kDietsNumber : (seat && rooms_->has(seat->room) ? seat->room : kTodayNumber);
   if (isCollection) {
     files_.open(*file);
   } else if (const auto recent = preferences_.recentCollections(); !recent.empty()) {
     files_.open(recent.front());
   }
-  if (file && !isCollection) {
+  if (isProblem)
     diets().openFile(*file);
-    goToRoom(kDietsNumber);
-  } else {
-    const auto seat = preferences_.seat();
-    goToRoom(seat ? seat->room : kTodayNumber);
-  }
+  else if (collection_->file())
+    (void)current();  // what it shows is read while the window around it is built
+  goToRoom(number_);
 }
 
 bool MainWindow::takeItsPlace() {
@@ -308,10 +336,11 @@ void MainWindow::showState() {
 }
 
 bool MainWindow::focusNextPrevChild(bool next) {
-  return moveFocus(*this, {rail_, stage_, status_}, next);
+  return moveFocus(*this, {rail_, stage_, waiting_, status_}, next);
 }
 
 void MainWindow::setVisible(bool visible) {
+  if (visible && !isInRoom_) goToRoom(number_);
   if (visible) sheet_.putOn();  // before anything is laid out
   QWidget::setVisible(visible);
   if (visible) rest_.start();

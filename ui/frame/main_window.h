@@ -18,6 +18,8 @@
 #include <memory>
 #include <optional>
 
+class QVBoxLayout;
+
 namespace tarebowl::ui {
 
 class AnimalsRoom;
@@ -33,8 +35,10 @@ class Rail;
 class Room;
 class RoomStage;
 class Rooms;
+class StartPage;
 class StatusLine;
 class TodayRoom;
+class WaitingBar;
 
 /// The one window: the rail of rooms, the room, the status line. What a room does, the room knows; it is
 /// built when somebody goes to it, asks for it here, or once the window has nothing else to do.
@@ -70,8 +74,8 @@ class MainWindow : public QWidget {
   [[nodiscard]] IntakeRoom& intake() const;
   [[nodiscard]] HealthRoom& health() const;
   [[nodiscard]] TodayRoom& today() const;
-  [[nodiscard]] Finder& finder() const { return *finder_; }
-  [[nodiscard]] Help& help() const { return *help_; }
+  [[nodiscard]] Finder& finder();
+  [[nodiscard]] Help& help();
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -80,8 +84,10 @@ class MainWindow : public QWidget {
   void dropEvent(QDropEvent* event) override;
 
  private:
+  /// What is around the rooms. Not before something is opened or the window is wanted: a collection is read
+  /// meanwhile.
   void build();
-  void takeUp(int number, Room& room);
+  void layOut();
   void buildRest();
   [[nodiscard]] Room& current();
   void showRoom();
@@ -90,24 +96,30 @@ class MainWindow : public QWidget {
   void wireRooms();
   void wireMenu();
   void wireCollection();
-  void wireStart();
+  void wireStart(const StartPage& start);
   void wireHelp();
+  void wireStatus();
   void showState();
+  void tellWhatWaits();
 
   StyleSheetLast sheet_;  // first: the window is built after it
   Preferences preferences_;
   OpenCollection* collection_;
   CollectionFiles files_;
   DamageOffer damage_;
-  Rail* rail_;
-  RoomStage* stage_;
-  StatusLine* status_;
-  Finder* finder_;
-  CollectionMenu* menu_;
-  Help* help_;
   std::unique_ptr<Rooms> rooms_;
-  QTimer rest_;     ///< until the next room is built that nobody has asked for
-  int number_ = 0;  // of the room on the rail
+  // Nothing of these until build().
+  Rail* rail_ = nullptr;
+  RoomStage* stage_ = nullptr;
+  StatusLine* status_ = nullptr;
+  QVBoxLayout* column_ = nullptr;  ///< beside the rail
+  WaitingBar* waiting_ = nullptr;  ///< over the status line, of a collection on a server
+  Finder* finder_ = nullptr;
+  CollectionMenu* menu_ = nullptr;
+  Help* help_ = nullptr;
+  QTimer rest_;            ///< until the next room is built that nobody has asked for
+  int number_;             // of the room on the rail
+  bool isInRoom_ = false;  ///< the room is shown, or what stands in its place
 };
 
 }  // namespace tarebowl::ui

@@ -35,9 +35,7 @@ class Place : public QScrollArea {
 
 }  // namespace
 
-RoomStage::RoomStage() : start_(new StartPage) {
-  addPage(*start_);
-}
+RoomStage::RoomStage() = default;
 
 void RoomStage::addPage(QWidget& page) {
   addWidget(new Place(page));
@@ -52,7 +50,18 @@ void RoomStage::showRoom(QWidget& room) {
 }
 
 void RoomStage::showStart() {
+  if (start_ == nullptr) {
+    start_ = new StartPage;
+    start_->say(trouble_);
+    addPage(*start_);
+    emit startBuilt(start_);
+  }
   bring(*start_);
+}
+
+void RoomStage::say(const QString& trouble) {
+  trouble_ = trouble;
+  if (start_ != nullptr) start_->say(trouble);
 }
 
 void RoomStage::showHint(const EmptyRoom& empty) {

@@ -21,16 +21,20 @@ class RoomStage : public QStackedWidget {
  public:
   RoomStage();
 
-  [[nodiscard]] StartPage& start() const { return *start_; }
   void addRoom(QWidget& room);
+  [[nodiscard]] bool isEmpty() const { return count() == 0; }
 
   /// Each takes the focus over where it was on what stood here before.
   void showRoom(QWidget& room);
   void showStart();
   void showHint(const EmptyRoom& empty);
+  /// Why a collection could not be opened, beside the ways in; empty: nothing is the matter.
+  void say(const QString& trouble);
 
  signals:
   void roomWanted(int number);
+  /// The ways in are wanted for the first time: most starts need none.
+  void startBuilt(tarebowl::ui::StartPage* start);
 
  private:
   void bring(QWidget& shown);
@@ -38,7 +42,8 @@ class RoomStage : public QStackedWidget {
   void addPage(QWidget& page);
   [[nodiscard]] QWidget* placeOf(const QWidget& page) const;
 
-  StartPage* start_;
+  StartPage* start_ = nullptr;
+  QString trouble_;
   RoomHint* hint_ = nullptr;
   std::optional<EmptyRoom> hinted_;
 };

@@ -31,6 +31,11 @@ Rooms::Rooms(RoomParts parts, QObject* parent)
               {kIntakeNumber, tr("Intake"), QStringLiteral("intake")},
               {kHealthNumber, tr("Health"), QStringLiteral("health")}} {}
 
+Rooms::~Rooms() {
+  for (Room* room : built_)
+    if (room->parent() == nullptr) delete room;
+}
+
 template <class RoomType>
 RoomType& Rooms::take(int number, RoomType*& place, RoomType* (Rooms::*build)()) {
   if (place != nullptr) return *place;
@@ -61,6 +66,10 @@ IntakeRoom& Rooms::intake() {
 }
 HealthRoom& Rooms::health() {
   return take(kHealthNumber, health_, &Rooms::buildHealth);
+}
+
+bool Rooms::has(int number) const {
+  return std::ranges::any_of(places_, [=](const RoomPlace& place) { return place.number == number; });
 }
 
 Room& Rooms::at(int number) {

@@ -53,12 +53,16 @@ class Rooms : public QObject {
   Q_OBJECT
  public:
   explicit Rooms(RoomParts parts, QObject* parent = nullptr);
+  /// Of the rooms those go with it that nobody took.
+  ~Rooms() override;
 
   [[nodiscard]] const std::vector<RoomPlace>& places() const { return places_; }
+  [[nodiscard]] bool has(int number) const;
   /// number: a place's.
   [[nodiscard]] Room& at(int number);
   /// The next one that nobody has asked for yet; false where all are there.
   bool buildNext();
+  [[nodiscard]] const std::vector<Room*>& allBuilt() const { return built_; }
   [[nodiscard]] bool areAllBuilt() const { return built_.size() == places_.size(); }
 
   [[nodiscard]] TodayRoom& today();

@@ -99,10 +99,7 @@ void paintIcon(QPainter& painter, const QRectF& box, const QString& name, const 
 }
 
 QIcon programIcon() {
-  QIcon result;
-  for (const int side : {16, 32, 48, 128})
-    result.addPixmap(drawing(QStringLiteral("tarebowl"), Qt::black, {side, side}));
-  return result;
+  return icon(QStringLiteral("tarebowl"), Qt::black);
 }
 
 }  // namespace tarebowl::ui

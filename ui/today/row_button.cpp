@@ -27,15 +27,22 @@ QRect RowButton::textIn(const QRect& whole) const {
   return whole.adjusted(kBeside, kAbove, -kBeside, -kAbove);
 }
 
+int RowButton::widthOfSentence() const {
+  if (measured_.width < 0 || measured_.text != text() || measured_.font != font())
+    measured_ = {text(), font(), fontMetrics().horizontalAdvance(text())};
+  return measured_.width;
+}
+
 int RowButton::heightForWidth(int width) const {
   ensurePolished();
   const QRect room = textIn({0, 0, width, kTallest});
+  if (widthOfSentence() <= room.width()) return fontMetrics().height() + 2 * kAbove;
   return fontMetrics().boundingRect({0, 0, room.width(), kTallest}, kFlags, text()).height() + 2 * kAbove;
 }
 
 QSize RowButton::sizeHint() const {
   ensurePolished();
-  const int width = fontMetrics().horizontalAdvance(text()) + 2 * kBeside;
+  const int width = widthOfSentence() + 2 * kBeside;
   return {width, fontMetrics().height() + 2 * kAbove};
 }
 

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QFont>
 #include <QPushButton>
+#include <QString>
 
 namespace tarebowl::ui {
 
@@ -21,6 +23,15 @@ class RowButton : public QPushButton {
 
  private:
   [[nodiscard]] QRect textIn(const QRect& whole) const;
+  [[nodiscard]] int widthOfSentence() const;
+
+  /// A layout asks for it some dozen times: letters are put together once.
+  struct Measured {
+    QString text{};
+    QFont font{};
+    int width = -1;
+  };
+  mutable Measured measured_{};
 };
 
 }  // namespace tarebowl::ui
