@@ -55,6 +55,10 @@ OwnServer::~OwnServer() {
   (void)testServer("", "stop", note_);
 }
 
+void OwnServer::dieAndComeBack() {
+  runs_ = testServer("", "revive", note_);
+}
+
 fs::path OwnServer::address() const {
   std::ifstream file(note_);
   std::string address;

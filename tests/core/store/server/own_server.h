@@ -24,6 +24,8 @@ class OwnServer {
 
   /// Whether it came about; a disk in memory cannot be made everywhere.
   [[nodiscard]] bool runs() const { return runs_; }
+  /// It dies without a word, and is started again on what it had written.
+  void dieAndComeBack();
   /// The database postgres, by the server's socket, as its owner, who needs no password there.
   [[nodiscard]] std::filesystem::path address() const;
   /// Another one of its databases.

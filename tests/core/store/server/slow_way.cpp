@@ -13,6 +13,7 @@
 #include <cstring>
 #include <deque>
 #include <regex>
+#include <string_view>
 #include <system_error>
 #include <utility>
 
@@ -22,6 +23,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
+using namespace std::chrono_literals;
 using Clock = std::chrono::steady_clock;
 constexpr const char* kSocket = ".s.PGSQL.5432";
 
@@ -70,42 +72,61 @@ std::vector<char> receive(int from) {
   return bytes;
 }
 
+/// A COMMIT alone, as a simple query (https://www.postgresql.org/docs/current/protocol-message-formats.html).
+bool isCommit(const std::vector<char>& asked) {
+  constexpr std::string_view kCommit(
+      "Q\0\0\0\x0b"
+      "COMMIT\0",
+      12);
+  return std::string_view(asked.data(), asked.size()) == kCommit;
+}
+
 }  // namespace
 
 SlowWay::SlowWay(const fs::path& server, std::chrono::milliseconds latency)
     : folder_(ownFolder()),
       server_(fs::path(folderIn(server.string())) / kSocket),
       latency_(latency),
-      listening_(::socket(AF_UNIX, SOCK_STREAM, 0)) {
+      listening_(::socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0)) {
   const std::string own = std::regex_replace(folder_.string(), std::regex("/"), "%2F");
   address_ = std::regex_replace(server.string(), std::regex("host=[^&]*"), "host=" + own);
   const sockaddr_un place = placeOf(folder_ / kSocket);
   (void)::bind(listening_, asAny(place), sizeof place);
-  (void)::listen(listening_, 8);
+  (void)::listen(listening_, 128);
   accepting_ = std::thread([this] { accept(); });
 }
 
 SlowWay::~SlowWay() {
   ::shutdown(listening_, SHUT_RDWR);
   accepting_.join();
-  for (const int end : open_) ::shutdown(end, SHUT_RDWR);
-  for (std::thread& carrier : carriers_) carrier.join();
-  for (const int end : open_) ::close(end);
+  breakOff();
+  carriers_.clear();  // which waits for them
   ::close(listening_);
   std::error_code ignored;
   fs::remove_all(folder_, ignored);
 }
 
+void SlowWay::breakOff() {
+  broken_ = true;
+  const std::lock_guard lock(mutex_);
+  for (const int end : open_) ::shutdown(end, SHUT_RDWR);
+}
+
 void SlowWay::accept() {
   for (;;) {
-    const int near = ::accept(listening_, nullptr, nullptr);
+    const int near = ::accept4(listening_, nullptr, nullptr, SOCK_CLOEXEC);
     if (near < 0) return;
-    const int far = ::socket(AF_UNIX, SOCK_STREAM, 0);
+    if (broken_) {
+      ::close(near);
+      continue;
+    }
+    const int far = ::socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0);
     const sockaddr_un place = placeOf(server_);
     (void)::connect(far, asAny(place), sizeof place);
     const std::lock_guard lock(mutex_);
     open_.insert(open_.end(), {near, far});
-    carriers_.emplace_back([this, near, far] { carry(near, far); });
+    std::erase_if(carriers_, [](const auto& one) { return one.wait_for(0s) == std::future_status::ready; });
+    carriers_.push_back(std::async(std::launch::async, [this, near, far] { carry(near, far); }));
   }
 }
 
@@ -124,7 +145,7 @@ void SlowWay::carry(int near, int far) {
     if (ends[0].revents != 0) {
       const auto asked = receive(near);
       if (asked.empty() || !sendAll(far, asked)) break;
-      if (std::exchange(hasAnswered, false)) ++trips_;
+      if (!isCommit(asked) && std::exchange(hasAnswered, false)) ++trips_;
     }
     if (ends[1].revents != 0) {
       auto answered = receive(far);
@@ -132,12 +153,18 @@ void SlowWay::carry(int near, int far) {
       late.push_back({Clock::now() + latency_, std::move(answered)});
     }
     for (; !late.empty() && late.front().due <= Clock::now(); late.pop_front()) {
-      if (!sendAll(near, late.front().bytes)) return;
+      if (!sendAll(near, late.front().bytes)) return closeBoth(near, far);
       hasAnswered = true;
     }
   }
-  ::shutdown(near, SHUT_RDWR);
-  ::shutdown(far, SHUT_RDWR);
+  closeBoth(near, far);
+}
+
+void SlowWay::closeBoth(int near, int far) {
+  const std::lock_guard lock(mutex_);
+  std::erase_if(open_, [=](int end) { return end == near || end == far; });
+  ::close(near);
+  ::close(far);
 }
 
 }  // namespace tarebowl::store

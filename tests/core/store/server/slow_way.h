@@ -5,6 +5,7 @@
 #include <atomic>
 #include <chrono>
 #include <filesystem>
+#include <future>
 #include <mutex>
 #include <string>
 #include <thread>
@@ -22,14 +23,19 @@ class SlowWay {
   SlowWay(const SlowWay&) = delete;
   SlowWay& operator=(const SlowWay&) = delete;
 
+  /// Nobody comes through until it is mended; whoever is on the way is cut off.
+  void breakOff();
+  void mend() { broken_ = false; }
   /// The same database, by this way.
   [[nodiscard]] std::filesystem::path address() const { return address_; }
-  /// There and back, over all connections.
+  /// There and back, over all connections. Without what ends a reading: nobody waits for its answer (nor is
+  /// it counted where something was written, whose end is waited for).
   [[nodiscard]] int roundTrips() const { return trips_; }
 
  private:
   void accept();
   void carry(int near, int far);
+  void closeBoth(int near, int far);
 
   std::filesystem::path folder_;  ///< of its own, with a short name: a socket's may not be long
   std::filesystem::path server_;  ///< its socket
@@ -37,10 +43,11 @@ class SlowWay {
   std::chrono::milliseconds latency_;
   int listening_;
   std::atomic<int> trips_{0};
+  std::atomic<bool> broken_{false};
   std::mutex mutex_;
-  std::vector<std::thread> carriers_;  // guarded by mutex_
-  std::vector<int> open_;              // guarded by mutex_
-  std::thread accepting_;              // last: it uses all of the above
+  std::vector<int> open_;                    // guarded by mutex_
+  std::vector<std::future<void>> carriers_;  // of accepting_ alone, until it has ended
+  std::thread accepting_;                    // last: it uses all of the above
 };
 
 }  // namespace tarebowl::store
