@@ -717,6 +717,44 @@
         <source>%1 animals</source>
         <translation>%1 Tiere</translation>
     </message>
+    <message>
+        <source>The collection is set up</source>
+        <translation>Der Bestand ist eingerichtet</translation>
+    </message>
+    <message>
+        <source>It is empty and open, and you may do everything in it. Nobody else may open it yet. Let each person in, in their role, with the command
+
+tarebowl server add %1 PERSON ROLE
+
+PERSON is their name on the server. ROLE is reader, keeper, vet, nutritionist or curator.</source>
+        <translation>Er ist leer und offen, und Sie dürfen darin alles. Sonst darf ihn noch niemand öffnen. Lassen Sie jede Person in ihrer Rolle ein, mit dem Befehl
+
+tarebowl server add %1 PERSON ROLE
+
+PERSON ist ihr Name auf dem Server. ROLE ist reader, keeper, vet, nutritionist oder curator.</translation>
+    </message>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) ahead of the server&apos;s.</source>
+        <translation>
+            <numerusform>Die Uhr dieses Rechners geht %n Minute vor der des Servers.</numerusform>
+            <numerusform>Die Uhr dieses Rechners geht %n Minuten vor der des Servers.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) behind the server&apos;s.</source>
+        <translation>
+            <numerusform>Die Uhr dieses Rechners geht %n Minute hinter der des Servers.</numerusform>
+            <numerusform>Die Uhr dieses Rechners geht %n Minuten hinter der des Servers.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Two clocks disagree</source>
+        <translation>Zwei Uhren sind sich uneinig</translation>
+    </message>
+    <message>
+        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock, or tell whoever runs the server.</source>
+        <translation>%1 Was Sie schreiben, trägt die Zeit des Servers, wie an jedem Arbeitsplatz. Welcher Tag heute ist, richtet sich weiter nach diesem Rechner: Stellen Sie seine Uhr, oder sagen Sie es dem, der den Server betreibt.</translation>
+    </message>
 </context>
 <context>
     <name>Food</name>
@@ -12356,6 +12394,69 @@ am Tag</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Noch auszufüllen: %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::SetUpDialog</name>
+    <message>
+        <source>Set up a collection on the server</source>
+        <translation>Einen Bestand auf dem Server einrichten</translation>
+    </message>
+    <message>
+        <source>The database at %1 holds no collection yet. One can be set up in it: empty, with the tables it needs and with roles, by which the database itself holds people to what they may do.</source>
+        <translation>Die Datenbank unter %1 enthält noch keinen Bestand. Einer kann darin eingerichtet werden: leer, mit den Tabellen, die er braucht, und mit Rollen, durch die die Datenbank selbst darauf achtet, was jede Person darf.</translation>
+    </message>
+    <message>
+        <source>reader</source>
+        <translation>reader (Leser)</translation>
+    </message>
+    <message>
+        <source>reads everything, writes nothing</source>
+        <translation>liest alles, schreibt nichts</translation>
+    </message>
+    <message>
+        <source>keeper</source>
+        <translation>keeper (Pflege)</translation>
+    </message>
+    <message>
+        <source>weighs in and out, swaps foods, weighs animals, notes what is seen</source>
+        <translation>wiegt ein und zurück, tauscht Futter, wiegt Tiere, notiert, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>vet</source>
+        <translation>vet (Tiermedizin)</translation>
+    </message>
+    <message>
+        <source>animals and their masses, observations, blood and faeces</source>
+        <translation>Tiere und ihre Massen, Beobachtungen, Blut und Kot</translation>
+    </message>
+    <message>
+        <source>nutritionist</source>
+        <translation>nutritionist (Ernährung)</translation>
+    </message>
+    <message>
+        <source>foods, targets, diets and their approval, and all that the kitchen does</source>
+        <translation>Futter, Zielwerte, Rationen und ihre Freigabe und alles, was die Küche tut</translation>
+    </message>
+    <message>
+        <source>curator</source>
+        <translation>curator (Kuratierung)</translation>
+    </message>
+    <message>
+        <source>animals and groups, decisions on diets and swaps</source>
+        <translation>Tiere und Gruppen, Entscheidungen über Rationen und Tausche</translation>
+    </message>
+    <message>
+        <source>You, who set it up, own it and may do everything. Nobody else may open it until you let them in. What stands in the database beside it is left alone.</source>
+        <translation>Ihnen, die oder der ihn einrichtet, gehört er, und Sie dürfen alles. Sonst darf ihn niemand öffnen, bis Sie die Person einlassen. Was sonst in der Datenbank steht, bleibt unberührt.</translation>
+    </message>
+    <message>
+        <source>Set up the collection here</source>
+        <translation>Den Bestand hier einrichten</translation>
+    </message>
+    <message>
+        <source>Makes tables and roles in the database, in one step: all of it or nothing</source>
+        <translation>Legt Tabellen und Rollen in der Datenbank an, in einem Schritt: alles oder nichts</translation>
     </message>
 </context>
 </TS>

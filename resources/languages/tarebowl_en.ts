@@ -165,4 +165,21 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>Files</name>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) ahead of the server&apos;s.</source>
+        <translation>
+            <numerusform>This machine&apos;s clock is %n minute ahead of the server&apos;s.</numerusform>
+            <numerusform>This machine&apos;s clock is %n minutes ahead of the server&apos;s.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) behind the server&apos;s.</source>
+        <translation>
+            <numerusform>This machine&apos;s clock is %n minute behind the server&apos;s.</numerusform>
+            <numerusform>This machine&apos;s clock is %n minutes behind the server&apos;s.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -717,6 +717,44 @@
         <source>%1 animals</source>
         <translation>%1 animales</translation>
     </message>
+    <message>
+        <source>The collection is set up</source>
+        <translation>La colección está preparada</translation>
+    </message>
+    <message>
+        <source>It is empty and open, and you may do everything in it. Nobody else may open it yet. Let each person in, in their role, with the command
+
+tarebowl server add %1 PERSON ROLE
+
+PERSON is their name on the server. ROLE is reader, keeper, vet, nutritionist or curator.</source>
+        <translation>Está vacía y abierta, y usted puede hacer todo en ella. Nadie más puede abrirla todavía. Deje entrar a cada persona en su función con la orden
+
+tarebowl server add %1 PERSON ROLE
+
+PERSON es su nombre en el servidor. ROLE es reader, keeper, vet, nutritionist o curator.</translation>
+    </message>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) ahead of the server&apos;s.</source>
+        <translation>
+            <numerusform>El reloj de este equipo va %n minuto por delante del del servidor.</numerusform>
+            <numerusform>El reloj de este equipo va %n minutos por delante del del servidor.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) behind the server&apos;s.</source>
+        <translation>
+            <numerusform>El reloj de este equipo va %n minuto por detrás del del servidor.</numerusform>
+            <numerusform>El reloj de este equipo va %n minutos por detrás del del servidor.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Two clocks disagree</source>
+        <translation>Dos relojes no coinciden</translation>
+    </message>
+    <message>
+        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock, or tell whoever runs the server.</source>
+        <translation>%1 Lo que usted escribe lleva la hora del servidor, como en todos los puestos. Qué día es hoy sigue yendo según este equipo: ponga su reloj en hora, o avise a quien lleva el servidor.</translation>
+    </message>
 </context>
 <context>
     <name>Food</name>
@@ -12356,6 +12394,69 @@ al día</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Aún por rellenar: %1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::SetUpDialog</name>
+    <message>
+        <source>Set up a collection on the server</source>
+        <translation>Preparar una colección en el servidor</translation>
+    </message>
+    <message>
+        <source>The database at %1 holds no collection yet. One can be set up in it: empty, with the tables it needs and with roles, by which the database itself holds people to what they may do.</source>
+        <translation>La base de datos en %1 no contiene todavía ninguna colección. Se puede preparar una en ella: vacía, con las tablas que necesita y con funciones, por las que la propia base de datos limita a cada persona a lo que puede hacer.</translation>
+    </message>
+    <message>
+        <source>reader</source>
+        <translation>reader (lectura)</translation>
+    </message>
+    <message>
+        <source>reads everything, writes nothing</source>
+        <translation>lee todo, no escribe nada</translation>
+    </message>
+    <message>
+        <source>keeper</source>
+        <translation>keeper (cuidado)</translation>
+    </message>
+    <message>
+        <source>weighs in and out, swaps foods, weighs animals, notes what is seen</source>
+        <translation>pesa lo servido y lo que queda, cambia alimentos, pesa animales, anota lo que se ve</translation>
+    </message>
+    <message>
+        <source>vet</source>
+        <translation>vet (veterinaria)</translation>
+    </message>
+    <message>
+        <source>animals and their masses, observations, blood and faeces</source>
+        <translation>animales y sus masas, observaciones, sangre y heces</translation>
+    </message>
+    <message>
+        <source>nutritionist</source>
+        <translation>nutritionist (nutrición)</translation>
+    </message>
+    <message>
+        <source>foods, targets, diets and their approval, and all that the kitchen does</source>
+        <translation>alimentos, objetivos, dietas y su aprobación, y todo lo que hace la cocina</translation>
+    </message>
+    <message>
+        <source>curator</source>
+        <translation>curator (dirección)</translation>
+    </message>
+    <message>
+        <source>animals and groups, decisions on diets and swaps</source>
+        <translation>animales y grupos, decisiones sobre dietas y cambios</translation>
+    </message>
+    <message>
+        <source>You, who set it up, own it and may do everything. Nobody else may open it until you let them in. What stands in the database beside it is left alone.</source>
+        <translation>Usted, que la prepara, es su dueño y puede hacer todo. Nadie más puede abrirla hasta que usted le deje entrar. Lo que hay además en la base de datos no se toca.</translation>
+    </message>
+    <message>
+        <source>Set up the collection here</source>
+        <translation>Preparar la colección aquí</translation>
+    </message>
+    <message>
+        <source>Makes tables and roles in the database, in one step: all of it or nothing</source>
+        <translation>Crea tablas y funciones en la base de datos, en un solo paso: todo o nada</translation>
     </message>
 </context>
 </TS>

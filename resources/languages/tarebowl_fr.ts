@@ -717,6 +717,44 @@
         <source>%1 animals</source>
         <translation>%1 animaux</translation>
     </message>
+    <message>
+        <source>The collection is set up</source>
+        <translation>La collection est en place</translation>
+    </message>
+    <message>
+        <source>It is empty and open, and you may do everything in it. Nobody else may open it yet. Let each person in, in their role, with the command
+
+tarebowl server add %1 PERSON ROLE
+
+PERSON is their name on the server. ROLE is reader, keeper, vet, nutritionist or curator.</source>
+        <translation>Elle est vide et ouverte, et vous pouvez tout y faire. Personne d&apos;autre ne peut encore l&apos;ouvrir. Laissez entrer chaque personne dans son rôle, par la commande
+
+tarebowl server add %1 PERSON ROLE
+
+PERSON est son nom sur le serveur. ROLE est reader, keeper, vet, nutritionist ou curator.</translation>
+    </message>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) ahead of the server&apos;s.</source>
+        <translation>
+            <numerusform>L&apos;horloge de cet ordinateur avance de %n minute sur celle du serveur.</numerusform>
+            <numerusform>L&apos;horloge de cet ordinateur avance de %n minutes sur celle du serveur.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>This machine&apos;s clock is %n minute(s) behind the server&apos;s.</source>
+        <translation>
+            <numerusform>L&apos;horloge de cet ordinateur retarde de %n minute sur celle du serveur.</numerusform>
+            <numerusform>L&apos;horloge de cet ordinateur retarde de %n minutes sur celle du serveur.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Two clocks disagree</source>
+        <translation>Deux horloges se contredisent</translation>
+    </message>
+    <message>
+        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock, or tell whoever runs the server.</source>
+        <translation>%1 Ce que vous écrivez porte l&apos;heure du serveur, comme à chaque poste. Le jour d&apos;aujourd&apos;hui reste celui de cet ordinateur : réglez son horloge, ou dites-le à qui gère le serveur.</translation>
+    </message>
 </context>
 <context>
     <name>Food</name>
@@ -12356,6 +12394,69 @@ par jour</translation>
     <message>
         <source>Still to be filled in: %1 of %2</source>
         <translation>Encore à remplir&#xa0;: %1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>tarebowl::ui::SetUpDialog</name>
+    <message>
+        <source>Set up a collection on the server</source>
+        <translation>Mettre en place une collection sur le serveur</translation>
+    </message>
+    <message>
+        <source>The database at %1 holds no collection yet. One can be set up in it: empty, with the tables it needs and with roles, by which the database itself holds people to what they may do.</source>
+        <translation>La base de données à %1 ne contient pas encore de collection. On peut y en mettre une en place : vide, avec les tables qu&apos;il lui faut et avec des rôles, par lesquels la base elle-même tient chacun à ce qu&apos;il a le droit de faire.</translation>
+    </message>
+    <message>
+        <source>reader</source>
+        <translation>reader (lecture)</translation>
+    </message>
+    <message>
+        <source>reads everything, writes nothing</source>
+        <translation>lit tout, n&apos;écrit rien</translation>
+    </message>
+    <message>
+        <source>keeper</source>
+        <translation>keeper (soins)</translation>
+    </message>
+    <message>
+        <source>weighs in and out, swaps foods, weighs animals, notes what is seen</source>
+        <translation>pèse ce qui est servi et ce qui reste, échange des aliments, pèse les animaux, note ce qui se voit</translation>
+    </message>
+    <message>
+        <source>vet</source>
+        <translation>vet (vétérinaire)</translation>
+    </message>
+    <message>
+        <source>animals and their masses, observations, blood and faeces</source>
+        <translation>les animaux et leurs masses, les observations, le sang et les fèces</translation>
+    </message>
+    <message>
+        <source>nutritionist</source>
+        <translation>nutritionist (nutrition)</translation>
+    </message>
+    <message>
+        <source>foods, targets, diets and their approval, and all that the kitchen does</source>
+        <translation>les aliments, les objectifs, les rations et leur approbation, et tout ce que fait la cuisine</translation>
+    </message>
+    <message>
+        <source>curator</source>
+        <translation>curator (conservation)</translation>
+    </message>
+    <message>
+        <source>animals and groups, decisions on diets and swaps</source>
+        <translation>les animaux et les groupes, les décisions sur les rations et les échanges</translation>
+    </message>
+    <message>
+        <source>You, who set it up, own it and may do everything. Nobody else may open it until you let them in. What stands in the database beside it is left alone.</source>
+        <translation>Vous qui la mettez en place, elle est à vous et vous pouvez tout faire. Personne d&apos;autre ne peut l&apos;ouvrir tant que vous ne l&apos;avez pas laissé entrer. Ce qui se trouve à côté dans la base n&apos;est pas touché.</translation>
+    </message>
+    <message>
+        <source>Set up the collection here</source>
+        <translation>Mettre la collection en place ici</translation>
+    </message>
+    <message>
+        <source>Makes tables and roles in the database, in one step: all of it or nothing</source>
+        <translation>Crée les tables et les rôles dans la base, en une seule étape : tout ou rien</translation>
     </message>
 </context>
 </TS>

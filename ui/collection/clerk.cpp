@@ -3,6 +3,7 @@
 #include "ui/collection/clerk.h"
 
 #include "core/store/backup.h"
+#include "core/store/server_address.h"
 #include "ui/collection/store_error_text.h"
 
 #include <QMetaObject>
@@ -96,6 +97,8 @@ Refusal refusalOf(const std::exception& error) {
   if (const auto* told = dynamic_cast<const store::StoreError*>(&error)) {
     refusal.why = storeErrorText(*told);
     refusal.isDamaged = isUnsound(*told);
+    refusal.isEmptyDatabase =
+        told->code() == store::StoreErrorCode::NotACollection && store::isServerAddress(told->file());
     refusal.isServerAway = told->code() == store::StoreErrorCode::NoServer;
     refusal.backup = told->backup();
   }

@@ -31,6 +31,7 @@ struct Refusal {
   QString mine{};
   QString theirs{};
   bool cannotOpen = false;
+  bool isEmptyDatabase = false;                   ///< on a server, where a collection can be made
   bool isServerAway = false;                      ///< it does not answer, or hung up
   bool isDamaged = false;                         ///< what can still be read of it can be salvaged
   std::optional<std::filesystem::path> backup{};  ///< a sound copy from before, where one is known

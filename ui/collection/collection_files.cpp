@@ -8,10 +8,17 @@
 #include "ui/collection/sample_collection.h"
 #include "ui/shared/paths.h"
 
+#include <QCoreApplication>
+
+#include <chrono>
 #include <utility>
 
 namespace tarebowl::ui {
 namespace {
+
+struct Files {
+  Q_DECLARE_TR_FUNCTIONS(Files)
+};
 
 /// What is no address is refused when it is opened, with a sentence.
 QString nameOf(const std::filesystem::path& place) {
@@ -26,7 +33,18 @@ QString nameOf(const std::filesystem::path& place) {
 }  // namespace
 
 CollectionFiles::CollectionFiles(OpenCollection& collection, Dialogs dialogs, QWidget* window)
-    : collection_(collection), dialogs_(std::move(dialogs)), window_(window) {}
+    : collection_(collection), dialogs_(std::move(dialogs)), window_(window) {
+  if (!window) return;
+  // The rooms hear of it first; the question comes when they have said what is the matter.
+  QObject::connect(&collection_, &OpenCollection::refused, window, [this, window](const Refusal& refusal) {
+    if (refusal.isEmptyDatabase && refusal.cannotOpen)
+      QMetaObject::invokeMethod(
+          window, [this] { offerSetUp(); }, Qt::QueuedConnection);
+  });
+  QObject::connect(
+      &collection_, &OpenCollection::clocksDisagreed, window, [this] { tellOfClocks(); },
+      Qt::QueuedConnection);
+}
 
 void CollectionFiles::openSample() {
   open(sampleCollection(), true);
@@ -49,6 +67,50 @@ void CollectionFiles::open(const std::filesystem::path& file, bool invented) {
   if (passwords)
     QObject::connect(&collection_, &OpenCollection::closing, passwords.get(), &PasswordDesk::close);
   passwords_ = std::move(passwords);
+  openedLast_ = file;
+  options_ = options;
+}
+
+/// Whoever typed a password has typed it for the set-up, too.
+void CollectionFiles::offerSetUp() {
+  if (!dialogs_.emptyDatabase || collection_.file()) return;
+  if (dialogs_.emptyDatabase(window_, toText(openedLast_))) setUp(openedLast_);
+}
+
+void CollectionFiles::setUp(const std::filesystem::path& address) {
+  collection_.open({.name = nameOf(address), .file = address, .password = options_.password},
+                   [address, author = collection_.author(), options = options_] {
+                     store::OpenOptions making = options;
+                     making.access = store::OpenOptions::Access::ReadWrite;
+                     return store::Collection::create(address, author, making);
+                   });
+  collection_.ask([](store::Collection& made) { return made.mayWrite(); },
+                  [this, address](bool /*mayWrite*/) {
+                    if (!dialogs_.tell || !window_) return;
+                    dialogs_.tell(
+                        window_, Files::tr("The collection is set up"),
+                        Files::tr("It is empty and open, and you may do everything in it. Nobody else may "
+                                  "open it yet. Let each person in, in their role, with the command\n\n"
+                                  "tarebowl server add %1 PERSON ROLE\n\nPERSON is their name on the "
+                                  "server. ROLE is reader, keeper, vet, nutritionist or curator.")
+                            .arg(toText(address)));
+                  });
+}
+
+void CollectionFiles::tellOfClocks() {
+  if (!dialogs_.tell || !window_) return;
+  constexpr std::chrono::seconds none{0};
+  const std::chrono::seconds ahead = collection_.clockAhead();
+  const auto minutes = std::chrono::round<std::chrono::minutes>(std::chrono::abs(ahead)).count();
+  const QString how = ahead > none ? Files::tr("This machine's clock is %n minute(s) ahead of the server's.",
+                                               nullptr, static_cast<int>(minutes))
+                                   : Files::tr("This machine's clock is %n minute(s) behind the server's.",
+                                               nullptr, static_cast<int>(minutes));
+  dialogs_.tell(
+      window_, Files::tr("Two clocks disagree"),
+      Files::tr("%1 What you write is dated by the server's clock, as it is for every desk. Which day is "
+                "today still goes by this machine: set its clock, or tell whoever runs the server.")
+          .arg(how));
 }
 
 void CollectionFiles::open(const std::filesystem::path& file, bool invented, CollectionOpener opener) {

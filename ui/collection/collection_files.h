@@ -34,11 +34,16 @@ class CollectionFiles {
  private:
   void open(const std::filesystem::path& file, bool invented, CollectionOpener opener);
   [[nodiscard]] std::unique_ptr<PasswordDesk> passwordDesk() const;
+  void offerSetUp();
+  void setUp(const std::filesystem::path& address);
+  void tellOfClocks();
 
   OpenCollection& collection_;
   Dialogs dialogs_;
   QPointer<QWidget> window_;
   std::unique_ptr<PasswordDesk> passwords_;  ///< of the collection that was opened last
+  std::filesystem::path openedLast_;
+  store::OpenOptions options_;  ///< with which it was
 };
 
 }  // namespace tarebowl::ui

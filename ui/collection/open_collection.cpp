@@ -129,8 +129,9 @@ void OpenCollection::setUpStation() {
 }
 
 store::Author OpenCollection::author() const {
+  const auto now = std::chrono::system_clock::to_time_t(clock_() - clockAhead_);
   return {.who = person_.toStdString(),
-          .at = QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString()};
+          .at = QDateTime::fromSecsSinceEpoch(now, Qt::UTC).toString(Qt::ISODate).toStdString()};
 }
 
 void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
@@ -138,6 +139,7 @@ void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
   file_ = std::move(what);
   readOnly_ = false;
   cutOff_ = false;
+  clockAhead_ = {};
   news_.reset();
   station_.reset();
   hasBegun_ = false;
@@ -160,18 +162,22 @@ void OpenCollection::open(CollectionFile what, CollectionOpener opener) {
 
 void OpenCollection::begin() {
   clerk_->ask(
-      [](store::Collection& collection) {
+      [clock = clock_](store::Collection& collection) {
         (void)collection.changesElsewhere();  // from here on
-        return collection.mayWrite();
+        return Access{collection.mayWrite(), store::aheadOfServer(collection, clock)};
       },
-      [this](bool mayWrite) { takeAccess(mayWrite); });
+      [this](const Access& access) { takeAccess(access); });
 }
 
-void OpenCollection::takeAccess(bool mayWrite) {
+void OpenCollection::takeAccess(const Access& access) {
   if (!file_ || std::exchange(hasBegun_, true)) return;
-  readOnly_ = !mayWrite;
+  readOnly_ = !access.mayWrite;
+  if (std::chrono::abs(access.clockAhead) > store::kClocksAgree) {
+    clockAhead_ = access.clockAhead;
+    emit clocksDisagreed();
+  }
   if (store::isServerAddress(file_->file)) {
-    if (mayWrite && !station_) setUpStation();
+    if (access.mayWrite && !station_) setUpStation();
     if (news_)
       emit outdated();  // what rooms asked for while it could not be opened
     else

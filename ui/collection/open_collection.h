@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/store/server_address.h"
+#include "core/store/server_clock.h"
 #include "core/store/touched.h"
 #include "core/store/verbs.h"
 #include "ui/collection/clerk.h"
@@ -11,6 +12,7 @@
 #include <QObject>
 #include <QString>
 
+#include <chrono>
 #include <cstdint>
 #include <filesystem>
 #include <functional>
@@ -92,8 +94,12 @@ class OpenCollection : public QObject {
   void setToday(std::function<quantity::Date()> today) { today_ = std::move(today); }
   /// Somebody found out that the server does not answer.
   void missServer();
+  /// How far this machine's clock is ahead of the server's, where that is more than clocks drift; else 0.
+  [[nodiscard]] std::chrono::seconds clockAhead() const { return clockAhead_; }
+  /// What this machine takes for now.
+  void setClock(std::function<store::Instant()> clock) { clock_ = std::move(clock); }
   void setPerson(const QString& name) { person_ = name; }
-  /// Who does something now, for the log.
+  /// Who does something now, for the log; on a server by the server's clock, which all desks share.
   [[nodiscard]] store::Author author() const;
 
   [[nodiscard]] bool isBusy() const { return clerk_ && clerk_->isBusy(); }
@@ -135,6 +141,8 @@ class OpenCollection : public QObject {
   void foundReadOnly();
   /// The server does not answer any more, or answers again.
   void cutOffChanged();
+  /// This machine's clock and the server's disagree.
+  void clocksDisagreed();
   /// What waits for the server, or the desk's copy, is another.
   void waitingChanged();
   /// A room of this window wrote.
@@ -150,7 +158,11 @@ class OpenCollection : public QObject {
   void take(const Refusal& refusal);
   void close();
   void begin();
-  void takeAccess(bool mayWrite);
+  struct Access {
+    bool mayWrite = false;
+    std::chrono::seconds clockAhead{0};
+  };
+  void takeAccess(const Access& access);
   void setUpStation();
   void lookAround();
   void listenToServer();
@@ -160,6 +172,8 @@ class OpenCollection : public QObject {
   bool readOnly_ = false;
   bool isReadAnew_ = false;  ///< rooms read again what a refusal may have made old
   bool cutOff_ = false;
+  std::function<store::Instant()> clock_{&std::chrono::system_clock::now};
+  std::chrono::seconds clockAhead_{0};
   QString person_;
   FileWatch* watch_;
   std::function<quantity::Date()> today_;

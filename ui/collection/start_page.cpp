@@ -39,6 +39,7 @@ StartPage::StartPage(QWidget* parent)
 
 void StartPage::addLink(const QString& name, const QString& spoken, void (StartPage::*wanted)()) {
   auto* link = new QLabel(QStringLiteral("<a href=\"#\">%1</a>").arg(name));
+  link->setTextFormat(Qt::RichText);
   link->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
   link->setAccessibleName(spoken);
   connect(link, &QLabel::linkActivated, this, wanted);

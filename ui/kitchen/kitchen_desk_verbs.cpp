@@ -78,8 +78,11 @@ store::KitchenEntry KitchenDesk::entryOf(store::Noted noted, store::NotedValue v
 
 void KitchenDesk::record(store::KitchenEntry entry) {
   ++writing_;
-  if (collection_.isOnCopy()) return keepForLater(entry);
-  const bool hasCopy = collection_.station() != nullptr && collection_.station()->copy();
+  KitchenStation* const station = collection_.station();
+  // What was written down before goes first: it may be of the same food.
+  if (collection_.isOnCopy() || (station != nullptr && station->count().waiting > 0))
+    return keepForLater(entry);
+  const bool hasCopy = station != nullptr && station->copy();
   const SheetOf of{section_, day_};
   collection_.ask(
       [entry, of, hasCopy](store::Collection& collection) {
@@ -117,7 +120,9 @@ void KitchenDesk::keepForLater(const store::KitchenEntry& entry) {
       },
       [this, of](Written written) {
         takeWritten(std::move(written), of, Then::GoOn);
-        if (collection_.station() != nullptr) collection_.station()->look();
+        if (collection_.station() == nullptr) return;
+        collection_.station()->look();
+        if (!collection_.isCutOff()) collection_.station()->send(collection_.author());
       });
 }
 

@@ -6,6 +6,7 @@
 #include "ui/shared/password_question.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/server_dialog.h"
+#include "ui/shared/set_up_dialog.h"
 
 #include <QCoreApplication>
 #include <QDialog>
@@ -17,6 +18,8 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace tarebowl::ui {
 namespace {
@@ -157,6 +160,10 @@ std::optional<std::filesystem::path> askForServer(QWidget* parent,
   return box.address();
 }
 
+bool askToSetUp(QWidget* parent, const QString& address) {
+  return SetUpDialog(address, parent).exec() == QDialog::Accepted;
+}
+
 /// It may be long: what a salvage lost has a line for each table.
 void tellInBox(QWidget* parent, const QString& title, const QString& text) {
   QDialog box(parent);
@@ -171,7 +178,10 @@ void tellInBox(QWidget* parent, const QString& title, const QString& text) {
   layout->addWidget(words);
   layout->addWidget(buttons);
   constexpr QSize kOnTheSmallestScreen{680, 460};
-  box.resize(kOnTheSmallestScreen);
+  constexpr int kAroundWords = 90;
+  const QRect room{QPoint(), kOnTheSmallestScreen - QSize(60, 0)};
+  const int height = words->fontMetrics().boundingRect(room, Qt::TextWordWrap, text).height();
+  box.resize(kOnTheSmallestScreen.width(), std::min(kOnTheSmallestScreen.height(), height + kAroundWords));
   buttons->button(QDialogButtonBox::Ok)->setFocus();
   box.exec();
 }
@@ -179,9 +189,10 @@ void tellInBox(QWidget* parent, const QString& title, const QString& text) {
 }  // namespace
 
 Dialogs systemDialogs() {
-  return {askToOpen,      askToSave,      askAboutChanges,  askForCollection, askForNewCollection,
-          askForTable,    askForMapping,  askForNewMapping, askForSheet,      printByDialog,
-          askAboutDamage, askForPassword, askForServer,     tellInBox,        askForAttachment};
+  return {askToOpen,           askToSave,     askAboutChanges, askForCollection,
+          askForNewCollection, askForTable,   askForMapping,   askForNewMapping,
+          askForSheet,         printByDialog, askAboutDamage,  askForPassword,
+          askForServer,        askToSetUp,    tellInBox,       askForAttachment};
 }
 
 }  // namespace tarebowl::ui

@@ -48,6 +48,8 @@ struct Dialogs {
   std::function<std::optional<std::filesystem::path>(QWidget* parent,
                                                      const std::vector<std::filesystem::path>& remembered)>
       serverToOpen{};
+  /// The database at this address holds no collection: whether one is to be made there.
+  std::function<bool(QWidget* parent, const QString& address)> emptyDatabase{};
   /// Something long that a person should read.
   std::function<void(QWidget* parent, const QString& title, const QString& text)> tell{};
   /// A picture or report to name beside an observation.

@@ -76,8 +76,10 @@ TEST_F(FirstStartTest, OffersTheServersThatWereOpenAndSaysWhereOneDoesNotAnswer)
   preferences.setLastCollection(*at("not-there.tarebowl"));
   const auto window = start();
   for (auto* link : window->findChildren<QLabel*>())
-    if (link->isVisible() && link->accessibleName() == QLatin1String("Open a collection on a server"))
+    if (link->isVisible() && link->accessibleName() == QLatin1String("Open a collection on a server")) {
+      EXPECT_EQ(link->textFormat(), Qt::RichText) << "its tags are not read";
       emit link->linkActivated(QStringLiteral("#"));
+    }
   settle(*window);
   EXPECT_THAT(rememberedServers, ::testing::ElementsAre("postgresql://ann@server/zoo"));
   EXPECT_THAT(saidIn(*window), HasSubstr("the server does not answer; look at its name"));
