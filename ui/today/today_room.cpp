@@ -78,6 +78,7 @@ TodayRoom::TodayRoom(OpenCollection& collection, Clock today, QWidget* parent)
     showOverview();
     read();  // also before the window is shown: it is what is seen first
   });
+  connect(&collection_, &OpenCollection::busyChanged, this, &Room::stateChanged);
   connect(&collection_, &OpenCollection::outdated, this, readAgain);
   connect(&collection_, &OpenCollection::written, this, readAgain);
   connect(&collection_, &OpenCollection::refused, this, [this](const Refusal& refusal) {

@@ -178,6 +178,13 @@ TEST_F(FirstStartTest, ACollectionThatIsGoneIsToldAndTheWaysInAreThere) {
   pressIn(*window, "Open the invented sample");
 }
 
+TEST_F(FirstStartTest, OnceEveryRoomHasReadTheLineBelowSaysThatAllIsSaved) {
+  const ExampleCollection other;
+  const auto window = start(other.file());
+  EXPECT_THAT(saidIn(*window), HasSubstr("all saved"));
+  EXPECT_THAT(saidIn(*window), testing::Not(HasSubstr("working…")));
+}
+
 TEST_F(FirstStartTest, ACollectionThatIsNamedButNotThereIsToldInTheWindow) {
   const auto window = start(at("typo.tarebowl"));
   EXPECT_THAT(saidIn(*window), HasSubstr("typo.tarebowl"));
