@@ -68,12 +68,14 @@ void CollectionFiles::open(const std::filesystem::path& file, bool invented) {
     QObject::connect(&collection_, &OpenCollection::closing, passwords.get(), &PasswordDesk::close);
   passwords_ = std::move(passwords);
   openedLast_ = file;
+  mayOffer_ = true;
   options_ = options;
 }
 
-/// Whoever typed a password has typed it for the set-up, too.
+/// Once for an opening: each room that reads it is refused. Whoever typed a password has typed it for the
+/// set-up, too.
 void CollectionFiles::offerSetUp() {
-  if (!dialogs_.emptyDatabase || collection_.file()) return;
+  if (!dialogs_.emptyDatabase || !std::exchange(mayOffer_, false)) return;
   if (dialogs_.emptyDatabase(window_, toText(openedLast_))) setUp(openedLast_);
 }
 

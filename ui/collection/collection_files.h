@@ -44,6 +44,7 @@ class CollectionFiles {
   std::unique_ptr<PasswordDesk> passwords_;  ///< of the collection that was opened last
   std::filesystem::path openedLast_;
   store::OpenOptions options_;  ///< with which it was
+  bool mayOffer_ = false;       ///< nobody was asked yet whether it is to be set up
 };
 
 }  // namespace tarebowl::ui

@@ -37,6 +37,7 @@ class SetUpTest : public testing::Test {
     Dialogs made;
     made.emptyDatabase = [this](QWidget*, const QString& address) {
       offered.push_back(address.toStdString());
+      QTest::qWait(100);  // a person thinks it over; other rooms are refused meanwhile
       return answer;
     };
     made.tell = [this](QWidget*, const QString& title, const QString& text) {
@@ -79,7 +80,13 @@ TEST_F(SetUpTest, AnEmptyDatabaseIsSetUpAndOpened) {
 TEST_F(SetUpTest, WhoWouldRatherNotIsToldWhyItDoesNotOpen) {
   answer = false;
   files.open(database.address());
+  // As the window does: several rooms ask at once.
+  for (int room = 0; room < 3; ++room)
+    collection.ask([](store::Collection& there) { return store::countFoods(there); },
+                   [](std::size_t /*foods*/) {});
   EXPECT_TRUE(waitFor([this] { return !offered.empty(); }));
+  QTest::qWait(300);
+  EXPECT_EQ(offered.size(), 1U);
   EXPECT_THAT(refused, HasSubstr("holds no collection"));
   EXPECT_FALSE(collection.file());
   EXPECT_EQ(told, "");
