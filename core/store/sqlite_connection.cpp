@@ -122,6 +122,7 @@ bool SqliteConnection::heardOfWrite() {
 
 /// It is begun with the first that is read, and spares the locks of each statement.
 bool SqliteConnection::beginReading() {
+  if (hasNoSession()) return false;
   sqlite3* const handle = handleOf(sql());
   return sqlite3_get_autocommit(handle) != 0 &&
          sqlite3_exec(handle, "BEGIN", nullptr, nullptr, nullptr) == SQLITE_OK;
@@ -169,7 +170,13 @@ bool SqliteConnection::isReadOnly() {
   return sqlite3_db_readonly(handleOf(sql()), "main") != 0;
 }
 
+/// SOCI has none after it tried in vain to open the file again.
+bool SqliteConnection::hasNoSession() {
+  return sql().get_backend() == nullptr;
+}
+
 bool SqliteConnection::isLost() {
+  if (hasNoSession()) return true;
   int moved = 0;
   sqlite3_file_control(handleOf(sql()), "main", SQLITE_FCNTL_HAS_MOVED, &moved);
   return moved != 0;

@@ -44,6 +44,7 @@ class SqliteConnection final : public Connection {
 
  private:
   void setUp();
+  [[nodiscard]] bool hasNoSession();
   void beginWriting() override;
   void commit() override;
   /// What tells whether somebody wrote; grows with another's write.

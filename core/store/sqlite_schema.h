@@ -20,8 +20,8 @@ namespace tarebowl::store {
 struct SchemaLine {
   std::string kind{};  ///< "table", "index", "trigger", "view"
   std::string name{};
-  std::string
-      text{};  ///< of the statement that made it; empty for the indexes that the engine makes by itself
+  /// Of the statement that made it; empty for the indexes that the engine makes by itself.
+  std::string text{};
 };
 using SqliteSchema = std::vector<SchemaLine>;
 

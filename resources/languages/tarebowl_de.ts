@@ -752,8 +752,8 @@ PERSON ist ihr Name auf dem Server. ROLE ist reader, keeper, vet, nutritionist o
         <translation>Zwei Uhren sind sich uneinig</translation>
     </message>
     <message>
-        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock, or tell whoever runs the server.</source>
-        <translation>%1 Was Sie schreiben, trägt die Zeit des Servers, wie an jedem Arbeitsplatz. Welcher Tag heute ist, richtet sich weiter nach diesem Rechner: Stellen Sie seine Uhr, oder sagen Sie es dem, der den Server betreibt.</translation>
+        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock and open the collection again, or tell whoever runs the server.</source>
+        <translation>%1 Was Sie schreiben, trägt die Zeit des Servers, wie an jedem Arbeitsplatz. Welcher Tag heute ist, richtet sich weiter nach diesem Rechner: Stellen Sie seine Uhr und öffnen Sie den Bestand neu, oder sagen Sie es dem, der den Server betreibt.</translation>
     </message>
 </context>
 <context>

@@ -752,8 +752,8 @@ PERSON es su nombre en el servidor. ROLE es reader, keeper, vet, nutritionist o 
         <translation>Dos relojes no coinciden</translation>
     </message>
     <message>
-        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock, or tell whoever runs the server.</source>
-        <translation>%1 Lo que usted escribe lleva la hora del servidor, como en todos los puestos. Qué día es hoy sigue yendo según este equipo: ponga su reloj en hora, o avise a quien lleva el servidor.</translation>
+        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock and open the collection again, or tell whoever runs the server.</source>
+        <translation>%1 Lo que usted escribe lleva la hora del servidor, como en todos los puestos. Qué día es hoy sigue yendo según este equipo: ponga su reloj en hora y vuelva a abrir la colección, o avise a quien lleva el servidor.</translation>
     </message>
 </context>
 <context>

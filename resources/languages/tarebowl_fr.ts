@@ -752,8 +752,8 @@ PERSON est son nom sur le serveur. ROLE est reader, keeper, vet, nutritionist ou
         <translation>Deux horloges se contredisent</translation>
     </message>
     <message>
-        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock, or tell whoever runs the server.</source>
-        <translation>%1 Ce que vous écrivez porte l&apos;heure du serveur, comme à chaque poste. Le jour d&apos;aujourd&apos;hui reste celui de cet ordinateur : réglez son horloge, ou dites-le à qui gère le serveur.</translation>
+        <source>%1 What you write is dated by the server&apos;s clock, as it is for every desk. Which day is today still goes by this machine: set its clock and open the collection again, or tell whoever runs the server.</source>
+        <translation>%1 Ce que vous écrivez porte l&apos;heure du serveur, comme à chaque poste. Le jour d&apos;aujourd&apos;hui reste celui de cet ordinateur : réglez son horloge et rouvrez la collection, ou dites-le à qui gère le serveur.</translation>
     </message>
 </context>
 <context>

@@ -75,7 +75,7 @@ void CollectionFiles::open(const std::filesystem::path& file, bool invented) {
 /// Once for an opening: each room that reads it is refused. Whoever typed a password has typed it for the
 /// set-up, too.
 void CollectionFiles::offerSetUp() {
-  if (!dialogs_.emptyDatabase || !std::exchange(mayOffer_, false)) return;
+  if (!dialogs_.emptyDatabase || collection_.file() || !std::exchange(mayOffer_, false)) return;
   if (dialogs_.emptyDatabase(window_, toText(openedLast_))) setUp(openedLast_);
 }
 
@@ -110,8 +110,10 @@ void CollectionFiles::tellOfClocks() {
                                                nullptr, static_cast<int>(minutes));
   dialogs_.tell(
       window_, Files::tr("Two clocks disagree"),
-      Files::tr("%1 What you write is dated by the server's clock, as it is for every desk. Which day is "
-                "today still goes by this machine: set its clock, or tell whoever runs the server.")
+      Files::tr(
+          "%1 What you write is dated by the server's clock, as it is for every desk. Which day is "
+          "today still goes by this machine: set its clock and open the collection again, or tell whoever "
+          "runs the server.")
           .arg(how));
 }
 

@@ -22,7 +22,6 @@ class RoomStage : public QStackedWidget {
   RoomStage();
 
   void addRoom(QWidget& room);
-  [[nodiscard]] bool isEmpty() const { return count() == 0; }
 
   /// Each takes the focus over where it was on what stood here before.
   void showRoom(QWidget& room);
