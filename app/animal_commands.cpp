@@ -10,11 +10,15 @@
 #include "core/animal/animal_words.h"
 #include "core/exchange/wording.h"
 #include "core/store/animal_reading.h"
+#include "core/store/profile_reading.h"
+#include "core/store/reading.h"
+#include "core/store/section_reading.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <map>
 #include <memory>
 #include <ostream>
 
@@ -64,6 +68,9 @@ Json groupJson(const store::KnownGroup& known) {
 }
 
 Json memberJson(const store::Collection& collection, const std::string& code, quantity::Date day) {
+  store::askAhead(
+      collection, [&] { return store::massesOfIndividual(collection, code); },
+      [&] { return store::conditionsOfIndividual(collection, code); });
   const animal::Individual individual = store::findIndividual(collection, code).value().record;
   Json json{{"code", code},
             {"sex", animal::symbolOf(individual.sex)},
@@ -119,6 +126,32 @@ std::string oneGroupText(const store::Collection& collection, const store::Known
                                   : "Energy need ?: the group has no energy plan on this day\n");
 }
 
+/// What the list tells of every group; not its targets nor its energy need.
+std::vector<store::KnownGroup> readGroups(const store::Collection& collection, quantity::Date day) {
+  std::map<std::string, std::optional<store::StoredProfile>> profiles;
+  store::askAhead(
+      collection, [&] { return store::groupsHousedOn(collection, day); },
+      [&] { return store::bodyMassesOn(collection, {}, day); });
+  auto housed = store::groupsHousedOn(collection, day);
+  const auto masses = store::bodyMassesOn(collection, housed, day);
+  for (const store::HousedGroup& group : housed) profiles[group.group.record.profile];
+  const auto inForce = [&](const std::string& code) { return store::profileInForce(collection, code, day); };
+  for (const auto& [code, profile] : profiles) store::askAhead(collection, [&] { return inForce(code); });
+  for (auto& [code, profile] : profiles)
+    if (!code.empty()) profile = inForce(code);
+  std::vector<store::KnownGroup> groups;
+  for (store::HousedGroup& group : housed) {
+    const std::string& code = group.group.record.code;
+    store::KnownGroup& known = groups.emplace_back(store::KnownGroup{.group = std::move(group.group)});
+    known.species = std::move(group.species);
+    known.members = std::move(group.members);
+    known.headcount = group.headcount;
+    if (const auto mass = masses.find(code); mass != masses.end()) known.bodyMass = mass->second;
+    known.version = profiles.at(known.group.record.profile);
+  }
+  return groups;
+}
+
 int listGroups(const store::Collection& collection, quantity::Date day, bool asTable, std::ostream& out) {
   Json json{{"format", "tarebowl-animals/1"}, {"day", quantity::isoDate(day)}, {"groups", Json::array()}};
   TextTable table({{"group"},
@@ -128,11 +161,12 @@ int listGroups(const store::Collection& collection, quantity::Date day, bool asT
                    {"n", Align::Right},
                    {"g each", Align::Right},
                    {"fed by"}});
-  const auto groups = store::listGroups(collection);
-  for (const store::StoredGroup& group : groups) {
-    const store::KnownGroup known = store::knowGroup(collection, group.record.code, day).value();
+  const auto groups = store::readTogether(
+      collection, [day](const store::Collection& whole) { return readGroups(whole, day); });
+  for (const store::KnownGroup& known : groups) {
+    const animal::Group& group = known.group.record;
     json["groups"].push_back(groupJson(known));
-    table.addRow({group.record.code, group.record.name, known.species.name, group.record.section,
+    table.addRow({group.code, group.name, known.species.name, group.section,
                   known.headcount ? std::to_string(*known.headcount) : kUnknown, inGrams(known.bodyMass),
                   versionOf(known)});
   }
@@ -147,11 +181,14 @@ int listAnimals(const AnimalsWords& words, const Streams& streams) {
   if (words.of.group.empty()) return listGroups(collection, day, words.table, streams.out);
   const store::KnownGroup known = groupOf(collection, words.of.group, day);
   if (words.table) {
-    streams.out << oneGroupText(collection, known, day) << '\n' << exchange::kCaution;
+    streams.out << store::readTogether(collection, [&](const store::Collection& whole) {
+      return oneGroupText(whole, known, day);
+    }) << '\n' << exchange::kCaution;
     return kDone;
   }
   Json json{{"format", "tarebowl-animals/1"}, {"day", quantity::isoDate(day)}};
-  json["groups"] = Json::array({oneGroupJson(collection, known, day)});
+  json["groups"] = Json::array({store::readTogether(
+      collection, [&](const store::Collection& whole) { return oneGroupJson(whole, known, day); })});
   streams.out << toText(json);
   return kDone;
 }

@@ -10,11 +10,13 @@
 #include "core/diet/diet_words.h"
 #include "core/diet/judged.h"
 #include "core/exchange/diet_json.h"
+#include "core/store/reading.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <map>
 #include <memory>
 #include <ostream>
 
@@ -48,23 +50,37 @@ std::string versionsText(const std::vector<store::VersionLine>& lines, const std
 }
 
 int listAll(const DietsWords& words, const Collection& collection, const Streams& streams) {
-  const auto lines = store::listVersions(collection);
+  struct Listed {
+    std::vector<store::VersionLine> lines{};
+    std::vector<store::StoredDiet> diets{};
+    std::map<std::string, diet::DietVersion> fed{};
+  };
+  const Listed listed = store::readTogether(collection, [day = dayOf(words.of.day)](const Collection& whole) {
+    store::askAhead(
+        whole, [&] { return store::listVersions(whole); }, [&] { return store::listDiets(whole); });
+    Listed read{.fed = store::everyDietFedOn(whole, day)};
+    read.lines = store::listVersions(whole);
+    read.diets = store::listDiets(whole);
+    return read;
+  });
   Json json{{"format", "tarebowl-diets/1"}, {"diets", Json::array()}};
   TextTable table({{"diet"}, {"name"}, {"group"}, {"versions"}, {"fed"}});
-  for (const store::StoredDiet& diet : store::listDiets(collection)) {
+  for (const store::StoredDiet& diet : listed.diets) {
     const auto& [code, name, group, note, invented] = diet.record;
     if (!words.of.group.empty() && group != words.of.group) continue;
-    const auto fed = store::fedOn(collection, code, dayOf(words.of.day));
+    const auto fed = listed.fed.find(code);
+    const bool isFed = fed != listed.fed.end();
     Json entry{{"code", code}, {"name", name}, {"group", group}};
     if (!note.empty()) entry["note"] = note;
     if (invented) entry["invented"] = true;
-    entry["fed"] = fed ? Json(fed->record.version.number) : Json(nullptr);
+    entry["fed"] = nullptr;
+    if (isFed) entry["fed"] = fed->second.number;
     entry["versions"] = Json::array();
-    for (const store::VersionLine& line : lines)
+    for (const store::VersionLine& line : listed.lines)
       if (line.diet == code) entry["versions"].push_back(versionJson(line));
     json["diets"].push_back(std::move(entry));
-    table.addRow({code, name, group, versionsText(lines, code),
-                  fed ? std::to_string(fed->record.version.number) : "none"});
+    table.addRow({code, name, group, versionsText(listed.lines, code),
+                  isFed ? std::to_string(fed->second.number) : "none"});
   }
   streams.out << (words.table ? table.text() : toText(json));
   return kDone;

@@ -4,6 +4,7 @@
 
 #include "app/command_line.h"
 #include "app/written_file.h"
+#include "core/store/reading.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -56,7 +57,9 @@ transfer::HealthSubject subjectOf(const SubjectWords& words) {
 transfer::HealthPeriod readPeriod(const store::Collection& collection, const transfer::HealthSubject& subject,
                                   const PeriodWords& words, quantity::Date last, int days) {
   const Period asked = periodOf(words, last, days);
-  auto period = transfer::readHealth(collection, subject, asked.from, asked.to);
+  auto period = store::readTogether(collection, [&](const store::Collection& whole) {
+    return transfer::readHealth(whole, subject, asked.from, asked.to);
+  });
   if (period) return std::move(*period);
   throw UsageError(subject.individual.empty()
                        ? fmt::format("{}: there is no group {}", collection.file().string(), subject.group)

@@ -10,6 +10,7 @@
 #include "app/written_file.h"
 #include "core/exchange/study_page.h"
 #include "core/exchange/wording.h"
+#include "core/store/reading.h"
 #include "core/transfer/intake_study.h"
 
 #include <CLI/CLI.hpp>
@@ -47,7 +48,9 @@ IntakeToWrite workOut(const IntakeWords& words, const store::Collection& collect
       words.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
   if (from > to) throw UsageError("--from: expected a day that is not after " + quantity::isoDate(to));
   const std::string group = groupOf(collection, words.group, to).group.record.code;
-  return transfer::intakeStudy(collection, group, from, to, nutrientsNamed(words.nutrients)).value();
+  return store::readTogether(collection, [&](const store::Collection& whole) {
+    return transfer::intakeStudy(whole, group, from, to, nutrientsNamed(words.nutrients)).value();
+  });
 }
 
 std::string intervalText(const std::optional<intake::MeanOfDays>& mean) {

@@ -13,6 +13,7 @@
 #include "app/text_table.h"
 #include "core/exchange/kept_rotation_json.h"
 #include "core/store/diet_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/rotation_desk.h"
 
 #include <CLI/CLI.hpp>
@@ -44,7 +45,11 @@ struct RotationsWords {
 std::vector<store::StoredRotation> rotationsOf(const Collection& collection, const std::string& diet) {
   std::vector<store::StoredRotation> rotations;
   bool isThere = diet.empty();
-  for (const store::StoredDiet& each : store::listDiets(collection)) {
+  const auto diets = store::listDiets(collection);
+  if (diet.empty())
+    for (const store::StoredDiet& each : diets)
+      store::askAhead(collection, [&] { return store::rotationsOfDiet(collection, each.record.code); });
+  for (const store::StoredDiet& each : diets) {
     if (!diet.empty() && each.record.code != diet) continue;
     isThere = true;
     std::ranges::move(store::rotationsOfDiet(collection, each.record.code), std::back_inserter(rotations));
@@ -58,7 +63,9 @@ std::vector<store::StoredRotation> rotationsOf(const Collection& collection, con
 int listRotations(const RotationsWords& words, const Collection& collection, const Streams& streams) {
   Json json{{"format", "tarebowl-rotations/1"}, {"rotations", Json::array()}};
   TextTable table({{"rotation"}, {"diet"}, {"version"}, {"from"}, {"until"}, {"made by"}, {"holds"}});
-  for (const store::StoredRotation& stored : rotationsOf(collection, words.diet)) {
+  const auto rotations = store::readTogether(
+      collection, [&](const Collection& whole) { return rotationsOf(whole, words.diet); });
+  for (const store::StoredRotation& stored : rotations) {
     const diet::KeptRotation& rotation = stored.record;
     const auto number = static_cast<long long>(stored.id);
     json["rotations"].push_back({{"rotation", number},

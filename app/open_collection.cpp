@@ -6,6 +6,7 @@
 #include "app/command_line.h"
 #include "app/password.h"
 #include "core/store/backup.h"
+#include "core/store/reading.h"
 #include "core/store/server_address.h"
 #include "core/store/server_clock.h"
 
@@ -46,7 +47,8 @@ store::Collection openForWriting(const std::string& file) {
 }
 
 store::KnownGroup groupOf(const store::Collection& collection, const std::string& code, quantity::Date day) {
-  auto known = store::knowGroup(collection, code, day);
+  auto known = store::readTogether(
+      collection, [&](const store::Collection& whole) { return store::knowGroup(whole, code, day); });
   if (!known)
     throw UsageError(
         fmt::format("{}: there is no group {}; {}", collection.file().string(), code, groupsOf(collection)));

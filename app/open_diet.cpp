@@ -4,6 +4,7 @@
 
 #include "app/command_line.h"
 #include "app/not_counted.h"
+#include "core/store/reading.h"
 
 #include <fmt/format.h>
 
@@ -22,8 +23,10 @@ std::vector<store::StoredVersion> versionsOf(const Collection& collection, const
   return store::versionsOfDiet(collection, diet);
 }
 
-DeskDiet deskOf(const Collection& collection, const DietWords& words, quantity::Date day,
-                transfer::CountedAs counted) {
+namespace {
+
+DeskDiet readNamed(const Collection& collection, const DietWords& words, quantity::Date day,
+                   transfer::CountedAs counted) {
   const auto versions = versionsOf(collection, words.diet);
   const auto found = std::find_if(versions.rbegin(), versions.rend(), [&words](const auto& version) {
     return words.version == 0 || version.record.version.number == words.version;
@@ -35,12 +38,22 @@ DeskDiet deskOf(const Collection& collection, const DietWords& words, quantity::
   return transfer::readDesk(collection, found->id, day, counted).value();
 }
 
-DeskDiet fedDeskOf(const Collection& collection, DietWords words, quantity::Date day,
+}  // namespace
+
+DeskDiet deskOf(const Collection& collection, const DietWords& words, quantity::Date day,
+                transfer::CountedAs counted) {
+  return store::readTogether(collection,
+                             [&](const Collection& from) { return readNamed(from, words, day, counted); });
+}
+
+DeskDiet fedDeskOf(const Collection& collection, const DietWords& words, quantity::Date day,
                    transfer::CountedAs counted) {
-  if (words.version == 0)
-    if (const auto fed = store::fedOn(collection, words.diet, day))
-      words.version = fed->record.version.number;
-  return deskOf(collection, words, day, counted);
+  return store::readTogether(collection, [&](const Collection& from) {
+    DietWords fedWords = words;
+    if (words.version == 0)
+      if (const auto fed = store::fedOn(from, words.diet, day)) fedWords.version = fed->record.version.number;
+    return readNamed(from, fedWords, day, counted);
+  });
 }
 
 void tellNotices(const DeskDiet& desk, std::ostream& out) {

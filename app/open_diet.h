@@ -21,7 +21,7 @@ namespace tarebowl::app {
                                         transfer::CountedAs counted = transfer::CountedAs::Offered);
 
 /// The same, where none is named the one that is fed on the day, or else the newest.
-[[nodiscard]] transfer::DeskDiet fedDeskOf(const store::Collection& collection, DietWords words,
+[[nodiscard]] transfer::DeskDiet fedDeskOf(const store::Collection& collection, const DietWords& words,
                                            quantity::Date day,
                                            transfer::CountedAs counted = transfer::CountedAs::Offered);
 

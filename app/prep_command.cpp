@@ -9,6 +9,7 @@
 #include "app/written_file.h"
 #include "core/exchange/prep_sheet_page.h"
 #include "core/exchange/wording.h"
+#include "core/store/reading.h"
 #include "core/transfer/kitchen_day.h"
 
 #include <CLI/CLI.hpp>
@@ -87,19 +88,36 @@ std::string prepText(const PrepSheet& sheet, const intake::FoodLookup& foodOf) {
   return text;
 }
 
-int prepare(const PrepWords& words, const Streams& streams) {
-  const store::Collection collection = openForReading(words.collection);
-  const PrepSheet sheet =
-      transfer::readPrepSheet(collection, sectionNamed(words.section, collection), dayOf(words.day));
+/// With what is printed or written of it.
+struct Prepared {
+  PrepSheet sheet{};
+  std::string text{};
+};
+
+Prepared prepared(const store::Collection& collection, const PrepWords& words) {
   const intake::FoodLookup foodOf = transfer::kitchenFoods(collection);
+  Prepared made{.sheet = transfer::readPrepSheet(collection, sectionNamed(words.section, collection),
+                                                 dayOf(words.day))};
+  if (words.labels)
+    made.text = exchange::bowlLabelsAsHtml(made.sheet);
+  else if (!words.file.empty())
+    made.text = exchange::prepSheetAsHtml(made.sheet, foodOf);
+  else
+    made.text = words.table ? prepText(made.sheet, foodOf) : exchange::prepSheetAsJson(made.sheet, foodOf);
+  return made;
+}
+
+int prepare(const PrepWords& words, const Streams& streams) {
+  if (!words.file.empty() && std::filesystem::path(words.file).extension() != ".html")
+    throw UsageError(words.file + ": expected NAME.html (the window writes PDF)");
+  const store::Collection collection = openForReading(words.collection);
+  const auto [sheet, text] = store::readTogether(
+      collection, [&words](const store::Collection& whole) { return prepared(whole, words); });
   if (words.file.empty()) {
-    streams.out << (words.table ? prepText(sheet, foodOf) : exchange::prepSheetAsJson(sheet, foodOf));
+    streams.out << text;
     return kDone;
   }
-  if (std::filesystem::path(words.file).extension() != ".html")
-    throw UsageError(words.file + ": expected NAME.html (the window writes PDF)");
-  writeWhole(words.file,
-             words.labels ? exchange::bowlLabelsAsHtml(sheet) : exchange::prepSheetAsHtml(sheet, foodOf));
+  writeWhole(words.file, text);
   streams.out << fmt::format("{} of {} on {} is written to {}\n",
                              exchange::counted(sheet.bowls.size(), "bowl", "bowls"), sheet.section,
                              quantity::isoDate(sheet.day), words.file);

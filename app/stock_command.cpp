@@ -10,6 +10,7 @@
 #include "app/options.h"
 #include "app/text_table.h"
 #include "core/store/food_reading.h"
+#include "core/store/reading.h"
 #include "core/store/verbs.h"
 
 #include <CLI/CLI.hpp>
@@ -48,6 +49,18 @@ void setStock(store::Collection& collection, const std::string& codes, bool inSt
   }
 }
 
+std::vector<store::StoredFood> everyFood(const store::Collection& collection) {
+  const auto lines = store::listFoods(collection);
+  const auto find = [&](const food::FoodLine& line) {
+    return store::findFood(collection, store::FoodId{line.id});
+  };
+  for (const food::FoodLine& line : lines) store::askAhead(collection, [&] { return find(line); });
+  std::vector<store::StoredFood> foods;
+  for (const food::FoodLine& line : lines)
+    if (auto stored = find(line)) foods.push_back(std::move(*stored));
+  return foods;
+}
+
 int showStock(const StockWords& words, const Streams& streams) {
   const bool writes = !words.outOfStock.empty() || !words.backInStock.empty();
   store::Collection collection = writes ? openForWriting(words.collection) : openForReading(words.collection);
@@ -55,11 +68,10 @@ int showStock(const StockWords& words, const Streams& streams) {
   setStock(collection, words.backInStock, true, streams.err);
   nlohmann::ordered_json json{{"format", "tarebowl-stock/1"}, {"foods", nlohmann::ordered_json::array()}};
   TextTable table({{"food"}, {"name"}, {"in stock"}});
-  for (const food::FoodLine& line : store::listFoods(collection)) {
-    const auto stored = store::findFood(collection, store::FoodId{line.id});
-    if (!stored) continue;
-    json["foods"].push_back(stockJson(stored->record.food));
-    table.addRow({line.code, line.name, stored->record.food.inStock ? "yes" : "no"});
+  for (const store::StoredFood& stored : store::readTogether(collection, &everyFood)) {
+    const food::Food& food = stored.record.food;
+    json["foods"].push_back(stockJson(food));
+    table.addRow({food.code, food.name, food.inStock ? "yes" : "no"});
   }
   streams.out << (words.table ? table.text() : toText(json));
   return kDone;

@@ -8,6 +8,7 @@
 #include "app/options.h"
 #include "app/written_file.h"
 #include "core/exchange/wording.h"
+#include "core/store/reading.h"
 #include "core/transfer/study_planning.h"
 
 #include <CLI/CLI.hpp>
@@ -73,7 +74,10 @@ transfer::StudyAsked askedBy(const PlanWords& words, const store::Collection& co
 
 int planStudy(const PlanWords& words, const Streams& streams) {
   const store::Collection collection = openForReading(words.collection);
-  const auto planned = transfer::planIntakeStudy(collection, askedBy(words, collection));
+  const auto planned =
+      store::readTogether(collection, [asked = askedBy(words, collection)](const store::Collection& whole) {
+        return transfer::planIntakeStudy(whole, asked);
+      });
   if (const auto* none = std::get_if<NoStudyPlan>(&planned)) {
     streams.err << whyText(*none, words.group, words.precision) << '\n';
     return kImpossible;

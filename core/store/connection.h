@@ -103,6 +103,9 @@ class Connection {
   /// Whether questions are noted and asked together: where the engine is far enough away to make it worth
   /// while.
   [[nodiscard]] virtual bool gathers() const { return false; }
+  /// Whether answers are those of a former moment, as long as the first of them are not fetched: they tell
+  /// what is going to be asked, and nothing else.
+  [[nodiscard]] virtual bool guesses() const { return false; }
   virtual void fetchAnswers() {}
 
   /// Entries of the change log that were written over this connection: nobody else's.

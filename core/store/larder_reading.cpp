@@ -7,6 +7,7 @@
 #include "core/store/food_reading.h"
 #include "core/store/food_rows.h"
 #include "core/store/prepared_statement.h"
+#include "core/store/reading.h"
 
 #include <algorithm>
 #include <map>
@@ -61,8 +62,9 @@ class LarderReader {
         samples_(inner.connection,
                  "SELECT id, origin, sampled_on, excluded FROM sample WHERE food_id = ? ORDER BY id"),
         values_(inner.connection,
-                "SELECT component_id, amount, basis, qualifier, sd, determinations FROM sample_value WHERE "
-                "sample_id = ? ORDER BY component_id") {
+                "SELECT sample_id, component_id, amount, basis, qualifier, sd, determinations FROM "
+                "sample_value WHERE sample_id IN (SELECT id FROM sample WHERE food_id = ?) ORDER BY "
+                "sample_id, component_id") {
     PreparedStatement made(inner.connection,
                            "SELECT food_id FROM food_cooking UNION SELECT food_id FROM food_recipe");
     while (made.step()) made_.insert(made.number(0));
@@ -100,6 +102,7 @@ class LarderReader {
   [[nodiscard]] std::vector<food::Sample> samplesOf(long long food) {
     std::vector<long long> ids;
     std::vector<food::Sample> samples;
+    const AskedTogether together(inner_.connection);
     samples_.bind(1, food);
     while (samples_.step()) {
       ids.push_back(samples_.number(0));
@@ -108,22 +111,27 @@ class LarderReader {
       sample.date = quantity::parseDate(samples_.text(2));
       if (!samples_.isNull(3)) sample.excluded = samples_.text(3);
     }
-    for (std::size_t i = 0; i < ids.size(); ++i) readValues(ids[i], samples[i]);
+    readValues(food, ids, samples);
+    together.end();
     return samples;
   }
 
-  void readValues(long long id, food::Sample& sample) {
-    values_.bind(1, id);
+  /// Samples and their values come in one order.
+  void readValues(long long food, const std::vector<long long>& ids, std::vector<food::Sample>& samples) {
+    std::size_t at = 0;
+    values_.bind(1, food);
     while (values_.step()) {
-      const auto nutrient = components_.find(values_.number(0));
+      while (at < ids.size() && ids[at] != values_.number(0)) ++at;
+      if (at == ids.size()) continue;  // the samples are not there yet
+      const auto nutrient = components_.find(values_.number(1));
       if (!nutrient) continue;
-      const auto amount = contentOf(static_cast<int>(values_.number(2)), values_.real(1));
+      const auto amount = contentOf(static_cast<int>(values_.number(3)), values_.real(2));
       if (!amount) continue;
       food::SampleValue value{.nutrient = *nutrient, .amount = *amount};
-      value.qualifier = qualifierOf(static_cast<int>(values_.number(3)));
-      if (!values_.isNull(4)) value.sd = values_.real(4);
-      if (!values_.isNull(5)) value.count = static_cast<int>(values_.number(5));
-      sample.values.push_back(value);
+      value.qualifier = qualifierOf(static_cast<int>(values_.number(4)));
+      if (!values_.isNull(5)) value.sd = values_.real(5);
+      if (!values_.isNull(6)) value.count = static_cast<int>(values_.number(6));
+      samples[at].values.push_back(value);
     }
   }
 
@@ -153,23 +161,30 @@ std::vector<diet::DietFood> readLarder(const Collection& collection, const Larde
 class NamedFoodReader::Inner {
  public:
   Inner(const Collection& collection, const std::vector<food::NutrientId>& nutrients)
-      : collection_(collection), reader_(LarderReader::begun(collection.inner(), nutrients)) {}
+      : collection_(collection), nutrients_(nutrients) {}
 
   [[nodiscard]] const std::filesystem::path& file() const { return collection_.file(); }
 
   std::optional<diet::DietFood> find(const std::string& code) {
+    askAhead(collection_, [&] { begin(); });
     auto row = foodRow(collection_.inner(), code);
+    begin();
     if (!row) return std::nullopt;
-    return reader_.read(collection_, row->first, std::move(row->second));
+    return reader_->read(collection_, row->first, std::move(row->second));
   }
 
  private:
+  void begin() {
+    if (!reader_) reader_.emplace(LarderReader::begun(collection_.inner(), nutrients_));
+  }
+
   const Collection& collection_;
-  LarderReader reader_;
+  std::vector<food::NutrientId> nutrients_;
+  std::optional<LarderReader> reader_;  ///< once a food is asked for
 };
 
 NamedFoodReader::NamedFoodReader(const Collection& collection, const std::vector<food::NutrientId>& nutrients)
-    : inner_(guarded(collection.file(), [&] { return std::make_unique<Inner>(collection, nutrients); })) {}
+    : inner_(std::make_unique<Inner>(collection, nutrients)) {}
 NamedFoodReader::NamedFoodReader(NamedFoodReader&& other) noexcept = default;
 NamedFoodReader& NamedFoodReader::operator=(NamedFoodReader&& other) noexcept = default;
 NamedFoodReader::~NamedFoodReader() = default;

@@ -48,8 +48,9 @@ std::optional<food::Cooking> loadCooking(Collection::Inner& inner, long long id)
       "SELECT raw.code, food_cooking.mass_yield, food_cooking.source FROM food_cooking JOIN food AS raw "
       "ON raw.id = food_cooking.raw_food_id WHERE food_cooking.food_id = :id",
       id);
-  if (!rows.next(cooking.rawCode, cooking.massYield, cooking.source)) return std::nullopt;
-  cooking.retentions = loadRetentions(inner, id);
+  const bool isCooked = rows.next(cooking.rawCode, cooking.massYield, cooking.source);
+  if (isCooked || inner.connection.gathers()) cooking.retentions = loadRetentions(inner, id);
+  if (!isCooked) return std::nullopt;
   return cooking;
 }
 

@@ -117,7 +117,7 @@ void PostgresqlConnection::takeWhatIsLeft() {
 
 bool PostgresqlConnection::beginReading() {
   if (isWriting() || reading_ || isLost()) return false;
-  reading_ = std::make_unique<PostgresqlReading>(*this);
+  reading_ = std::make_unique<PostgresqlReading>(*this, memory_);
   return true;
 }
 
@@ -130,6 +130,10 @@ std::shared_ptr<pg_result> PostgresqlConnection::answer(const std::string& state
   auto found = reading_->answer(statement, values);
   if (!found) goOnUnanswered();
   return found;
+}
+
+bool PostgresqlConnection::guesses() const {
+  return reading_ && reading_->guesses();
 }
 
 void PostgresqlConnection::fetchAnswers() {
@@ -163,11 +167,18 @@ bool PostgresqlConnection::heardOfWrite() {
   takeWhatIsLeft();
   if (PQconsumeInput(handle()) == 0)
     throw soci::postgresql_soci_error(PQerrorMessage(handle()), kConnectionLost);
-  bool heard = false;
+  noticeWrites();
+  return std::exchange(heard_, false);
+}
+
+void PostgresqlConnection::noticeWrites() {
+  (void)PQconsumeInput(handle());  // a connection that is lost shows where it is asked for something
   const int self = PQbackendPID(handle());
-  while (const std::unique_ptr<PGnotify, decltype(&PQfreemem)> note{PQnotifies(handle()), &PQfreemem})
-    heard = heard || note->be_pid != self;
-  return heard;
+  while (const std::unique_ptr<PGnotify, decltype(&PQfreemem)> note{PQnotifies(handle()), &PQfreemem}) {
+    if (note->be_pid == self) continue;  // commit() knows
+    memory_.doubt();
+    heard_ = true;
+  }
 }
 
 int PostgresqlConnection::number() {
@@ -189,6 +200,7 @@ void PostgresqlConnection::refuseLost() {
 
 void PostgresqlConnection::takeUpAgain() {
   kept_.clear();
+  memory_.forget();
   try {
     sql().reconnect();
   } catch (const soci::soci_error& error) {
@@ -214,6 +226,7 @@ void PostgresqlConnection::beginWriting() {
 void PostgresqlConnection::commit() {
   // NOTIFY is refused in a transaction that has failed, where COMMIT would roll back without a word.
   sql() << "NOTIFY tarebowl_written; COMMIT";
+  memory_.doubt();
 }
 
 }  // namespace tarebowl::store

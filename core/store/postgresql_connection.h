@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/store/connection.h"
+#include "core/store/postgresql_memory.h"
 
 #include <chrono>
 #include <cstddef>
@@ -48,6 +49,7 @@ class PostgresqlConnection final : public Connection {
 
   [[nodiscard]] bool beginReading() override;
   [[nodiscard]] bool gathers() const override;
+  [[nodiscard]] bool guesses() const override;
   void fetchAnswers() override;
   void endReading() noexcept override;
 
@@ -64,6 +66,8 @@ class PostgresqlConnection final : public Connection {
   void keepName(const std::string& statement, std::string name);
   /// Takes answers out of the way for which nobody waited.
   void takeWhatIsLeft();
+  /// Takes note of what the server has said meanwhile of others' writes and our own.
+  void noticeWrites();
 
  private:
   struct Kept {
@@ -78,6 +82,8 @@ class PostgresqlConnection final : public Connection {
   std::chrono::milliseconds patience_;
   std::unordered_map<std::string, Kept> kept_;
   std::size_t named_ = 0;
+  bool heard_ = false;  ///< of others' writes
+  PostgresqlMemory memory_;
   std::unique_ptr<PostgresqlReading> reading_;
 };
 

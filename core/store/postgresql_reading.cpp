@@ -20,15 +20,8 @@ constexpr std::size_t kMostHeld = 32'000'000;
 constexpr int kMostFetches = 8;
 constexpr int kAsText = 0;
 constexpr const char* kLost = "08006";
-
-std::string keyOf(const std::string& statement, const PostgresqlReading::Values& values) {
-  std::string key = statement;
-  for (const auto& value : values) {
-    key += '\0';
-    key += value ? std::to_string(value->size()) + ':' + *value : "null";
-  }
-  return key;
-}
+/// Two transactions that see the same rows are told the same.
+constexpr const char* kMoment = "SELECT CAST(pg_current_snapshot() AS TEXT)";
 
 std::vector<const char*> pointersTo(const PostgresqlReading::Values& values) {
   std::vector<const char*> pointers;
@@ -44,24 +37,74 @@ bool isDone(const pg_result* result) {
 
 }  // namespace
 
+PostgresqlReading::PostgresqlReading(PostgresqlConnection& connection, PostgresqlMemory& memory)
+    : connection_(connection), memory_(memory), guesses_(!memory.isEmpty()) {}
+
 /// Nobody waits for the answer: who asks next takes it out of the way.
 PostgresqlReading::~PostgresqlReading() {
-  if (hasBegun_ && PQstatus(connection_.handle()) == CONNECTION_OK) {
-    PQsendQuery(connection_.handle(), "COMMIT");
-    PQflush(connection_.handle());
-  }
+  if (!hasBegun_ || PQstatus(connection_.handle()) != CONNECTION_OK) return;
+  keep();
+  PQsendQuery(connection_.handle(), "COMMIT");
+  PQflush(connection_.handle());
 }
 
 PostgresqlReading::Answer PostgresqlReading::answer(const std::string& statement, const Values& values) {
-  std::string key = keyOf(statement, values);
-  if (const auto known = answers_.find(key); known != answers_.end()) return known->second;
-  if (!gathers_) return connection_.execute(statement, values);
-  if (asked_.insert(key).second) missing_.push_back({std::move(key), statement, values});
+  if (!gathers_) {
+    const PostgresqlQuestion asked(statement, values);
+    const auto known = answers_.find(asked.key);
+    return known != answers_.end() ? known->second.answer : connection_.execute(statement, values);
+  }
+  auto question = std::make_shared<const PostgresqlQuestion>(statement, values);
+  if (const auto known = answers_.find(question->key); known != answers_.end()) return known->second.answer;
+  const PostgresqlMemory::Kept* kept = memory_.find(question->key);
+  if (kept != nullptr && guesses_) used_.emplace(kept->question->key, kept->question);
+  if (kept != nullptr && (guesses_ || (hasBegun_ && memory_.holds(*kept)))) return kept->answer;
+  note(std::move(question));
   return nullptr;
+}
+
+void PostgresqlReading::note(Question question) {
+  if (!asked_.insert(question->key).second) return;
+  missing_.push_back(std::move(question));
 }
 
 void PostgresqlReading::fetch() {
   connection_.takeWhatIsLeft();
+  connection_.noticeWrites();
+  if (hasBegun_ || !gathers_)
+    fetchNoted();
+  else
+    fetchFirst();
+  if (held_ > kMostHeld || ++fetches_ == kMostFetches) gathers_ = false;
+}
+
+/// What was guessed with is asked anew: at once where it is known not to hold, else when that has turned out.
+void PostgresqlReading::fetchFirst() {
+  guesses_ = false;
+  const auto used = std::exchange(used_, {});
+  const auto askAgain = [&] {
+    for (const auto& [key, question] : used) {
+      const PostgresqlMemory::Kept* kept = memory_.find(question->key);
+      if (answers_.contains(key) || (kept != nullptr && memory_.holds(*kept) && !memory_.isDoubted()))
+        continue;
+      note(question);
+    }
+  };
+  askAgain();
+  note(std::make_shared<const PostgresqlQuestion>(kMoment, Values{}));
+  fetchNoted();
+  if (!gathers_ || memory_.turnTo(momentOfAnswers())) return;
+  askAgain();
+  if (!missing_.empty()) fetchNoted();
+}
+
+/// Which it is no answer to keep.
+std::string PostgresqlReading::momentOfAnswers() {
+  const auto known = answers_.extract(kMoment);
+  return PQgetvalue(known.mapped().answer.get(), 0, 0);
+}
+
+void PostgresqlReading::fetchNoted() {
   if (PQenterPipelineMode(connection_.handle()) == 0)
     throw soci::postgresql_soci_error(PQerrorMessage(connection_.handle()), kLost);
   send();
@@ -77,7 +120,11 @@ void PostgresqlReading::fetch() {
   }
   missing_.clear();
   asked_.clear();
-  if (held_ > kMostHeld || ++fetches_ == kMostFetches) gathers_ = false;
+}
+
+void PostgresqlReading::keep() {
+  for (auto& [key, known] : answers_) memory_.keep(std::move(known.question), std::move(known.answer));
+  answers_.clear();
 }
 
 void PostgresqlReading::send() {
@@ -86,13 +133,13 @@ void PostgresqlReading::send() {
     PQsendQueryParams(handle, "BEGIN ISOLATION LEVEL REPEATABLE READ, READ ONLY", 0, nullptr, nullptr,
                       nullptr, nullptr, kAsText);
   std::unordered_map<std::string_view, int> counts;
-  for (const Question& question : missing_) ++counts[question.statement];
-  for (const Question& question : missing_) send(question, counts.at(question.statement) > 1);
+  for (const Question& question : missing_) ++counts[question->statement];
+  for (const Question& question : missing_) send(*question, counts.at(question->statement) > 1);
   PQpipelineSync(handle);
 }
 
 /// What comes again is made ready on the way.
-void PostgresqlReading::send(const Question& question, bool comesAgain) {
+void PostgresqlReading::send(const PostgresqlQuestion& question, bool comesAgain) {
   pg_conn* const handle = connection_.handle();
   const std::vector<const char*> values = pointersTo(question.values);
   const int count = static_cast<int>(values.size());
@@ -128,11 +175,11 @@ void PostgresqlReading::take() {
     return nullptr;
   };
   if (!std::exchange(hasBegun_, true)) (void)look(next());
-  for (Question& question : missing_) {
-    if (preparing_.contains(&question)) (void)look(next());
+  for (const Question& question : missing_) {
+    if (preparing_.contains(question.get())) (void)look(next());
     if (Answer answer = look(next())) {
       held_ += PQresultMemorySize(answer.get());
-      answers_.emplace(std::move(question.key), std::move(answer));
+      answers_.emplace(question->key, Known{question, std::move(answer)});
     }
   }
   while (const PostgresqlResult sync{PQgetResult(handle)})

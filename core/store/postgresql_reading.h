@@ -3,11 +3,12 @@
 #pragma once
 
 #include "core/store/postgresql_failure.h"
+#include "core/store/postgresql_memory.h"
 
 #include <cstddef>
 #include <memory>
-#include <optional>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <unordered_set>
 #include <vector>
@@ -17,12 +18,16 @@ namespace tarebowl::store {
 class PostgresqlConnection;
 
 /// What a reading (store/reading.h) has asked and was answered, as the collection was at one moment.
+///
+/// First it guesses: questions of former readings are answered as they were then, only to learn what is going
+/// to be asked. The first fetch asks whether those answers hold; where they do not, all of them are asked
+/// again together.
 class PostgresqlReading {
  public:
-  using Values = std::vector<std::optional<std::string>>;
-  using Answer = std::shared_ptr<pg_result>;
+  using Values = PostgresqlQuestion::Values;
+  using Answer = PostgresqlAnswer;
 
-  explicit PostgresqlReading(PostgresqlConnection& connection) : connection_(connection) {}
+  PostgresqlReading(PostgresqlConnection& connection, PostgresqlMemory& memory);
   ~PostgresqlReading();
   PostgresqlReading(const PostgresqlReading&) = delete;
   PostgresqlReading& operator=(const PostgresqlReading&) = delete;
@@ -32,27 +37,37 @@ class PostgresqlReading {
   /// False where the rest is asked one by one: what is held would grow too much, or the server did not take
   /// something.
   [[nodiscard]] bool gathers() const { return gathers_; }
+  /// Whether answers are those of a former moment: what is made of them is worth nothing.
+  [[nodiscard]] bool guesses() const { return guesses_; }
   void fetch();
 
  private:
-  struct Question {
-    std::string key{};
-    std::string statement{};
-    Values values{};
+  using Question = std::shared_ptr<const PostgresqlQuestion>;
+  struct Known {
+    Question question;
+    Answer answer;
   };
+  void note(Question question);
+  void fetchFirst();
+  void fetchNoted();
   void send();
-  void send(const Question& question, bool comesAgain);
+  void send(const PostgresqlQuestion& question, bool comesAgain);
   void take();
+  void keep();
+  [[nodiscard]] std::string momentOfAnswers();
   [[nodiscard]] PostgresqlResult next();
 
   PostgresqlConnection& connection_;
-  std::unordered_map<std::string, Answer> answers_;
+  PostgresqlMemory& memory_;
+  std::unordered_map<std::string_view, Known> answers_;  ///< by their questions' keys
   std::vector<Question> missing_;
-  std::unordered_set<std::string> asked_;               ///< their keys
-  std::unordered_map<std::string, std::string> named_;  ///< statements that this fetch makes ready, by text
-  std::unordered_set<const Question*> preparing_;       ///< before which it does so
-  std::size_t held_ = 0;                                ///< bytes
+  std::unordered_set<std::string_view> asked_;           ///< their keys
+  std::unordered_map<std::string_view, Question> used_;  ///< while it guesses: what the memory answered
+  std::unordered_map<std::string, std::string> named_;   ///< statements that this fetch makes ready, by text
+  std::unordered_set<const PostgresqlQuestion*> preparing_;  ///< before which it does so
+  std::size_t held_ = 0;                                     ///< bytes
   int fetches_ = 0;
+  bool guesses_;
   bool hasBegun_ = false;  ///< its transaction
   bool gathers_ = true;
 };

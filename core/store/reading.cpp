@@ -13,8 +13,14 @@ Reading::~Reading() {
   if (isOwn_) collection_.inner().connection.endReading();
 }
 
+bool Reading::holds() const {
+  return !collection_.inner().connection.guesses();
+}
+
 void Reading::fetch() {
-  guarded(collection_.file(), [&] { collection_.inner().connection.fetchAnswers(); });
+  Collection::Inner& inner = collection_.inner();
+  if (!holds()) inner.components.forget();  // it learned them of answers that may not hold
+  guarded(collection_.file(), [&] { inner.connection.fetchAnswers(); });
 }
 
 bool gathers(const Collection& collection) {

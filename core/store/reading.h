@@ -5,6 +5,7 @@
 #include "core/store/collection.h"
 #include "core/store/not_answered.h"
 
+#include <exception>
 #include <utility>
 
 namespace tarebowl::store {
@@ -19,6 +20,10 @@ class Reading {
   Reading(const Reading&) = delete;
   Reading& operator=(const Reading&) = delete;
 
+  /// Whether it is part of another, which fetches for it.
+  [[nodiscard]] bool isOwn() const { return isOwn_; }
+  /// Whether what was read is as it is: a reading first learns from former ones what is going to be asked.
+  [[nodiscard]] bool holds() const;
   /// Asks for all that was noted, in one way there and back. Throws StoreError.
   void fetch();
 
@@ -33,16 +38,22 @@ class Reading {
 /// Runs a job that reads, on a server in as few ways there and back as what it asks rests on what it was
 /// answered: it is run until a question has no answer, what it asked so far is fetched, and it is run again
 /// with the answers, until it has all of them. So a job reads as if each answer came at once; and all of it
-/// is read as it was at one moment. The job must change nothing but what it returns. It does not write.
+/// is read as it was at one moment. What is read again takes fewer ways still: the job is run once with the
+/// answers of former readings, only to learn what it asks. It must change nothing but what it returns, and
+/// bear answers that do not fit each other, as long as it ends. It does not write.
 template <class Place, class Job>  // Place: Collection, or a const one
 auto readTogether(Place& collection, const Job& job) -> decltype(job(collection)) {
   Reading reading(collection);
+  if (!reading.isOwn()) return job(collection);
   for (;;) {
     try {
-      return job(collection);
-    } catch (const NotAnswered&) {
-      reading.fetch();
+      auto made = job(collection);
+      if (reading.holds()) return made;
+    } catch (const NotAnswered&) {  // NOLINT(bugprone-empty-catch): it is noted
+    } catch (const std::exception&) {
+      if (reading.holds()) throw;
     }
+    reading.fetch();
   }
 }
 

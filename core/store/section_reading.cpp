@@ -15,14 +15,14 @@ namespace {
 using Section = std::optional<std::string>;
 using Series = std::map<std::string, std::vector<animal::MassReading>>;
 
-/// place: of the section in the query; each is named once.
-std::string groupsOf(const Section& section, const char* place = "section") {
-  return fmt::format("SELECT code FROM animal_group{}",
-                     section ? fmt::format(" WHERE section = :{}", place) : "");
+std::string groupsOf(const Section& section) {
+  return fmt::format("SELECT code FROM animal_group{}", section ? " WHERE section = :section" : "");
 }
 
-std::string membersOf(const Section& section, const char* place) {
-  return fmt::format("SELECT individual FROM membership WHERE group_code IN ({})", groupsOf(section, place));
+/// Each once, however often it moved.
+std::string membersOf(const Section& section) {
+  return fmt::format("SELECT DISTINCT individual AS code FROM membership WHERE group_code IN ({})",
+                     groupsOf(section));
 }
 
 template <class Answer>
@@ -51,17 +51,24 @@ std::map<std::string, animal::Species> speciesByCode(const Collection& collectio
 }
 
 /// What animal::massOn looks at of each series: the last days', and the newest day's where that is longer
-/// ago. who: the column that says of whom a reading is; those, same: the query of those who matter, twice.
+/// ago. who: the column that says of whom a reading is; those: the query of those who matter, as `code`.
 Series readingsThatCount(const Collection& collection, quantity::Date day, const Section& section,
-                         const char* who, const std::string& those, const std::string& same) {
+                         const char* who, const std::string& those) {
   const quantity::Date since{std::chrono::sys_days(day) - std::chrono::days(animal::kDaysOfMass)};
+  // The newest day of each by itself and once (DISTINCT keeps PostgreSQL from asking it for every reading),
+  // so that no more than these readings are looked at of ten years.
   const std::string condition = fmt::format(
-      "WHERE {0} IN ({1}) AND excluded IS NULL AND on_day <= :day AND (on_day > :since OR ({0}, on_day) IN ("
-      "SELECT {0}, MAX(on_day) FROM mass_reading WHERE {0} IN ({2}) AND excluded IS NULL AND on_day <= "
-      ":until GROUP BY {0})) ORDER BY on_day, id",
-      who, those, same);
-  const auto found = section ? readAll<StoredMass>(collection, condition, *section, day, since, *section, day)
-                             : readAll<StoredMass>(collection, condition, day, since, day);
+      "WHERE id IN (SELECT counted.id FROM (SELECT DISTINCT code, (SELECT MAX(on_day) FROM mass_reading AS "
+      "earlier "
+      "WHERE earlier.{0} = code AND earlier.excluded IS NULL AND earlier.on_day <= :day) AS newest FROM "
+      "({1}) "
+      "AS asked) AS series JOIN mass_reading AS counted ON counted.{0} = series.code WHERE counted.excluded "
+      "IS NULL AND counted.on_day <= :until AND counted.on_day >= CASE WHEN series.newest > :since THEN "
+      ":first ELSE series.newest END) ORDER BY on_day, id",
+      who, those);
+  const quantity::Date first{std::chrono::sys_days(since) + std::chrono::days(1)};
+  const auto found = section ? readAll<StoredMass>(collection, condition, day, *section, day, since, first)
+                             : readAll<StoredMass>(collection, condition, day, day, since, first);
   Series series;
   for (const StoredMass& mass : found)
     series[mass.record.individual ? *mass.record.individual : mass.record.group.value_or("")].push_back(
@@ -111,12 +118,10 @@ std::map<std::string, quantity::Kilograms> bodyMassesOn(const Collection& collec
                                                         std::span<const HousedGroup> groups,
                                                         quantity::Date day, const Section& section) {
   const auto readMembers = [&] {
-    return readingsThatCount(collection, day, section, "individual", membersOf(section, "section"),
-                             membersOf(section, "again"));
+    return readingsThatCount(collection, day, section, "individual", membersOf(section));
   };
   const auto readWhole = [&] {
-    return readingsThatCount(collection, day, section, "group_code", groupsOf(section, "section"),
-                             groupsOf(section, "again"));
+    return readingsThatCount(collection, day, section, "group_code", groupsOf(section));
   };
   askAhead(collection, readMembers, readWhole);
   const Series members = readMembers();

@@ -5,6 +5,7 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/judged_problem.h"
 
 #include <algorithm>
@@ -76,10 +77,49 @@ std::vector<food::NutrientId> everyNutrient() {
   return nutrients;
 }
 
+/// The stretches of days that are read one after another.
+struct Stretches {
+  explicit Stretches(const TrendAsked& asked)
+      : first(dayNumber(asked.from)),
+        last(dayNumber(asked.to)),
+        daysAPoint(daysAPointOf(last - first + 1, asked.mostPoints)),
+        step(std::max(1,
+                      std::clamp((last - first + 1) / kChoicesInRange, kWeek, kLongestChoice) / daysAPoint) *
+             daysAPoint) {}
+  int first;
+  int last;  ///< of all
+  int daysAPoint;
+  int step;  ///< days from one to the next
+};
+
+constexpr int kHistoryDays = static_cast<int>(intake::DropRule().historyDays);
+
+/// All that rests on the group's code and the days alone, before it is known which foods were fed.
+void askForTrend(const store::Collection& collection, const TrendAsked& asked) {
+  const auto group = [&] { return store::knowGroup(collection, asked.group, asked.to); };
+  const Stretches days(asked);
+  IntakeReader reader(collection, everyNutrient());
+  std::string place;
+  store::askAhead(collection, [&] {
+    if (const auto known = group()) place = known->group.record.section;
+  });
+  reader.turnTo(asked.group, place);
+  const auto read = [&](int from, int to) {
+    store::askAhead(collection, [&] { return reader.read(dayOfNumber(from), dayOfNumber(to)); });
+  };
+  store::askAhead(collection, [&] {
+    if (const auto fed = store::fedSpan(collection, asked.group, asked.from, asked.to))
+      (void)energyMethodOf(collection, reader.read(dayOfNumber(dayNumber(fed->last) - kWeek + 1), fed->last));
+  });
+  read(days.first - kHistoryDays, days.first - 1);
+  for (int first = days.first; first <= days.last; first += days.step)
+    read(first, std::min(days.last, first + days.step - 1));
+}
+
 class TrendReader {
  public:
   TrendReader(const store::Collection& collection, const TrendAsked& asked, store::KnownGroup group)
-      : collection_(collection), asked_(asked), reader_(collection, everyNutrient()) {
+      : collection_(collection), asked_(asked), days_(asked), reader_(collection, everyNutrient()) {
     reader_.turnTo(asked.group, group.group.record.section);
     trend_.group = std::move(group);
     trend_.from = asked.from;
@@ -90,19 +130,14 @@ class TrendReader {
           animal::massOn(store::readingsOf(store::massesOfIndividual(collection, member)), asked.to);
       trend_.masses.push_back(mass ? std::optional(mass->mass) : std::nullopt);
     }
-    const int days = dayNumber(asked.to) - dayNumber(asked.from) + 1;
-    trend_.daysAPoint = daysAPointOf(days, asked.mostPoints);
+    trend_.daysAPoint = days_.daysAPoint;
   }
 
   IntakeTrend read() {
     prepare();
     readHistory();
-    const int last = dayNumber(trend_.to);
-    const int days = last - dayNumber(trend_.from) + 1;
-    const int choice = std::clamp(days / kChoicesInRange, kWeek, kLongestChoice);
-    const int step = std::max(1, choice / trend_.daysAPoint) * trend_.daysAPoint;
-    for (int first = dayNumber(trend_.from); first <= last; first += step)
-      readStretch(first, std::min(last, first + step - 1), first + step > last);
+    for (int first = days_.first; first <= days_.last; first += days_.step)
+      readStretch(first, std::min(days_.last, first + days_.step - 1), first + days_.step > days_.last);
     findDrops();
     trend_.problem = judgedProblem(trend_.group, foodsKnown(reader_), method_);
     for (const auto& [code, food] : reader_.foods())
@@ -132,8 +167,7 @@ class TrendReader {
   /// The days before the first one that drops are judged by.
   void readHistory() {
     const int first = dayNumber(trend_.from);
-    const int before = static_cast<int>(trend_.dropRule.historyDays);
-    const auto read = reader_.read(dayOfNumber(first - before), dayOfNumber(first - 1));
+    const auto read = reader_.read(dayOfNumber(first - kHistoryDays), dayOfNumber(first - 1));
     noteDays(read.eaten, followed());
   }
 
@@ -190,6 +224,7 @@ class TrendReader {
 
   const store::Collection& collection_;
   const TrendAsked& asked_;
+  Stretches days_;
   IntakeReader reader_;
   food::EnergyMethod method_ = food::EnergyMethod::ModifiedAtwater;
   std::vector<intake::DayValue> grams_;
@@ -200,6 +235,7 @@ class TrendReader {
 }  // namespace
 
 std::optional<IntakeTrend> readTrend(const store::Collection& collection, const TrendAsked& asked) {
+  if (store::gathers(collection)) askForTrend(collection, asked);
   auto group = store::knowGroup(collection, asked.group, asked.to);
   if (!group || asked.from > asked.to) return std::nullopt;
   return TrendReader(collection, asked, std::move(*group)).read();

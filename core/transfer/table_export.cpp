@@ -3,7 +3,11 @@
 #include "core/transfer/table_export.h"
 
 #include "core/store/food_reading.h"
+#include "core/store/reading.h"
 
+#include <algorithm>
+#include <deque>
+#include <span>
 #include <utility>
 
 namespace tarebowl::transfer {
@@ -32,17 +36,37 @@ exchange::ExportedFood exported(const store::Collection& collection, const food:
   return food;
 }
 
+constexpr std::size_t kAtATime = 100;
+
+/// Without those that were removed meanwhile.
+std::deque<exchange::ExportedFood> readSome(const store::Collection& collection,
+                                            std::span<const food::FoodLine> lines) {
+  for (const food::FoodLine& line : lines)
+    store::askAhead(
+        collection, [&] { return store::knowFood(collection, store::FoodId(line.id)); },
+        [&] { return store::otherValuesOf(collection, store::FoodId(line.id)); });
+  std::deque<exchange::ExportedFood> foods;
+  for (const food::FoodLine& line : lines)
+    if (auto known = store::knowFood(collection, store::FoodId(line.id)))
+      foods.push_back(exported(collection, line, *known));
+  return foods;
+}
+
 }  // namespace
 
 exchange::ExportSource foodsOf(const store::Collection& collection) {
-  return [&collection, foods = store::listFoods(collection),
-          next = std::size_t{0}]() mutable -> std::optional<exchange::ExportedFood> {
-    while (next < foods.size()) {
-      const food::FoodLine& line = foods[next++];
-      if (auto known = store::knowFood(collection, store::FoodId(line.id)))
-        return exported(collection, line, *known);
+  return [&collection, lines = store::listFoods(collection), next = std::size_t{0},
+          read = std::deque<exchange::ExportedFood>()]() mutable -> std::optional<exchange::ExportedFood> {
+    while (read.empty() && next < lines.size()) {
+      const auto some = std::span(lines).subspan(next, std::min(kAtATime, lines.size() - next));
+      next += some.size();
+      read = store::readTogether(collection,
+                                 [some](const store::Collection& whole) { return readSome(whole, some); });
     }
-    return std::nullopt;
+    if (read.empty()) return std::nullopt;
+    auto food = std::move(read.front());
+    read.pop_front();
+    return food;
   };
 }
 

@@ -212,6 +212,14 @@ void OpenCollection::close() {
   emit opened();
 }
 
+void OpenCollection::readAhead(const QObject* room, const std::function<void()>& read) {
+  if (!file_ || !store::isServerAddress(file_->file)) return;
+  askWhenIdle([](store::Collection& /*collection*/) { return true; },
+              [room = QPointer<const QObject>(room), read](bool /*isIdle*/) {
+                if (room) read();
+              });
+}
+
 void OpenCollection::perform(QUndoStack& wayBack, const QObject* by, CollectionEdit edit) {
   std::vector<CollectionVerb> verbs{std::move(edit.verb)};
   verbs.insert(verbs.end(), std::move_iterator(edit.further.begin()), std::move_iterator(edit.further.end()));

@@ -114,6 +114,9 @@ class OpenCollection : public QObject {
   void askWhenIdle(Job job, Then then) {
     if (clerk_) clerk_->askWhenIdle(std::move(job), std::move(then));
   }
+  /// Far away: what a room will show is read before somebody looks, once nothing else is asked. Of a file it
+  /// is there at once.
+  void readAhead(const QObject* room, const std::function<void()>& read);
   /// As ask, of what the kitchen reads: while the server is away, of the desk's own copy.
   template <class Job, class Then>
   void askForKitchen(Job job, Then then) {

@@ -79,6 +79,10 @@ void FoodDesk::takeList(std::vector<food::FoodLine> foods) {
   index_ = food::FoodIndex(foods_);
   emit listChanged();
   if (!shown_ && !foods_.empty()) show(FoodId{foods_.front().id});
+  collection_.readAhead(this, [this] {
+    for (std::size_t i = 0; i < std::min(kFiguresAtATime, foods_.size()); ++i)
+      (void)figures(FoodId{foods_[i].id});
+  });
 }
 
 void FoodDesk::setEnergy(EnergyUnit energy) {

@@ -103,6 +103,9 @@ void HealthDesk::startAnew() {
   emit viewChanged();
   emit lookBackChanged();
   refresh();
+  collection_.readAhead(this, [this] {
+    if (old_ && !inSight_) readAnew();
+  });
 }
 
 void HealthDesk::refresh() {

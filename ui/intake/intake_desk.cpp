@@ -62,6 +62,9 @@ void IntakeDesk::startAnew() {
   emit groupsChanged();
   emit trendChanged();
   refresh();
+  collection_.readAhead(this, [this] {
+    if (old_ && !inSight_) readGroups();
+  });
 }
 
 void IntakeDesk::refresh() {

@@ -40,6 +40,9 @@ void KitchenDesk::startAnew() {
   sheet_.reset();
   place_.reset();
   refresh();
+  collection_.readAhead(this, [this] {
+    if (old_ && !inSight_) read();
+  });
   emit opened();
   emit taskChanged();
   emit sheetChanged();

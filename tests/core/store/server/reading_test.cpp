@@ -137,6 +137,88 @@ TEST_F(ReadTogether, WhatIsWrongInTheJobIsSaid) {
   EXPECT_EQ(countFoods(far), 10U);
 }
 
+/// Three questions, each of which rests on the one before.
+long long threeSteps(Collection& c, const std::function<long long(Collection&, const std::string&)>& ask) {
+  const long long foods = ask(c, "SELECT COUNT(*) FROM food");
+  const long long samples = ask(c, fmt::format("SELECT COUNT(*) + {} FROM sample", foods));
+  return ask(c, fmt::format("SELECT COUNT(*) + {} FROM sample_value", samples));
+}
+
+TEST_F(ReadTogether, WhatIsReadAgainTakesOneWay) {
+  const auto read = [&] { return readTogether(far, [](Collection& c) { return threeSteps(c, &numberOf); }); };
+  long long first = 0;
+  EXPECT_EQ(tripsOf([&] { first = read(); }), 3);
+  EXPECT_EQ(tripsOf([&] { EXPECT_EQ(read(), first); }), 1);
+}
+
+TEST_F(ReadTogether, WhatIsReadAgainIsNeverAsItWasBeforeSomebodyWrote) {
+  Collection near = Collection::open(address, kNow);
+  const auto read = [&] { return readTogether(far, [](Collection& c) { return threeSteps(c, &numberOf); }); };
+  long long before = read();
+  for (int i = 0; i < 3; ++i) {
+    (void)addFood(near, plain(fmt::format("late-{}", i)), kKeeper);
+    EXPECT_EQ(read(), before + 1);
+    ++before;
+  }
+  (void)addFood(far, plain("own"), kKeeper);
+  EXPECT_EQ(read(), before + 1);
+}
+
+TEST_F(ReadTogether, WhatAskedTheSameTakesTwoWaysAfterSomebodyWrote) {
+  Collection near = Collection::open(address, kNow);
+  const auto read = [&] {
+    return readTogether(far, [](Collection& c) {
+      long long sum = 0;
+      for (int id = 1; id <= 5; ++id)  // one after another, though none rests on the one before
+        sum += numberOf(c, fmt::format("SELECT COUNT(*) FROM sample WHERE food_id = {}", id));
+      return sum;
+    });
+  };
+  EXPECT_EQ(read(), 5);
+  (void)addSample(near, FoodId{1}, analysis("another lab", "2026-10-02", 41.0), kKeeper);
+  EXPECT_LE(tripsOf([&] { EXPECT_EQ(read(), 6); }), 2);
+}
+
+TEST_F(ReadTogether, WhatIsWrongWithFormerAnswersIsNotSaid) {
+  Collection near = Collection::open(address, kNow);
+  const auto refusesTen = [](Collection& c) {
+    const long long foods = numberOf(c, "SELECT COUNT(*) FROM food");
+    if (foods == 10) throw std::runtime_error("ten");
+    return foods;
+  };
+  EXPECT_THROW((void)readTogether(far, refusesTen), std::runtime_error);
+  (void)addFood(near, plain("late"), kKeeper);
+  EXPECT_EQ(readTogether(far, refusesTen), 11);
+}
+
+TEST_F(ReadTogether, ANutrientThatSomebodyWroteMeanwhileIsKnown) {
+  Collection near = Collection::open(address, kNow);
+  const auto read = [&] {
+    return readTogether(far, [](Collection& c) { return knowFood(c, FoodId{1}).value().samples; });
+  };
+  ASSERT_EQ(read().size(), 1U);
+  food::Sample fresh = analysis("another lab", "2026-10-02", 41.0);
+  fresh.values.push_back({.nutrient = nutrient("VITD"), .amount = fresh.values.front().amount});
+  (void)addSample(near, FoodId{1}, fresh, kKeeper);
+  const auto samples = read();
+  ASSERT_EQ(samples.size(), 2U);
+  EXPECT_EQ(samples.back().sample.values.size(), fresh.values.size());
+}
+
+TEST_F(ReadTogether, OfMoreThanIsKeptTheOldestIsForgotten) {
+  const auto read = [&](int number) {
+    return readTogether(far, [number](Collection& c) {
+      RowQuery rows(c.inner().connection, fmt::format("SELECT repeat('x', 1000000 + {})", number));
+      std::string text;
+      return rows.next(text) ? text.size() : 0;
+    });
+  };
+  constexpr int kMany = 40;
+  for (int i = 0; i < kMany; ++i) EXPECT_EQ(read(i), 1'000'000U + static_cast<unsigned>(i));
+  for (const int again : {kMany - 1, 0})
+    EXPECT_EQ(tripsOf([&] { EXPECT_EQ(read(again), 1'000'000U + static_cast<unsigned>(again)); }), 1);
+}
+
 TEST_F(ReadTogether, ItDoesNotWriteAndWritingGoesOnAfterwards) {
   EXPECT_EQ(codeOf([&] {
               (void)readTogether(far, [](Collection& c) { return addFood(c, plain("kale"), kKeeper).id; });

@@ -126,12 +126,14 @@ void SlowWay::accept() {
     const std::lock_guard lock(mutex_);
     open_.insert(open_.end(), {near, far});
     std::erase_if(carriers_, [](const auto& one) { return one.wait_for(0s) == std::future_status::ready; });
-    carriers_.push_back(std::async(std::launch::async, [this, near, far] { carry(near, far); }));
+    carriers_.push_back(std::async(std::launch::async, [this, near, far, isCounted = countsNew_.load()] {
+      carry(near, far, isCounted);
+    }));
   }
 }
 
 /// Whoever asks again after an answer arrived has waited for it.
-void SlowWay::carry(int near, int far) {
+void SlowWay::carry(int near, int far, bool isCounted) {
   std::deque<Late> late;
   bool hasAnswered = true;
   for (;;) {
@@ -145,7 +147,7 @@ void SlowWay::carry(int near, int far) {
     if (ends[0].revents != 0) {
       const auto asked = receive(near);
       if (asked.empty() || !sendAll(far, asked)) break;
-      if (!isCommit(asked) && std::exchange(hasAnswered, false)) ++trips_;
+      if (!isCommit(asked) && std::exchange(hasAnswered, false) && isCounted) ++trips_;
     }
     if (ends[1].revents != 0) {
       auto answered = receive(far);

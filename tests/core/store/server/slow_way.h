@@ -31,10 +31,12 @@ class SlowWay {
   /// There and back, over all connections. Without what ends a reading: nobody waits for its answer (nor is
   /// it counted where something was written, whose end is waited for).
   [[nodiscard]] int roundTrips() const { return trips_; }
+  /// From here on of those connections alone that are there.
+  void countNoNewConnections() { countsNew_ = false; }
 
  private:
   void accept();
-  void carry(int near, int far);
+  void carry(int near, int far, bool isCounted);
   void closeBoth(int near, int far);
 
   std::filesystem::path folder_;  ///< of its own, with a short name: a socket's may not be long
@@ -44,6 +46,7 @@ class SlowWay {
   int listening_;
   std::atomic<int> trips_{0};
   std::atomic<bool> broken_{false};
+  std::atomic<bool> countsNew_{true};
   std::mutex mutex_;
   std::vector<int> open_;                    // guarded by mutex_
   std::vector<std::future<void>> carriers_;  // of accepting_ alone, until it has ended
