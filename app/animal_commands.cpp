@@ -136,7 +136,7 @@ std::vector<store::KnownGroup> readGroups(const store::Collection& collection, q
   const auto masses = store::bodyMassesOn(collection, housed, day);
   for (const store::HousedGroup& group : housed) profiles[group.group.record.profile];
   const auto inForce = [&](const std::string& code) { return store::profileInForce(collection, code, day); };
-  for (const auto& [code, profile] : profiles) store::askAhead(collection, [&] { return inForce(code); });
+  for (const auto& entry : profiles) store::askAhead(collection, [&] { return inForce(entry.first); });
   for (auto& [code, profile] : profiles)
     if (!code.empty()) profile = inForce(code);
   std::vector<store::KnownGroup> groups;

@@ -2,10 +2,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/collection/collection_state.h"
 
+#include "core/store/server_address.h"
+#include "core/store/store_error.h"
 #include "ui/collection/open_collection.h"
 #include "ui/shared/paths.h"
 
 namespace tarebowl::ui {
+namespace {
+
+/// "brackenmere.tarebowl", or "feeds.example/brackenmere"; a server's socket is on this machine.
+QString placeNameOf(const std::filesystem::path& file) {
+  if (!store::isServerAddress(file)) return toText(file.filename());
+  try {
+    const store::ServerPlace place = store::placeOf(file);
+    const bool isHere = place.host.empty() || place.host.starts_with('/');
+    return QString::fromStdString((isHere ? "localhost" : place.host) + '/' + place.database);
+  } catch (const store::StoreError&) {
+    return {};  // no address: it is said when it is opened
+  }
+}
+
+}  // namespace
 
 RoomState stateOf(const OpenCollection& collection) {
   RoomState state;
@@ -15,7 +32,7 @@ RoomState stateOf(const OpenCollection& collection) {
     return state;
   }
   state.title = file->name;
-  state.file = toText(file->file.filename());
+  state.file = placeNameOf(file->file);
   state.saved = !collection.isBusy();
   state.savedText = collection.isBusy() ? OpenCollection::tr("working…") : OpenCollection::tr("all saved");
   if (collection.isReadOnly() && !collection.isBusy()) {

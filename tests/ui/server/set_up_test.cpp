@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A database that holds no collection yet is offered to be set up; two clocks that disagree are said.
 #include "core/store/food_reading.h"
+#include "core/store/server_address.h"
 #include "core/store/server_setup.h"
 #include "core/store/verbs.h"
 #include "tests/core/store/own_database.h"
 #include "ui/collection/collection_files.h"
+#include "ui/collection/collection_state.h"
 #include "ui/shared/password_question.h"
 #include "ui/shared/paths.h"
 #include "ui/shared/set_up_dialog.h"
@@ -112,6 +114,15 @@ TEST_F(SetUpTest, ACollectionThatIsThereIsNotOffered) {
   files.open(database.address());
   EXPECT_TRUE(waitFor([this] { return collection.file() && collection.isIdle(); }));
   EXPECT_TRUE(offered.empty());
+}
+
+TEST_F(SetUpTest, ItIsNamedByItsServerAndDatabaseNotByItsSocket) {
+  (void)store::Collection::create(database.address(), {"Keeper A", "2026-11-25T07:30:00Z"});
+  files.open(database.address());
+  EXPECT_TRUE(waitFor([this] { return collection.file() && collection.isIdle(); }));
+  const std::string name = store::databaseOf(database.address());
+  EXPECT_EQ(stateOf(collection).title.toStdString(), name);
+  EXPECT_EQ(stateOf(collection).file.toStdString(), "localhost/" + name);
 }
 
 TEST_F(SetUpTest, ClocksThatDisagreeAreSaidAndRecordsAreDatedByTheServers) {
