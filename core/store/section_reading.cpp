@@ -59,12 +59,10 @@ Series readingsThatCount(const Collection& collection, quantity::Date day, const
   // so that no more than these readings are looked at of ten years.
   const std::string condition = fmt::format(
       "WHERE id IN (SELECT counted.id FROM (SELECT DISTINCT code, (SELECT MAX(on_day) FROM mass_reading AS "
-      "earlier "
-      "WHERE earlier.{0} = code AND earlier.excluded IS NULL AND earlier.on_day <= :day) AS newest FROM "
-      "({1}) "
-      "AS asked) AS series JOIN mass_reading AS counted ON counted.{0} = series.code WHERE counted.excluded "
-      "IS NULL AND counted.on_day <= :until AND counted.on_day >= CASE WHEN series.newest > :since THEN "
-      ":first ELSE series.newest END) ORDER BY on_day, id",
+      "earlier WHERE earlier.{0} = code AND earlier.excluded IS NULL AND earlier.on_day <= :day) AS newest "
+      "FROM ({1}) AS asked) AS series JOIN mass_reading AS counted ON counted.{0} = series.code WHERE "
+      "counted.excluded IS NULL AND counted.on_day <= :until AND counted.on_day >= CASE WHEN series.newest > "
+      ":since THEN :first ELSE series.newest END) ORDER BY on_day, id",
       who, those);
   const quantity::Date first{std::chrono::sys_days(since) + std::chrono::days(1)};
   const auto found = section ? readAll<StoredMass>(collection, condition, day, *section, day, since, first)
