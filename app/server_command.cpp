@@ -8,6 +8,7 @@
 #include "app/options.h"
 #include "app/password.h"
 #include "app/waiting_commands.h"
+#include "core/store/former_collection.h"
 #include "core/store/server_address.h"
 #include "core/store/server_backup.h"
 #include "core/store/server_setup.h"
@@ -94,6 +95,16 @@ int restoreBackup(const BackupWords& words, const Streams& streams) {
   return kDone;
 }
 
+int takeRestoreBack(const std::string& address, const Streams& streams) {
+  refuseFile(address);
+  const store::UndoneRestore undone =
+      store::undoRestore(address, openingByHand(), {whoIsThere(), nowInUtc()});
+  streams.out << fmt::format("{} is in its place again\n", undone.former);
+  if (!undone.aside.empty())
+    streams.out << fmt::format("What stood there was not deleted: it lies in the schema {}\n", undone.aside);
+  return kDone;
+}
+
 CLI::Option* addAddress(CLI::App& command, std::string& address) {
   return command.add_option("ADDRESS", address, "postgresql://PERSON@SERVER/DATABASE")->required();
 }
@@ -146,6 +157,15 @@ void defineRestore(CLI::App& server, Run& chosen) {
   runWhenNamed(command, chosen, [words](const Streams& streams) { return restoreBackup(*words, streams); });
 }
 
+void defineUndoRestore(CLI::App& server, Run& chosen) {
+  const auto address = std::make_shared<std::string>();
+  CLI::App& command = *server.add_subcommand(
+      "undo-restore", "Put the collection back that gave way to a backup; what is there is set aside");
+  addAddress(command, *address);
+  runWhenNamed(command, chosen,
+               [address](const Streams& streams) { return takeRestoreBack(*address, streams); });
+}
+
 }  // namespace
 
 void defineServer(CLI::App& app, Run& chosen) {
@@ -157,6 +177,7 @@ void defineServer(CLI::App& app, Run& chosen) {
   defineAdd(server, chosen);
   defineBackup(server, chosen);
   defineRestore(server, chosen);
+  defineUndoRestore(server, chosen);
   defineWaiting(server, chosen);
 }
 

@@ -3,6 +3,7 @@
 #include "core/store/connection.h"
 
 #include "core/store/engine_error.h"
+#include "core/store/table_rows.h"
 
 #include <fmt/format.h>
 
@@ -16,6 +17,10 @@ void rethrow(const std::filesystem::path& place, const soci::soci_error& error) 
 
 bool isRefusal(const soci::soci_error& error) {
   return meaningOf(error).code == StoreErrorCode::Refused;
+}
+
+std::unique_ptr<TableFilling> Connection::fill(const TableShape& table) {
+  return std::make_unique<TableWriter>(*this, table);
 }
 
 WriteTransaction::WriteTransaction(Connection& connection)

@@ -42,6 +42,8 @@ struct type_conversion<std::optional<T>> {
 namespace tarebowl::store {
 
 class EngineStatement;
+class TableFilling;
+struct TableShape;
 
 /// What the engine says, as an error of the store: in its own words only where ours are not clear.
 [[noreturn]] void rethrow(const std::filesystem::path& place, const soci::soci_error& error);
@@ -78,6 +80,8 @@ class Connection {
 
   /// A statement that is compiled once and run many times, with ? or ?1 for its places.
   [[nodiscard]] virtual std::unique_ptr<EngineStatement> prepare(const std::string& sql) = 0;
+  /// Takes many rows for a table within a transaction, by the engine's quickest way (table_filling.h).
+  [[nodiscard]] virtual std::unique_ptr<TableFilling> fill(const TableShape& table);
   /// The statements of a migration as this engine takes them.
   [[nodiscard]] virtual std::vector<std::string> translated(std::string_view migration) const = 0;
 

@@ -5,6 +5,7 @@
 #include "core/store/backup.h"
 #include "core/store/change_log.h"
 #include "core/store/file_opening.h"
+#include "core/store/former_collection.h"
 #include "core/store/opening.h"
 #include "core/store/server_address.h"
 #include "core/store/server_opening.h"
@@ -13,7 +14,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 
 namespace tarebowl::store {
 
@@ -33,8 +33,9 @@ class Relocation {
     for (const TableShape& table : tables_) {
       guarded(from_.file(), [&] {
         TableRows rows(from_, table);
-        TableWriter writer(target.connection, table);
-        for (TableRow row; rows.next(row);) guarded(target.file(), [&] { writer.add(row); });
+        const auto filling = guarded(target.file(), [&] { return target.connection.fill(table); });
+        for (TableRow row; rows.next(row);) guarded(target.file(), [&] { filling->add(row); });
+        guarded(target.file(), [&] { filling->end(); });
       });
     }
   }
@@ -90,15 +91,6 @@ class Relocation {
   std::vector<TableShape> tables_;
 };
 
-/// "20261126T190000Z", in small letters for the name of a schema.
-std::string nameOfTime(const std::string& at) {
-  std::string name;
-  for (const char c : at)
-    if (std::isalnum(static_cast<unsigned char>(c)) != 0)
-      name += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return name;
-}
-
 std::optional<Collection> alreadyAt(const fs::path& target, const std::string& at,
                                     const OpenOptions& options) {
   std::error_code ignored;
@@ -114,7 +106,7 @@ std::optional<Collection> alreadyAt(const fs::path& target, const std::string& a
 /// Whoever has it open is told at the next write that it is gone. The lock is held until it is.
 std::string setAside(Connection& from, WriteTransaction& lock, const std::string& at) {
   if (!isServerAddress(from.file())) return setFileAside(from.file(), at, "moved").string();
-  const std::string name = "tarebowl_moved_" + nameOfTime(at);
+  const std::string name = schemaNamedAfter("tarebowl_moved_", at);
   guarded(from.file(), [&] {
     from.sql() << "ALTER SCHEMA tarebowl RENAME TO " + name;
     lock.commit();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/postgresql_connection.h"
 
+#include "core/store/postgresql_copy.h"
 #include "core/store/postgresql_dialect.h"
 #include "core/store/postgresql_failure.h"
 #include "core/store/postgresql_reading.h"
@@ -77,6 +78,10 @@ void PostgresqlConnection::setUp() {
 
 std::unique_ptr<EngineStatement> PostgresqlConnection::prepare(const std::string& statement) {
   return std::make_unique<PostgresqlStatement>(*this, withNumberedPlaces(statement));
+}
+
+std::unique_ptr<TableFilling> PostgresqlConnection::fill(const TableShape& table) {
+  return std::make_unique<PostgresqlCopy>(handle(), table);
 }
 
 std::shared_ptr<pg_result> PostgresqlConnection::execute(const std::string& statement, const Values& values) {

@@ -36,6 +36,7 @@ class PostgresqlConnection final : public Connection {
   ~PostgresqlConnection() override;
 
   [[nodiscard]] std::unique_ptr<EngineStatement> prepare(const std::string& sql) override;
+  [[nodiscard]] std::unique_ptr<TableFilling> fill(const TableShape& table) override;
   [[nodiscard]] std::vector<std::string> translated(std::string_view migration) const override;
   /// 0 where the database holds no collection.
   [[nodiscard]] int schemaVersion() override;

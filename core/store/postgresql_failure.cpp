@@ -181,7 +181,7 @@ void ResultDeleter::operator()(pg_result* result) const {
 PostgresqlResult checked(pg_result* result) {
   PostgresqlResult owned(result);
   const ExecStatusType status = PQresultStatus(result);
-  if (status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK) return owned;
+  if (status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK || status == PGRES_COPY_IN) return owned;
   const char* state = PQresultErrorField(result, PG_DIAG_SQLSTATE);
   throw soci::postgresql_soci_error(PQresultErrorMessage(result), state != nullptr ? state : kNoState);
 }

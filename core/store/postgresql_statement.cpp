@@ -3,31 +3,15 @@
 #include "core/store/postgresql_statement.h"
 
 #include "core/store/postgresql_connection.h"
+#include "core/store/postgresql_text.h"
 
 #include <libpq-fe.h>
-#include <soci/postgresql/soci-postgresql.h>
 
-#include <array>
 #include <charconv>
-#include <cmath>
 #include <cstdlib>
 #include <utility>
 
 namespace tarebowl::store {
-
-namespace {
-
-constexpr std::size_t kLongestNumber = 40;
-
-/// So that it reads back as it was.
-template <class Number>
-std::string written(Number value) {
-  std::array<char, kLongestNumber> text{};
-  const auto end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
-  return {text.data(), end};
-}
-
-}  // namespace
 
 PostgresqlStatement::PostgresqlStatement(PostgresqlConnection& connection, std::string statement)
     : connection_(connection), statement_(std::move(statement)) {}
@@ -38,22 +22,16 @@ std::optional<std::string>& PostgresqlStatement::at(int place) {
   return values_[index];
 }
 
-/// What is no number is nothing, as SQLite has it.
 void PostgresqlStatement::bind(int place, double value) {
-  if (std::isnan(value))
-    at(place).reset();
-  else
-    at(place) = written(value);
+  at(place) = serverText(value);
 }
 
 void PostgresqlStatement::bind(int place, long long value) {
-  at(place) = written(value);
+  at(place) = serverText(value);
 }
 
 void PostgresqlStatement::bind(int place, const std::string& text) {
-  if (text.find('\0') != std::string::npos)
-    throw soci::postgresql_soci_error("ERROR: a text holds the character 0, which the server does not keep",
-                                      "22021");
+  refuseUnkept(text);
   at(place) = text;
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/store/change_log.h"
 #include "core/store/child_program.h"
+#include "core/store/former_collection.h"
 #include "core/store/new_file.h"
 #include "core/store/opening.h"
 #include "core/store/postgresql_connection.h"
@@ -14,7 +15,6 @@
 #include <fmt/format.h>
 #include <libpq-fe.h>
 
-#include <cctype>
 #include <optional>
 #include <regex>
 #include <utility>
@@ -89,24 +89,6 @@ class Programs {
   std::optional<std::string> typed_;
 };
 
-std::string schemaForFormer(const std::string& at) {
-  std::string name = "tarebowl_before_restore_";
-  for (const char c : at)
-    if (std::isalnum(static_cast<unsigned char>(c)) != 0)
-      name += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return name;
-}
-
-/// Whoever has it open is told that it is gone until it is there again.
-std::string setAside(PostgresqlConnection& connection, const std::string& at) {
-  WriteTransaction transaction(connection);
-  if (connection.schemaVersion() == 0) return {};
-  const std::string name = schemaForFormer(at);
-  connection.sql() << "ALTER SCHEMA tarebowl RENAME TO " + name;
-  transaction.commit();
-  return name;
-}
-
 /// pg_restore's list of what a dump holds.
 std::string contentsOf(const fs::path& dump) {
   std::error_code ignored;
@@ -179,7 +161,7 @@ std::string restoreServer(const fs::path& address, const OpenOptions& options, c
   Programs programs(address, options);
   const auto connection = connectToServer(address, programs.options());
   programs.refuseOlder("pg_restore", *connection);
-  const std::string former = guarded(address, [&] { return setAside(*connection, author.at); });
+  const std::string former = guarded(address, [&] { return setFormerAside(*connection, author.at); });
   bool isRestored = false;
   try {
     programs.run({"pg_restore", "--single-transaction", "--exit-on-error", "--no-owner", "--no-privileges",

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/server_opening.h"
 
+#include "core/store/former_collection.h"
 #include "core/store/postgresql_connection.h"
 #include "core/store/server_rights.h"
 
@@ -49,6 +50,18 @@ void refuseOtherSchema(const fs::path& address, int version, int newest) {
         "was made by an older Tarebowl; whoever set it up raises it with tarebowl server upgrade");
 }
 
+/// A restore that died on its way must not look like a database in which nothing was ever set up.
+void refuseHalfRestored(Connection& connection) {
+  const std::string former = newestFormer(connection);
+  if (former.empty()) return;
+  throw StoreError(
+      StoreErrorCode::Gone, connection.file(),
+      fmt::format(
+          "a backup was being restored here and did not come to its end; what was there lies whole in "
+          "the schema {}: tarebowl server undo-restore puts it back, tarebowl server restore tries again",
+          former));
+}
+
 int schemaIn(Connection& connection, const Standing& standing) {
   int version = 0;
   if (standing.hasState != 0)
@@ -64,7 +77,9 @@ void refuseUnlessOpen(Connection& connection, const OpenOptions& options, int ne
     throw StoreError(StoreErrorCode::NoPermission, address,
                      "nobody has let you into this collection; whoever runs it does so with tarebowl server "
                      "add");
-  refuseOtherSchema(address, schemaIn(connection, standing), newest);
+  const int version = schemaIn(connection, standing);
+  if (version == 0) refuseHalfRestored(connection);
+  refuseOtherSchema(address, version, newest);
   if (options.access != Access::ReadOnly && standing.mayWrite == 0)
     throw StoreError(StoreErrorCode::NoPermission, address,
                      "your role on the server may read the collection but not write to it");
@@ -108,6 +123,7 @@ void createServer(const fs::path& address, const OpenOptions& options, std::span
     WriteTransaction transaction(connection);
     if (connection.schemaVersion() > 0)
       throw StoreError(StoreErrorCode::AlreadyThere, address, "the database holds a collection already");
+    refuseHalfRestored(connection);
     buildSchema(connection);
     raiseSchema(connection, steps);
     fill(inner);

@@ -4,18 +4,15 @@
 
 #include "core/store/prepared_statement.h"
 #include "core/store/sqlite_tables.h"
+#include "core/store/table_filling.h"
 
 #include <cstdint>
-#include <optional>
 #include <string>
-#include <variant>
+#include <string_view>
 #include <vector>
 
 /// Whole tables row by row, whatever the engine. All of it runs inside guarded().
 namespace tarebowl::store {
-
-using ColumnValue = std::variant<std::monostate, long long, double, std::string>;
-using TableRow = std::vector<ColumnValue>;
 
 /// The rows of a table in the order of its key, some thousands at a time: memory does not grow with the
 /// table.
@@ -37,11 +34,12 @@ class TableRows {
   std::vector<long long> last_;
 };
 
-/// Adds rows to a table.
-class TableWriter {
+/// Adds rows to a table, a statement each: a row that is refused is known at once.
+class TableWriter final : public TableFilling {
  public:
   TableWriter(Connection& connection, const TableShape& table);
-  void add(const TableRow& row);
+  void add(const TableRow& row) override;
+  void end() override {}
 
  private:
   PreparedStatement insert_;

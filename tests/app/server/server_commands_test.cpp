@@ -65,6 +65,22 @@ TEST(ServerCommands, APersonWhomTheServerKnowsIsLetIn) {
   (void)store::refusedTo(address, "", "DROP ROLE ann_of_commands");
 }
 
+TEST(ServerCommands, ABackupIsPutBackAndWhatGaveWayToItComesBackInTurn) {
+  const store::OwnDatabase database = emptyDatabase();
+  const std::string address = database.address().string();
+  (void)tarebowl({"server", "init", address});
+  EXPECT_THAT(tarebowl({"server", "undo-restore", address}).err, HasSubstr("no collection was set aside"));
+  const std::string dump = fileWith("zoo.dump", "").string();
+  std::filesystem::remove(dump);
+  ASSERT_EQ(tarebowl({"server", "backup", address, dump}).status, 0);
+  const Outcome restored = tarebowl({"server", "restore", address, dump});
+  EXPECT_THAT(restored.out, HasSubstr("it lies in the schema tarebowl_before_restore_"));
+  const Outcome undone = tarebowl({"server", "undo-restore", address});
+  EXPECT_EQ(undone.status, 0) << undone.err;
+  EXPECT_THAT(undone.out, HasSubstr("is in its place again"));
+  EXPECT_EQ(tarebowl({"foods", address}).status, 0);
+}
+
 TEST(ServerCommands, TheSampleMovesToAServerAndBackWithEveryRow) {
   const store::OwnDatabase database = emptyDatabase();
   const std::string address = database.address().string();

@@ -26,7 +26,7 @@ fs::path filled(const OwnFolder& folder) {
   Collection collection = Collection::create(file, kKeeper);
   const Written kale = addFood(collection, plain("kale"), kKeeper);
   FoodRecord odd = pellet();
-  odd.food.note = "a quote ', a line\nbreak, \\ a stroke, süß, 食";
+  odd.food.note = "a quote ', a line\nbreak, \\ a stroke, süß, 食\n\\.\n\\N\ta tab\r\n";
   odd.food.pricePerKg = 0.1 + 0.2;
   addFood(collection, odd, kKeeper);
   food::Sample sample = analysis("Field lab", "2026-10-01", 1.0 / 3.0);
@@ -82,6 +82,22 @@ TEST(Move, WhatHasMovedTakesNoWritesFromThoseWhoStillHaveItOpen) {
   Collection desk = Collection::create(from, kKeeper);
   (void)moveCollection(from, folder / "elsewhere.tarebowl", kKeeper);
   EXPECT_EQ(codeOf([&] { addFood(desk, plain("late"), kKeeper); }), StoreErrorCode::Gone);
+}
+
+/// Where it goes to a server, rows are refused once all of a table have been sent.
+TEST(Move, ATextThatTheTargetDoesNotKeepUndoesTheMove) {
+  if (!testsAreOnServer()) GTEST_SKIP() << "a file keeps every text";
+  const OwnFolder folder;
+  const fs::path from = filled(folder);
+  const fs::path to = folder.collection("new");
+  for (const char* const unkept : {"CAST(x'ff' AS TEXT)", "'a' || CHAR(0) || 'b'"}) {
+    Collection::open(from, kNow).inner().sql() << std::string("UPDATE food SET note = ") + unkept;
+    const auto error = errorOf([&] { (void)moveCollection(from, to, kKeeper); });
+    ASSERT_TRUE(error);
+    EXPECT_THAT(error->what(), testing::AnyOf(HasSubstr("encoding"), HasSubstr("the character 0")));
+    EXPECT_EQ(codeOf([&] { (void)Collection::open(to, kNow); }), StoreErrorCode::NotACollection);
+    EXPECT_EQ(countFoods(Collection::open(from, kNow)), 2U);
+  }
 }
 
 TEST(Move, AMoveThatWasInterruptedAfterTheCopyIsBroughtToItsEnd) {

@@ -4,6 +4,7 @@
 #include "core/store/server_backup.h"
 
 #include "core/store/change_log.h"
+#include "core/store/former_collection.h"
 #include "core/store/server_setup.h"
 #include "tests/core/store/larder.h"
 
@@ -108,6 +109,42 @@ TEST_F(ServerBackup, ThatIsCutOffOrNoneChangesNothing) {
   }
   EXPECT_EQ(codeOf([&] { (void)restoreServer(address, {}, folder / "none", kKeeper); }),
             StoreErrorCode::NotFound);
+}
+
+TEST_F(ServerBackup, ARestoreThatBroughtBackTheWrongDayIsUndoneAndRedone) {
+  dumpServer(address, {}, dump);
+  addFennel();
+  const std::string former = restoreServer(address, {}, dump, kKeeper);
+  EXPECT_THAT(foods(), UnorderedElementsAre("kale"));
+  const Author later{"Keeper A", "2026-11-25T07:31:00Z"};
+  const UndoneRestore undone = undoRestore(address, {}, later);
+  EXPECT_EQ(undone.former, former);
+  EXPECT_EQ(undone.aside, "tarebowl_before_restore_20261125t073100z");
+  EXPECT_THAT(foods(), UnorderedElementsAre("fennel", "kale"));
+  EXPECT_EQ(newestChanges(Collection::open(address, kNow), 1).at(0).verb, "undo restore");
+  EXPECT_EQ(undoRestore(address, {}, {"Keeper A", "2026-11-25T07:32:00Z"}).former, undone.aside);
+  EXPECT_THAT(foods(), UnorderedElementsAre("kale"));
+}
+
+/// As a program leaves it that dies, or loses the server, between the two.
+TEST_F(ServerBackup, ARestoreThatDiedOnItsWayIsToldAndUndone) {
+  addFennel();
+  ASSERT_EQ(
+      refusedTo(address, "", "ALTER SCHEMA tarebowl RENAME TO tarebowl_before_restore_20261125t070000z"), "");
+  const auto error = errorOf([&] { (void)Collection::open(address, kNow); });
+  ASSERT_TRUE(error);
+  EXPECT_EQ(error->code(), StoreErrorCode::Gone);
+  EXPECT_THAT(error->what(), HasSubstr("tarebowl_before_restore_20261125t070000z"));
+  EXPECT_THAT(error->what(), HasSubstr("tarebowl server undo-restore"));
+  EXPECT_EQ(codeOf([&] { (void)Collection::create(address, kKeeper); }), StoreErrorCode::Gone);
+  const UndoneRestore undone = undoRestore(address, {}, kKeeper);
+  EXPECT_EQ(undone.aside, "");
+  EXPECT_THAT(foods(), UnorderedElementsAre("fennel", "kale"));
+}
+
+TEST_F(ServerBackup, WhereNothingWasSetAsideThereIsNothingToUndo) {
+  EXPECT_EQ(codeOf([&] { (void)undoRestore(address, {}, kKeeper); }), StoreErrorCode::NotFound);
+  EXPECT_THAT(foods(), UnorderedElementsAre("kale"));
 }
 
 TEST_F(ServerBackup, LeavesNoHalfFileWhereThePersonMayNotReadAll) {

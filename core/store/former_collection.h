@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Tarebowl authors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/collection.h"
+
+#include <filesystem>
+#include <string>
+
+/// Collections on a server that gave way to a backup: each lies whole under a schema of its own.
+namespace tarebowl::store {
+
+class Connection;
+
+/// The name of a schema for what is set aside at a moment: "20261126T190000Z", in small letters.
+[[nodiscard]] std::string schemaNamedAfter(const std::string& prefix, const std::string& at);
+
+/// Sets the collection aside; returns the schema in which it lies then, empty where there was none. Whoever
+/// has it open is told that it is gone. Inside guarded().
+[[nodiscard]] std::string setFormerAside(Connection& connection, const std::string& at);
+
+/// The schema of the one that was set aside last; empty where there is none. Inside guarded().
+[[nodiscard]] std::string newestFormer(Connection& connection);
+
+struct UndoneRestore {
+  std::string former{};  ///< the schema whose collection is in its place again
+  std::string aside{};   ///< the schema of what stood there meanwhile; empty where nothing did
+};
+
+/// Puts the collection that was set aside last in its place again: after a restore that died on its way, or
+/// that brought back the wrong day. What stands there is set aside in turn, so that doing it twice changes
+/// nothing. Throws StoreError (NotFound where none was set aside).
+UndoneRestore undoRestore(const std::filesystem::path& address, const OpenOptions& options,
+                          const Author& author);
+
+}  // namespace tarebowl::store
