@@ -9,6 +9,7 @@
 #include "app/text_table.h"
 #include "core/exchange/row_writer.h"
 #include "core/exchange/wording.h"
+#include "core/store/reading.h"
 #include "core/transfer/zoo_intake.h"
 
 #include <CLI/CLI.hpp>
@@ -87,7 +88,10 @@ int showZooIntake(const ZooIntakeWords& words, const Streams& streams) {
       words.from.value_or(std::chrono::sys_days(to) - std::chrono::days(kDaysWithoutFrom - 1));
   if (from > to) throw UsageError("--from: expected a day that is not after " + quantity::isoDate(to));
   const std::vector<food::NutrientId> nutrients = nutrientsNamed(words.nutrients);
-  const auto groups = transfer::readZooIntake(openForReading(words.collection), from, to, nutrients);
+  const store::Collection collection = openForReading(words.collection);
+  const auto groups = store::readTogether(collection, [&](const store::Collection& whole) {
+    return transfer::readZooIntake(whole, from, to, nutrients);
+  });
   if (words.csv)
     writeCsv(groups, nutrients, streams.out);
   else

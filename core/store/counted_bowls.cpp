@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <map>
 #include <tuple>
+#include <unordered_set>
 #include <utility>
 
 namespace tarebowl::store {
@@ -30,6 +31,9 @@ constexpr const char* kCorrections =
     "SELECT day, bowl, item, kind, left_kind, mg, lost_mg FROM feeding_correction WHERE group_id = ? AND day "
     "BETWEEN ? AND ? AND second = 0 ORDER BY day, bowl, item, kind, place";
 
+constexpr const char* kGroup = "SELECT id, code FROM animal_group WHERE code = ?";
+constexpr const char* kAllGroups = "SELECT id, code FROM animal_group ORDER BY id";
+
 using Place = std::tuple<long long, long long, long long, long long>;  // day, bowl, item, kind
 
 std::optional<quantity::Grams> grams(std::optional<long long> mg) {
@@ -43,11 +47,29 @@ class CountedBowlReader::Inner {
  public:
   explicit Inner(const Collection& collection) : Inner(collection.file(), collection.inner()) {}
 
+  CountedBowlReader::Fed fed(const std::string& group, int from, int to) {
+    return guarded(file_, [&] {
+      CountedBowlReader::Fed fed;
+      PreparedStatement groups(inner_.connection, kGroup);
+      groups.bind(1, group);
+      if (!groups.step()) return fed;
+      ask(groups.number(0), from, to);
+      std::unordered_set<long long> foods;
+      for (; hasLine_; hasLine_ = lines_.step()) foods.insert(lines_.number(3));
+      for (const long long food : foods) fed.foods.push_back(foods_.codeOf(food));
+      for (; hasBowl_; hasBowl_ = bowls_.step()) {
+        if (bowls_.isNull(5)) continue;
+        fed.diet = bowls_.text(5);
+        fed.lastDay = intake::dayOfNumber(static_cast<int>(bowls_.number(0)));
+      }
+      return fed;
+    });
+  }
+
   void read(const std::optional<std::string>& group, int from, int to,
             const std::function<void(const CountedBowl&)>& take) {
     guarded(file_, [&] {
-      PreparedStatement groups(inner_.connection, group ? "SELECT id, code FROM animal_group WHERE code = ?"
-                                                        : "SELECT id, code FROM animal_group ORDER BY id");
+      PreparedStatement groups(inner_.connection, group ? kGroup : kAllGroups);
       if (group) groups.bind(1, *group);
       while (groups.step()) read(groups.number(0), groups.text(1), from, to, take);
     });
@@ -68,40 +90,41 @@ class CountedBowlReader::Inner {
     (void)foods_.codeOf(0);
   }
 
-  void read(long long group, const std::string& code, int from, int to,
-            const std::function<void(const CountedBowl&)>& take) {
+  /// Asks for bowls, lines and corrections together, and goes to the first of each.
+  void ask(long long group, int from, int to) {
     for (PreparedStatement* statement : {&bowls_, &lines_, &corrections_}) {
       statement->bind(1, group);
       statement->bind(2, from);
       statement->bind(3, to);
     }
     for (PreparedStatement* statement : {&bowls_, &lines_, &corrections_}) statement->reset();
-    bool more = false;
-    bool hasBowl = false;
-    {
-      const AskedTogether together(inner_.connection);
-      readCorrections();
-      more = lines_.step();
-      hasBowl = bowls_.step();
-      together.end();
-    }
+    const AskedTogether together(inner_.connection);
+    readCorrections();
+    hasLine_ = lines_.step();
+    hasBowl_ = bowls_.step();
+    together.end();
+  }
+
+  void read(long long group, const std::string& code, int from, int to,
+            const std::function<void(const CountedBowl&)>& take) {
+    ask(group, from, to);
     bowl_.group = code;
-    for (; hasBowl; hasBowl = bowls_.step()) {
+    for (; hasBowl_; hasBowl_ = bowls_.step()) {
       fillBowl();
       const long long day = bowls_.number(0);
       const long long bowl = bowls_.number(1);
       std::size_t items = 0;
-      while (more && lines_.number(0) == day && lines_.number(1) == bowl) {
+      while (hasLine_ && lines_.number(0) == day && lines_.number(1) == bowl) {
         if (!isSwappedOut()) {
           if (items == bowl_.items.size()) bowl_.items.emplace_back();
           fillItem(bowl_.items[items++]);
         }
-        more = lines_.step();
+        hasLine_ = lines_.step();
       }
       bowl_.items.resize(items);
       take(bowl_);
     }
-    if (more) lines_.reset();
+    if (hasLine_) lines_.reset();
   }
 
   void readCorrections() {
@@ -157,6 +180,8 @@ class CountedBowlReader::Inner {
   FeedingWords words_;
   FedFoods foods_;
   PreparedStatement bowls_, lines_, corrections_;
+  bool hasBowl_ = false;  ///< the statement stands on one
+  bool hasLine_ = false;
   std::map<Place, EntryValue> corrected_;
   CountedBowl bowl_;
 };
@@ -166,6 +191,11 @@ CountedBowlReader::CountedBowlReader(const Collection& collection)
 CountedBowlReader::CountedBowlReader(CountedBowlReader&& other) noexcept = default;
 CountedBowlReader& CountedBowlReader::operator=(CountedBowlReader&& other) noexcept = default;
 CountedBowlReader::~CountedBowlReader() = default;
+
+CountedBowlReader::Fed CountedBowlReader::fed(const std::string& group, quantity::Date from,
+                                              quantity::Date to) {
+  return inner_->fed(group, intake::dayNumber(from), intake::dayNumber(to));
+}
 
 void CountedBowlReader::read(const std::optional<std::string>& group, quantity::Date from, quantity::Date to,
                              const std::function<void(const CountedBowl&)>& take) {

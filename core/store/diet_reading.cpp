@@ -71,6 +71,18 @@ std::optional<StoredVersion> fedOn(const Collection& collection, const std::stri
   return std::nullopt;
 }
 
+std::optional<food::EnergyMethod> energyMethodFed(const Collection& collection, const std::string& dietCode,
+                                                  quantity::Date day) {
+  const auto newest = readAll<StoredBareVersion>(
+      collection, "WHERE diet = :diet AND fed_from <= :day ORDER BY fed_from DESC, number DESC LIMIT 1",
+      dietCode, day);
+  if (newest.empty()) return std::nullopt;
+  const diet::DietVersion& begun = newest.front().record.version;
+  if (begun.state != diet::VersionState::Retired) return begun.energyMethod;
+  const auto before = fedOn(collection, dietCode, day);
+  return before ? std::optional(before->record.version.energyMethod) : std::nullopt;
+}
+
 std::map<std::string, diet::DietVersion> everyDietFedOn(const Collection& collection, quantity::Date day) {
   // Of each diet the newest that had begun: of one day the higher number.
   auto newest = readAll<StoredFedVersion>(

@@ -38,6 +38,10 @@ struct VersionLine {
 /// last, the newer of two that began on one day. One that was retired later was fed until then.
 [[nodiscard]] std::optional<StoredVersion> fedOn(const Collection& collection, const std::string& dietCode,
                                                  quantity::Date day);
+/// How energy is estimated in the version that is fed on a day.
+[[nodiscard]] std::optional<food::EnergyMethod> energyMethodFed(const Collection& collection,
+                                                                const std::string& dietCode,
+                                                                quantity::Date day);
 /// The same of every diet that is fed on the day, by the diets' codes; of their parts at least the lines and
 /// the allowances (FedVersion).
 [[nodiscard]] std::map<std::string, diet::DietVersion> everyDietFedOn(const Collection& collection,

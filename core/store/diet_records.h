@@ -39,8 +39,15 @@ struct FedVersion {
   diet::DietVersion version{};
 };
 
+/// A version without any of its parts.
+struct BareVersion {
+  std::string diet{};  ///< diet::NamedDiet::code
+  diet::DietVersion version{};
+};
+
 using StoredDiet = Stored<DietId, diet::NamedDiet>;
 using StoredVersion = Stored<VersionId, VersionRecord>;
 using StoredFedVersion = Stored<VersionId, FedVersion>;
+using StoredBareVersion = Stored<VersionId, BareVersion>;
 
 }  // namespace tarebowl::store

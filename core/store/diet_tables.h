@@ -128,6 +128,15 @@ struct Table<VersionRecord> {
 };
 
 template <>
+struct Table<BareVersion> {
+  static constexpr const char* kName = Table<VersionRecord>::kName;
+  template <class Thing, class Visit>
+  static void columns(Thing& record, Visit visit) {
+    Table<VersionRecord>::columns(record, visit);
+  }
+};
+
+template <>
 struct Table<FedVersion> {
   static constexpr const char* kName = Table<VersionRecord>::kName;
   template <class Thing, class Visit>

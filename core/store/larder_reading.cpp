@@ -50,17 +50,19 @@ class LarderReader {
  public:
   /// Its lists are asked together.
   [[nodiscard]] static LarderReader begun(Collection::Inner& inner,
-                                          const std::vector<food::NutrientId>& nutrients) {
+                                          const std::vector<food::NutrientId>& nutrients,
+                                          ValueSources sources) {
     const AskedTogether together(inner.connection);
-    LarderReader reader(inner, nutrients);
+    LarderReader reader(inner, nutrients, sources);
     together.end();
     return reader;
   }
-  LarderReader(Collection::Inner& inner, const std::vector<food::NutrientId>& nutrients)
+  LarderReader(Collection::Inner& inner, const std::vector<food::NutrientId>& nutrients, ValueSources sources)
       : inner_(inner),
+        sources_(sources),
         components_(inner, nutrients),
         samples_(inner.connection,
-                 "SELECT id, origin, sampled_on, excluded FROM sample WHERE food_id = ? ORDER BY id"),
+                 "SELECT id, origin, sampled_on, excluded, source FROM sample WHERE food_id = ? ORDER BY id"),
         values_(inner.connection,
                 "SELECT sample_id, component_id, amount, basis, qualifier, sd, determinations FROM "
                 "sample_value WHERE sample_id IN (SELECT id FROM sample WHERE food_id = ?) ORDER BY "
@@ -92,7 +94,7 @@ class LarderReader {
     for (const food::NutrientId nutrient : food.composition.knownNutrients()) {
       if (!components_.wasAsked(nutrient)) continue;
       food::NutrientValue value = *food.composition.find(nutrient);
-      value.source.clear();
+      if (sources_ == ValueSources::LeftOut) value.source.clear();
       asked.set(nutrient, std::move(value));
     }
     food.composition = std::move(asked);
@@ -110,6 +112,7 @@ class LarderReader {
       sample.origin = food::parseSampleOrigin(samples_.text(1)).value_or(food::SampleOrigin::Estimate);
       sample.date = quantity::parseDate(samples_.text(2));
       if (!samples_.isNull(3)) sample.excluded = samples_.text(3);
+      if (sources_ == ValueSources::Kept) sample.source = samples_.text(4);
     }
     readValues(food, ids, samples);
     together.end();
@@ -136,6 +139,7 @@ class LarderReader {
   }
 
   Collection::Inner& inner_;
+  ValueSources sources_;
   WantedComponents components_;
   PreparedStatement samples_;
   PreparedStatement values_;
@@ -148,7 +152,7 @@ class LarderReader {
 std::vector<diet::DietFood> readLarder(const Collection& collection, const LarderWish& wish) {
   return guarded(collection.file(), [&] {
     Collection::Inner& inner = collection.inner();
-    LarderReader reader = LarderReader::begun(inner, wish.nutrients);
+    LarderReader reader = LarderReader::begun(inner, wish.nutrients, ValueSources::LeftOut);
     std::vector<diet::DietFood> foods;
     for (auto& [id, food] : foodRows(inner)) {
       if (wish.stop.stop_requested()) break;
@@ -160,8 +164,8 @@ std::vector<diet::DietFood> readLarder(const Collection& collection, const Larde
 
 class NamedFoodReader::Inner {
  public:
-  Inner(const Collection& collection, const std::vector<food::NutrientId>& nutrients)
-      : collection_(collection), nutrients_(nutrients) {}
+  Inner(const Collection& collection, const std::vector<food::NutrientId>& nutrients, ValueSources sources)
+      : collection_(collection), nutrients_(nutrients), sources_(sources) {}
 
   [[nodiscard]] const std::filesystem::path& file() const { return collection_.file(); }
 
@@ -175,16 +179,18 @@ class NamedFoodReader::Inner {
 
  private:
   void begin() {
-    if (!reader_) reader_.emplace(LarderReader::begun(collection_.inner(), nutrients_));
+    if (!reader_) reader_.emplace(LarderReader::begun(collection_.inner(), nutrients_, sources_));
   }
 
   const Collection& collection_;
   std::vector<food::NutrientId> nutrients_;
+  ValueSources sources_;
   std::optional<LarderReader> reader_;  ///< once a food is asked for
 };
 
-NamedFoodReader::NamedFoodReader(const Collection& collection, const std::vector<food::NutrientId>& nutrients)
-    : inner_(std::make_unique<Inner>(collection, nutrients)) {}
+NamedFoodReader::NamedFoodReader(const Collection& collection, const std::vector<food::NutrientId>& nutrients,
+                                 ValueSources sources)
+    : inner_(std::make_unique<Inner>(collection, nutrients, sources)) {}
 NamedFoodReader::NamedFoodReader(NamedFoodReader&& other) noexcept = default;
 NamedFoodReader& NamedFoodReader::operator=(NamedFoodReader&& other) noexcept = default;
 NamedFoodReader::~NamedFoodReader() = default;

@@ -27,10 +27,14 @@ struct LarderWish {
 /// are those of knowFood(). In the order in which the foods were added. Throws StoreError.
 [[nodiscard]] std::vector<diet::DietFood> readLarder(const Collection& collection, const LarderWish& wish);
 
+/// Whether values say where they come from.
+enum class ValueSources { LeftOut, Kept };
+
 /// The same of foods that are named one after another. The collection must outlive it.
 class NamedFoodReader {
  public:
-  NamedFoodReader(const Collection& collection, const std::vector<food::NutrientId>& nutrients);
+  NamedFoodReader(const Collection& collection, const std::vector<food::NutrientId>& nutrients,
+                  ValueSources sources = ValueSources::LeftOut);
   NamedFoodReader(NamedFoodReader&& other) noexcept;
   NamedFoodReader& operator=(NamedFoodReader&& other) noexcept;
   ~NamedFoodReader();

@@ -38,6 +38,7 @@ class Collection::Inner {
   Connection& connection;
   ComponentList components;
   std::optional<LogPlace> seen{};  ///< up to where others' changes are known
+  bool asksAhead = false;          ///< within a reading (reading.h)
 };
 
 /// As Collection::create and open, over another list of migrations: for tests.

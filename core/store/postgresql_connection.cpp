@@ -24,6 +24,8 @@ namespace fs = std::filesystem;
 /// "TARE": the write lock of a collection; locks of one database do not meet those of another.
 constexpr long long kWriteLock = 0x54415245;
 constexpr const char* kConnectionLost = "08006";
+/// Some statements have numbers in their text and never come again.
+constexpr std::size_t kMostCounted = 2'000;
 /// Whose triggers can be made again as they are (server/rights.sql).
 constexpr int kOldestServer = 140'000;
 
@@ -90,8 +92,9 @@ std::shared_ptr<pg_result> PostgresqlConnection::execute(const std::string& stat
   for (const auto& value : values) pointers.push_back(value ? value->c_str() : nullptr);
   const int count = static_cast<int>(pointers.size());
   constexpr int kAsText = 0;
+  const bool comesAgain = countRun(statement);
   Kept& kept = kept_[statement];
-  if (++kept.runs == 1 && kept.name.empty())
+  if (!comesAgain && kept.name.empty())
     return checked(PQexecParams(handle(), statement.c_str(), count, nullptr, pointers.data(), nullptr,
                                 nullptr, kAsText));
   if (kept.name.empty()) {
@@ -101,6 +104,12 @@ std::shared_ptr<pg_result> PostgresqlConnection::execute(const std::string& stat
   }
   return checked(
       PQexecPrepared(handle(), kept.name.c_str(), count, pointers.data(), nullptr, nullptr, kAsText));
+}
+
+bool PostgresqlConnection::countRun(const std::string& statement) {
+  if (kept_.size() > kMostCounted)
+    std::erase_if(kept_, [](const auto& kept) { return kept.second.name.empty(); });
+  return kept_[statement].runs++ > 0;
 }
 
 std::string PostgresqlConnection::keptName(const std::string& statement) const {

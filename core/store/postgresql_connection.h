@@ -63,6 +63,8 @@ class PostgresqlConnection final : public Connection {
   [[nodiscard]] std::shared_ptr<pg_result> answer(const std::string& statement, const Values& values);
   /// The name under which the server keeps a statement ready; empty: it does not.
   [[nodiscard]] std::string keptName(const std::string& statement) const;
+  /// Takes note that a statement is run once more; whether it was run before.
+  bool countRun(const std::string& statement);
   [[nodiscard]] std::string freshName();
   void keepName(const std::string& statement, std::string name);
   /// Takes answers out of the way for which nobody waited.

@@ -132,9 +132,10 @@ void PostgresqlReading::send() {
   if (!hasBegun_)
     PQsendQueryParams(handle, "BEGIN ISOLATION LEVEL REPEATABLE READ, READ ONLY", 0, nullptr, nullptr,
                       nullptr, nullptr, kAsText);
-  std::unordered_map<std::string_view, int> counts;
-  for (const Question& question : missing_) ++counts[question->statement];
-  for (const Question& question : missing_) send(*question, counts.at(question->statement) > 1);
+  std::unordered_set<std::string_view> again;
+  for (const Question& question : missing_)
+    if (connection_.countRun(question->statement)) again.insert(question->statement);
+  for (const Question& question : missing_) send(*question, again.contains(question->statement));
   PQpipelineSync(handle);
 }
 

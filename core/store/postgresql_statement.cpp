@@ -68,7 +68,10 @@ void PostgresqlStatement::reset() {
 }
 
 long long PostgresqlStatement::number(int column) const {
-  return std::strtoll(PQgetvalue(rows_.get(), row_, column), nullptr, 10);
+  long long value = 0;
+  const char* const text = PQgetvalue(rows_.get(), row_, column);
+  std::from_chars(text, text + PQgetlength(rows_.get(), row_, column), value);
+  return value;
 }
 
 std::optional<long long> PostgresqlStatement::numberOrNull(int column) const {

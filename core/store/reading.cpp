@@ -17,6 +17,10 @@ bool Reading::holds() const {
   return !collection_.inner().connection.guesses();
 }
 
+void Reading::askAhead(bool isToAsk) {
+  collection_.inner().asksAhead = isToAsk;
+}
+
 void Reading::fetch() {
   Collection::Inner& inner = collection_.inner();
   if (!holds()) inner.components.forget();  // it learned them of answers that may not hold
@@ -24,7 +28,8 @@ void Reading::fetch() {
 }
 
 bool gathers(const Collection& collection) {
-  return collection.inner().connection.gathers();
+  const Collection::Inner& inner = collection.inner();
+  return inner.asksAhead && inner.connection.gathers();
 }
 
 }  // namespace tarebowl::store

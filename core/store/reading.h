@@ -24,6 +24,8 @@ class Reading {
   [[nodiscard]] bool isOwn() const { return isOwn_; }
   /// Whether what was read is as it is: a reading first learns from former ones what is going to be asked.
   [[nodiscard]] bool holds() const;
+  /// Whether the job now asks ahead.
+  void askAhead(bool isToAsk);
   /// Asks for all that was noted, in one way there and back. Throws StoreError.
   void fetch();
 
@@ -32,7 +34,7 @@ class Reading {
   bool isOwn_;  ///< and not part of another
 };
 
-/// Whether what is asked now is noted, so that it is worth while to ask ahead.
+/// Whether what is asked now is noted, and it is worth while to ask ahead.
 [[nodiscard]] bool gathers(const Collection& collection);
 
 /// Runs a job that reads, on a server in as few ways there and back as what it asks rests on what it was
@@ -41,20 +43,23 @@ class Reading {
 /// is read as it was at one moment. What is read again takes fewer ways still: the job is run once with the
 /// answers of former readings, only to learn what it asks. It must change nothing but what it returns, and
 /// bear answers that do not fit each other, as long as it ends. It does not write.
+/// Each time it is first run as if all were answered already: only where that is not so, it asks ahead.
 template <class Place, class Job>  // Place: Collection, or a const one
 auto readTogether(Place& collection, const Job& job) -> decltype(job(collection)) {
   Reading reading(collection);
   if (!reading.isOwn()) return job(collection);
-  for (;;) {
-    try {
-      auto made = job(collection);
-      if (reading.holds()) return made;
-    } catch (const NotAnswered&) {  // NOLINT(bugprone-empty-catch): it is noted
-    } catch (const std::exception&) {
-      if (reading.holds()) throw;
+  for (;; reading.fetch())
+    for (const bool asksAhead : {false, true}) {
+      reading.askAhead(asksAhead);
+      try {
+        auto made = job(collection);
+        if (reading.holds()) return made;
+        break;                        // nothing is missing but that it holds
+      } catch (const NotAnswered&) {  // NOLINT(bugprone-empty-catch): it is noted
+      } catch (const std::exception&) {
+        if (reading.holds()) throw;
+      }
     }
-    reading.fetch();
-  }
 }
 
 /// The job as one that reads together.

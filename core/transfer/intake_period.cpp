@@ -17,7 +17,7 @@ std::optional<IntakePeriod> readIntake(const store::Collection& collection, cons
     IntakeReader early(collection, group, "");
     store::askAhead(
         collection, [&] { return store::knowGroup(collection, group, to); },
-        [&] { return early.read(from, to).pans; });
+        [&] { askForIntake(collection, early, from, to); });
   }
   auto known = store::knowGroup(collection, group, to);
   if (!known) return std::nullopt;

@@ -48,6 +48,18 @@ void readWith(intake::FedBowl& bowl, Grams step) {
   if (bowl.remainder) refine(*bowl.remainder);
 }
 
+std::vector<food::NutrientId> everyNutrient() {
+  std::vector<food::NutrientId> nutrients;
+  for (std::size_t i = 0; i < food::allNutrients().size(); ++i) nutrients.emplace_back(i);
+  return nutrients;
+}
+
+std::vector<food::NutrientId> withProximates(std::span<const food::NutrientId> nutrients) {
+  std::vector<food::NutrientId> read = food::proximates();
+  read.insert(read.end(), nutrients.begin(), nutrients.end());
+  return read;
+}
+
 }  // namespace
 
 std::vector<std::string> classesWithoutPans() {
@@ -55,20 +67,19 @@ std::vector<std::string> classesWithoutPans() {
 }
 
 IntakeReader::IntakeReader(const store::Collection& collection, std::string group, std::string place)
-    : collection_(collection), bowls_(collection), group_(std::move(group)), place_(std::move(place)) {}
+    : collection_(collection),
+      bowls_(collection),
+      foodOf_(collection, everyNutrient(), store::ValueSources::Kept),
+      group_(std::move(group)),
+      place_(std::move(place)) {}
 
 IntakeReader::IntakeReader(const store::Collection& collection, std::span<const food::NutrientId> nutrients)
-    : collection_(collection), bowls_(collection) {
-  std::vector<food::NutrientId> read = food::proximates();
-  read.insert(read.end(), nutrients.begin(), nutrients.end());
-  someOfFoods_.emplace(collection, read);
-}
+    : collection_(collection), bowls_(collection), foodOf_(collection, withProximates(nutrients)) {}
 
 const std::optional<diet::DietFood>& IntakeReader::food(const std::string& code) {
   const auto known = foods_.find(code);
   if (known != foods_.end()) return known->second;
-  auto food = someOfFoods_ ? someOfFoods_->find(code) : store::dietFood(collection_, code);
-  return foods_.emplace(code, std::move(food)).first->second;
+  return foods_.emplace(code, foodOf_.find(code)).first->second;
 }
 
 intake::FoodKind IntakeReader::kindOf(const std::string& code, Grams step) {
@@ -103,26 +114,22 @@ const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
   return *pans_;
 }
 
-/// The foods of all bowls, before the first of them is looked at, and what hangs beside them.
-void IntakeReader::askFor(Date from, Date to) {
+store::CountedBowlReader::Fed IntakeReader::askFor(Date from, Date to) {
   const int apart = intake::BorrowRule().daysApart;
-  std::set<std::string> codes;
+  store::CountedBowlReader::Fed fed;
   store::askAhead(
-      collection_,
-      [&] {
-        bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) {
-          for (const intake::CountedItem& item : bowl.items) codes.insert(item.food);
-        });
-      },
+      collection_, [&] { fed = bowls_.fed(group_, from, to); },
       [&] {
         return store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
                                   intake::dayOfNumber(intake::dayNumber(to) + apart));
       });
-  for (const std::string& code : codes) store::askAhead(collection_, [&] { return food(code).has_value(); });
+  for (const std::string& code : fed.foods)
+    if (askedFor_.insert(code).second) store::askAhead(collection_, [&] { return food(code).has_value(); });
+  return fed;
 }
 
 IntakeReader::Stretch IntakeReader::read(Date from, Date to) {
-  if (store::gathers(collection_)) askFor(from, to);
+  if (store::gathers(collection_)) (void)askFor(from, to);
   Stretch stretch;
   double step = kCoarsest.value();
   bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) {

@@ -12,6 +12,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 namespace tarebowl::transfer {
@@ -24,7 +25,7 @@ namespace tarebowl::transfer {
 /// a place and stretch once for all groups that stand there.
 class IntakeReader {
  public:
-  /// place: the group's section, where its pans stand.
+  /// place: the group's section, where its pans stand. Of the foods all values are read, with their sources.
   IntakeReader(const store::Collection& collection, std::string group, std::string place);
   /// Of no group yet. Of the foods nothing is known but these nutrients, and what dry matter and energy are
   /// worked out from.
@@ -43,11 +44,13 @@ class IntakeReader {
   /// is as fine as the finest of these days: a scale that showed 12.3 g shows tenths. Throws StoreError.
   [[nodiscard]] Stretch read(quantity::Date from, quantity::Date to);
 
+  /// Within a job that reads together: asks ahead what read() will ask. Returns what is known of it so far.
+  store::CountedBowlReader::Fed askFor(quantity::Date from, quantity::Date to);
+
   /// Foods of all that was read so far, by their codes; nothing for one that the collection does not hold.
   [[nodiscard]] const std::map<std::string, std::optional<diet::DietFood>>& foods() const { return foods_; }
 
  private:
-  void askFor(quantity::Date from, quantity::Date to);
   const std::optional<diet::DietFood>& food(const std::string& code);
   [[nodiscard]] intake::FoodKind kindOf(const std::string& code, quantity::Grams step);
   /// Pans that stood in a place around a stretch, and how many they are.
@@ -64,11 +67,12 @@ class IntakeReader {
 
   const store::Collection& collection_;
   store::CountedBowlReader bowls_;
-  std::optional<store::NamedFoodReader> someOfFoods_;  ///< nothing: foods are read whole
+  store::NamedFoodReader foodOf_;
   std::string group_;
   std::string place_;
   std::map<std::string, std::optional<diet::DietFood>> foods_;
-  std::optional<Pans> pans_;  ///< the last that were read
+  std::unordered_set<std::string> askedFor_;  ///< foods, once for all groups and stretches
+  std::optional<Pans> pans_;                  ///< the last that were read
 };
 
 }  // namespace tarebowl::transfer

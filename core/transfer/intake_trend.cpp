@@ -70,13 +70,6 @@ void addSubject(diet::BalanceProblem& followed, const diet::BalanceProblem& all,
   followed.targets.push_back(calcium != all.targets.end() ? *calcium : aDay(food::nutrients::calcium()));
 }
 
-/// All values, for any of them may be followed next; where they come from is not shown here.
-std::vector<food::NutrientId> everyNutrient() {
-  std::vector<food::NutrientId> nutrients;
-  for (std::size_t i = 0; i < food::allNutrients().size(); ++i) nutrients.emplace_back(i);
-  return nutrients;
-}
-
 /// The stretches of days that are read one after another.
 struct Stretches {
   explicit Stretches(const TrendAsked& asked)
@@ -98,18 +91,17 @@ constexpr int kHistoryDays = static_cast<int>(intake::DropRule().historyDays);
 void askForTrend(const store::Collection& collection, const TrendAsked& asked) {
   const auto group = [&] { return store::knowGroup(collection, asked.group, asked.to); };
   const Stretches days(asked);
-  IntakeReader reader(collection, everyNutrient());
   std::string place;
   store::askAhead(collection, [&] {
     if (const auto known = group()) place = known->group.record.section;
   });
-  reader.turnTo(asked.group, place);
+  IntakeReader reader(collection, asked.group, place);
   const auto read = [&](int from, int to) {
-    store::askAhead(collection, [&] { return reader.read(dayOfNumber(from), dayOfNumber(to)); });
+    store::askAhead(collection, [&] { return reader.askFor(dayOfNumber(from), dayOfNumber(to)); });
   };
   store::askAhead(collection, [&] {
     if (const auto fed = store::fedSpan(collection, asked.group, asked.from, asked.to))
-      (void)energyMethodOf(collection, reader.read(dayOfNumber(dayNumber(fed->last) - kWeek + 1), fed->last));
+      askForIntake(collection, reader, dayOfNumber(dayNumber(fed->last) - kWeek + 1), fed->last);
   });
   read(days.first - kHistoryDays, days.first - 1);
   for (int first = days.first; first <= days.last; first += days.step)
@@ -119,8 +111,10 @@ void askForTrend(const store::Collection& collection, const TrendAsked& asked) {
 class TrendReader {
  public:
   TrendReader(const store::Collection& collection, const TrendAsked& asked, store::KnownGroup group)
-      : collection_(collection), asked_(asked), days_(asked), reader_(collection, everyNutrient()) {
-    reader_.turnTo(asked.group, group.group.record.section);
+      : collection_(collection),
+        asked_(asked),
+        days_(asked),
+        reader_(collection, asked.group, group.group.record.section) {
     trend_.group = std::move(group);
     trend_.from = asked.from;
     trend_.to = asked.to;

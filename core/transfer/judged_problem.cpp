@@ -3,6 +3,7 @@
 #include "core/transfer/judged_problem.h"
 
 #include "core/store/diet_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/group_facts.h"
 
 #include <utility>
@@ -10,8 +11,15 @@
 namespace tarebowl::transfer {
 
 food::EnergyMethod energyMethodOf(const store::Collection& collection, const IntakeReader::Stretch& read) {
-  const auto fed = read.fedOn ? store::fedOn(collection, read.diet, *read.fedOn) : std::nullopt;
-  return fed ? fed->record.version.energyMethod : food::EnergyMethod::ModifiedAtwater;
+  const auto fed = read.fedOn ? store::energyMethodFed(collection, read.diet, *read.fedOn) : std::nullopt;
+  return fed.value_or(food::EnergyMethod::ModifiedAtwater);
+}
+
+void askForIntake(const store::Collection& collection, IntakeReader& reader, quantity::Date from,
+                  quantity::Date to) {
+  const store::CountedBowlReader::Fed fed = reader.askFor(from, to);
+  if (!fed.lastDay) return;
+  store::askAhead(collection, [&] { return store::energyMethodFed(collection, fed.diet, *fed.lastDay); });
 }
 
 diet::BalanceProblem judgedProblem(const store::KnownGroup& group, std::vector<diet::DietFood> foods,

@@ -13,6 +13,10 @@ namespace tarebowl::transfer {
 [[nodiscard]] food::EnergyMethod energyMethodOf(const store::Collection& collection,
                                                 const IntakeReader::Stretch& read);
 
+/// Within a job that reads together: asks ahead for what reader.read() and energyMethodOf() will ask.
+void askForIntake(const store::Collection& collection, IntakeReader& reader, quantity::Date from,
+                  quantity::Date to);
+
 /// The targets that the group is fed by (none where none are in force) over these foods. Foods have no limits
 /// here: it is to judge by.
 [[nodiscard]] diet::BalanceProblem judgedProblem(const store::KnownGroup& group,

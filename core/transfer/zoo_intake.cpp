@@ -4,6 +4,7 @@
 
 #include "core/diet/supply.h"
 #include "core/store/animal_reading.h"
+#include "core/store/reading.h"
 #include "core/transfer/judged_problem.h"
 
 #include <algorithm>
@@ -103,14 +104,24 @@ class Larder {
   std::vector<diet::Supply> supplies_;
 };
 
+std::vector<store::StoredGroup> groupsBySection(const store::Collection& collection) {
+  std::vector<store::StoredGroup> groups = store::listGroups(collection);
+  std::ranges::stable_sort(groups, {}, [](const store::StoredGroup& group) { return group.record.section; });
+  return groups;
+}
+
 }  // namespace
 
 std::vector<GroupIntake> readZooIntake(const store::Collection& collection, quantity::Date from,
                                        quantity::Date to, std::span<const food::NutrientId> nutrients) {
   std::vector<GroupSum> sums;
   IntakeReader reader(collection, nutrients);
-  std::vector<store::StoredGroup> all = store::listGroups(collection);
-  std::ranges::stable_sort(all, {}, [](const store::StoredGroup& group) { return group.record.section; });
+  const std::vector<store::StoredGroup> all = groupsBySection(collection);
+  if (store::gathers(collection))
+    for (const store::StoredGroup& group : all) {
+      reader.turnTo(group.record.code, group.record.section);
+      askForIntake(collection, reader, from, to);
+    }
   for (const store::StoredGroup& group : all) {
     reader.turnTo(group.record.code, group.record.section);
     const IntakeReader::Stretch read = reader.read(from, to);

@@ -59,6 +59,13 @@ TEST(Larder, SaysTheSameOfAFoodThatIsNamed) {
   EXPECT_FALSE(reader.find("no-such-food"));
 }
 
+TEST(Larder, SaysWhereValuesComeFromWhereThatIsWanted) {
+  const OwnSample sample;
+  store::NamedFoodReader reader(sample.collection, all(), store::ValueSources::Kept);
+  for (const food::FoodLine& line : store::listFoods(sample.collection))
+    EXPECT_EQ(reader.find(line.code), store::dietFood(sample.collection, line.code)) << line.code;
+}
+
 TEST(Larder, KnowsOnlyWhatWasAskedAndThatAsWell) {
   const OwnSample sample;
   for (const food::NutrientSum& sum : food::nutrientSums()) {

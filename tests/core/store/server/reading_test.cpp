@@ -123,7 +123,7 @@ TEST_F(ReadTogether, AJobOfManyStepsIsNotRunForEachOfThem) {
     return number;
   });
   EXPECT_EQ(last, 30);
-  EXPECT_LT(runs, 15);
+  EXPECT_LT(runs, 20);  // twice for each of the few ways
 }
 
 TEST_F(ReadTogether, WhatIsWrongInTheJobIsSaid) {
