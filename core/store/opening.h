@@ -38,7 +38,7 @@ class Collection::Inner {
   Connection& connection;
   ComponentList components;
   std::optional<LogPlace> seen{};  ///< up to where others' changes are known
-  bool asksAhead = false;          ///< within a reading (reading.h)
+  int roundOfAsking = 0;           ///< within a reading (reading.h); 0: nothing is asked ahead
 };
 
 /// As Collection::create and open, over another list of migrations: for tests.

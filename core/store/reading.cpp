@@ -18,7 +18,7 @@ bool Reading::holds() const {
 }
 
 void Reading::askAhead(bool isToAsk) {
-  collection_.inner().asksAhead = isToAsk;
+  collection_.inner().roundOfAsking = isToAsk ? ++rounds_ : 0;
 }
 
 void Reading::fetch() {
@@ -29,7 +29,11 @@ void Reading::fetch() {
 
 bool gathers(const Collection& collection) {
   const Collection::Inner& inner = collection.inner();
-  return inner.asksAhead && inner.connection.gathers();
+  return inner.roundOfAsking > 0 && inner.connection.gathers();
+}
+
+bool asksFirst(const Collection& collection) {
+  return collection.inner().roundOfAsking == 1 && gathers(collection);
 }
 
 }  // namespace tarebowl::store

@@ -31,11 +31,14 @@ class Reading {
 
  private:
   const Collection& collection_;
-  bool isOwn_;  ///< and not part of another
+  bool isOwn_;      ///< and not part of another
+  int rounds_ = 0;  ///< in which the job asked ahead
 };
 
 /// Whether what is asked now is noted, and it is worth while to ask ahead.
 [[nodiscard]] bool gathers(const Collection& collection);
+/// The same, and nothing was asked ahead before: what rests on no answer was asked then.
+[[nodiscard]] bool asksFirst(const Collection& collection);
 
 /// Runs a job that reads, on a server in as few ways there and back as what it asks rests on what it was
 /// answered: it is run until a question has no answer, what it asked so far is fetched, and it is run again
@@ -80,6 +83,12 @@ void askAhead(const Collection& collection, const Ask&... asks) {
     }
   };
   (ask(asks), ...);
+}
+
+/// The same of what rests on no answer at all: it is asked once, and not read before it is needed.
+template <class... Ask>
+void askFirst(const Collection& collection, const Ask&... asks) {
+  if (asksFirst(collection)) askAhead(collection, asks...);
 }
 
 }  // namespace tarebowl::store

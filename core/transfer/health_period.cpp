@@ -143,17 +143,17 @@ void askForAnimal(const store::Collection& collection, const std::string& code, 
 void askForHealth(const store::Collection& collection, const HealthPeriod& period) {
   const std::string& group = period.subject.group;
   std::vector<std::string> members;
-  store::askAhead(
-      collection, [&] { return readIntake(collection, group, period.from, period.to).has_value(); },
-      [&] { return store::bowlsOfGroup(collection, group, period.from, period.to); },
+  store::askFirst(
+      collection, [&] { return store::bowlsOfGroup(collection, group, period.from, period.to); },
       [&] { return store::listLots(collection); },
       [&] { return store::observationsOfGroup(collection, group, period.from, period.to); },
       [&] { return store::massesOfGroup(collection, group); },
-      [&] { return store::conditionsOfGroup(collection, group); },
-      [&] {
-        members =
-            animal::membersOn(store::staysOf(store::membershipsOfGroup(collection, group)), group, period.to);
-      });
+      [&] { return store::conditionsOfGroup(collection, group); });
+  askForPeriod(collection, group, period.from, period.to);
+  store::askAhead(collection, [&] {
+    members =
+        animal::membersOn(store::staysOf(store::membershipsOfGroup(collection, group)), group, period.to);
+  });
   if (!period.subject.individual.empty()) members = {period.subject.individual};
   for (const std::string& member : members) askForAnimal(collection, member, period.from, period.to);
 }

@@ -11,14 +11,21 @@ namespace tarebowl::transfer {
 
 using quantity::Date;
 
+void askForPeriod(const store::Collection& collection, const std::string& group, Date from, Date to) {
+  if (!store::gathers(collection)) return;
+  std::string place;
+  store::askAhead(
+      collection, [&] { return store::knowGroup(collection, group, to); },
+      [&] {
+        if (const auto named = store::findGroup(collection, group)) place = named->record.section;
+      });
+  IntakeReader early(collection, group, place);
+  store::askAhead(collection, [&] { askForIntake(collection, early, from, to); });
+}
+
 std::optional<IntakePeriod> readIntake(const store::Collection& collection, const std::string& group,
                                        Date from, Date to) {
-  if (store::gathers(collection)) {
-    IntakeReader early(collection, group, "");
-    store::askAhead(
-        collection, [&] { return store::knowGroup(collection, group, to); },
-        [&] { askForIntake(collection, early, from, to); });
-  }
+  askForPeriod(collection, group, from, to);
   auto known = store::knowGroup(collection, group, to);
   if (!known) return std::nullopt;
   IntakePeriod period{.group = std::move(*known), .from = from, .to = to};

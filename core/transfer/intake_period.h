@@ -36,6 +36,10 @@ struct IntakePeriod {
                                                      const std::string& group, quantity::Date from,
                                                      quantity::Date to);
 
+/// Within a job that reads together: asks ahead for it.
+void askForPeriod(const store::Collection& collection, const std::string& group, quantity::Date from,
+                  quantity::Date to);
+
 /// What its foods bring of a nutrient.
 [[nodiscard]] intake::Contents contentsOf(const IntakePeriod& period, food::NutrientId nutrient);
 

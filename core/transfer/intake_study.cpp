@@ -3,6 +3,7 @@
 #include "core/transfer/intake_study.h"
 
 #include "core/store/faeces_verbs.h"
+#include "core/store/reading.h"
 #include "core/transfer/intake_period.h"
 
 #include <utility>
@@ -18,6 +19,8 @@ std::optional<exchange::IntakeToWrite> intakeStudy(const store::Collection& coll
                                                    const std::string& group, quantity::Date from,
                                                    quantity::Date to,
                                                    std::span<const food::NutrientId> nutrients) {
+  // Asked last, it would have all of the report worked out once more.
+  store::askFirst(collection, [&] { return store::faecesOfGroup(collection, group); });
   auto period = readIntake(collection, group, from, to);
   if (!period) return std::nullopt;
   exchange::IntakeToWrite made;
