@@ -58,7 +58,8 @@ void addCopyLine(std::string& lines, const TableRow& row) {
   lines += '\n';
 }
 
-PostgresqlCopy::PostgresqlCopy(pg_conn* connection, const TableShape& table) : connection_(connection) {
+PostgresqlCopy::PostgresqlCopy(pg_conn* connection, const TableShape& table)
+    : connection_(connection), table_(table.name) {
   checked(PQexec(connection_, statementFor(table).c_str()));
 }
 
@@ -87,6 +88,8 @@ void PostgresqlCopy::end() {
   PostgresqlResult ended(PQgetResult(connection_));
   while (const PostgresqlResult left{PQgetResult(connection_)}) continue;
   checked(ended.release());
+  // Who asks next is not to wait until the server has got to know the table by itself.
+  checked(PQexec(connection_, ("ANALYZE " + table_).c_str()));
 }
 
 }  // namespace tarebowl::store

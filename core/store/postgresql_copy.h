@@ -25,6 +25,7 @@ class PostgresqlCopy final : public TableFilling {
   void send();
 
   pg_conn* connection_;
+  std::string table_;
   std::string lines_;
   bool open_ = true;
 };

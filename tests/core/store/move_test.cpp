@@ -84,6 +84,17 @@ TEST(Move, WhatHasMovedTakesNoWritesFromThoseWhoStillHaveItOpen) {
   EXPECT_EQ(codeOf([&] { addFood(desk, plain("late"), kKeeper); }), StoreErrorCode::Gone);
 }
 
+TEST(Move, TheServerKnowsAtOnceHowManyRowsCame) {
+  if (!testsAreOnServer()) GTEST_SKIP() << "a file plans without it";
+  const OwnFolder folder;
+  const fs::path to = folder.collection("new");
+  (void)moveCollection(filled(folder), to, kKeeper);
+  EXPECT_EQ(refusedTo(to, "",
+                      "SELECT 1 / CASE WHEN reltuples = 2 THEN 1 ELSE 0 END FROM pg_class WHERE oid = "
+                      "'tarebowl.food'::regclass"),
+            "");
+}
+
 /// Where it goes to a server, rows are refused once all of a table have been sent.
 TEST(Move, ATextThatTheTargetDoesNotKeepUndoesTheMove) {
   if (!testsAreOnServer()) GTEST_SKIP() << "a file keeps every text";
