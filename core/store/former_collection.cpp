@@ -60,8 +60,10 @@ UndoneRestore undoRestore(const std::filesystem::path& address, const OpenOption
     if (undone.former.empty())
       throw StoreError(StoreErrorCode::NotFound, address,
                        "no collection was set aside by a restore; nothing was changed");
+    // Its name is free then: of two within one second the other takes it.
+    connection.sql() << "ALTER SCHEMA " + undone.former + " RENAME TO tarebowl_coming_back";
     undone.aside = setFormerAside(connection, author.at);
-    connection.sql() << "ALTER SCHEMA " + undone.former + " RENAME TO tarebowl";
+    connection.sql() << "ALTER SCHEMA tarebowl_coming_back RENAME TO tarebowl";
     raiseSchema(connection, migrations());
     grantRights(connection);
     record(inner, {.author = author,
