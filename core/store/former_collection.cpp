@@ -7,7 +7,6 @@
 #include "core/store/opening.h"
 #include "core/store/postgresql_connection.h"
 #include "core/store/server_opening.h"
-#include "core/store/server_rights.h"
 
 #include <fmt/format.h>
 
@@ -19,6 +18,21 @@ namespace tarebowl::store {
 namespace {
 
 constexpr const char* kFormer = "tarebowl_before_restore_";
+
+/// Of those that begin so; empty where there is none.
+std::string newestSchema(Connection& connection, const char* prefix) {
+  std::string name;
+  connection.sql() << fmt::format(
+      "SELECT COALESCE((SELECT CAST(nspname AS TEXT) FROM pg_catalog.pg_namespace WHERE "
+      "starts_with(CAST(nspname AS TEXT), '{}') ORDER BY nspname DESC LIMIT 1), '')",
+      prefix),
+      soci::into(name);
+  return name;
+}
+
+std::string timeIn(const std::string& schema, const std::string& prefix) {
+  return schema.empty() ? schema : schema.substr(prefix.size());
+}
 
 }  // namespace
 
@@ -39,14 +53,10 @@ std::string setFormerAside(Connection& connection, const std::string& at) {
   return name;
 }
 
-std::string newestFormer(Connection& connection) {
-  std::string name;
-  connection.sql() << fmt::format(
-      "SELECT COALESCE((SELECT CAST(nspname AS TEXT) FROM pg_catalog.pg_namespace WHERE "
-      "starts_with(CAST(nspname AS TEXT), '{}') ORDER BY nspname DESC LIMIT 1), '')",
-      kFormer),
-      soci::into(name);
-  return name;
+std::string leftByRestore(Connection& connection) {
+  const std::string former = newestSchema(connection, kFormer);
+  const std::string moved = newestSchema(connection, kMovedAway);
+  return timeIn(moved, kMovedAway) < timeIn(former, kFormer) ? former : std::string();
 }
 
 UndoneRestore undoRestore(const std::filesystem::path& address, const OpenOptions& options,
@@ -56,7 +66,7 @@ UndoneRestore undoRestore(const std::filesystem::path& address, const OpenOption
   Collection::Inner inner(std::move(opened));
   return guarded(address, [&] {
     WriteTransaction transaction(connection);
-    UndoneRestore undone{.former = newestFormer(connection)};
+    UndoneRestore undone{.former = newestSchema(connection, kFormer)};
     if (undone.former.empty())
       throw StoreError(StoreErrorCode::NotFound, address,
                        "no collection was set aside by a restore; nothing was changed");
@@ -64,8 +74,7 @@ UndoneRestore undoRestore(const std::filesystem::path& address, const OpenOption
     connection.sql() << "ALTER SCHEMA " + undone.former + " RENAME TO tarebowl_coming_back";
     undone.aside = setFormerAside(connection, author.at);
     connection.sql() << "ALTER SCHEMA tarebowl_coming_back RENAME TO tarebowl";
-    raiseSchema(connection, migrations());
-    grantRights(connection);
+    (void)raiseOpened(connection, migrations());
     record(inner, {.author = author,
                    .verb = "undo restore",
                    .subject = "collection",

@@ -12,6 +12,9 @@ namespace tarebowl::store {
 
 class Connection;
 
+/// How schemas begin in which collections lie that were moved elsewhere (move.h).
+inline constexpr const char* kMovedAway = "tarebowl_moved_";
+
 /// The name of a schema for what is set aside at a moment: "20261126T190000Z", in small letters.
 [[nodiscard]] std::string schemaNamedAfter(const std::string& prefix, const std::string& at);
 
@@ -19,8 +22,9 @@ class Connection;
 /// has it open is told that it is gone. Inside guarded().
 [[nodiscard]] std::string setFormerAside(Connection& connection, const std::string& at);
 
-/// The schema of the one that was set aside last; empty where there is none. Inside guarded().
-[[nodiscard]] std::string newestFormer(Connection& connection);
+/// Of a database without a collection: the schema of the one that gave way to a backup which never came;
+/// empty where there is none, or where the last one was moved elsewhere. Inside guarded().
+[[nodiscard]] std::string leftByRestore(Connection& connection);
 
 struct UndoneRestore {
   std::string former{};  ///< the schema whose collection is in its place again

@@ -106,7 +106,7 @@ std::optional<Collection> alreadyAt(const fs::path& target, const std::string& a
 /// Whoever has it open is told at the next write that it is gone. The lock is held until it is.
 std::string setAside(Connection& from, WriteTransaction& lock, const std::string& at) {
   if (!isServerAddress(from.file())) return setFileAside(from.file(), at, "moved").string();
-  const std::string name = schemaNamedAfter("tarebowl_moved_", at);
+  const std::string name = schemaNamedAfter(kMovedAway, at);
   guarded(from.file(), [&] {
     from.sql() << "ALTER SCHEMA tarebowl RENAME TO " + name;
     lock.commit();

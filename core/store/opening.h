@@ -39,6 +39,7 @@ class Collection::Inner {
   ComponentList components;
   std::optional<LogPlace> seen{};  ///< up to where others' changes are known
   int roundOfAsking = 0;           ///< within a reading (reading.h); 0: nothing is asked ahead
+  bool wouldAskAhead = false;      ///< the job came to a place where it could be
 };
 
 /// As Collection::create and open, over another list of migrations: for tests.

@@ -24,8 +24,10 @@ namespace fs = std::filesystem;
 /// "TARE": the write lock of a collection; locks of one database do not meet those of another.
 constexpr long long kWriteLock = 0x54415245;
 constexpr const char* kConnectionLost = "08006";
-/// Some statements have numbers in their text and never come again.
+/// Some statements have numbers in their text and do not come again for long: neither here nor on the server
+/// are they to become more and more.
 constexpr std::size_t kMostCounted = 2'000;
+constexpr std::size_t kMostKeptReady = 500;
 /// Whose triggers can be made again as they are (server/rights.sql).
 constexpr int kOldestServer = 140'000;
 
@@ -109,7 +111,7 @@ std::shared_ptr<pg_result> PostgresqlConnection::execute(const std::string& stat
 bool PostgresqlConnection::countRun(const std::string& statement) {
   if (kept_.size() > kMostCounted)
     std::erase_if(kept_, [](const auto& kept) { return kept.second.name.empty(); });
-  return kept_[statement].runs++ > 0;
+  return kept_[statement].runs++ > 0 && named_ < kMostKeptReady;
 }
 
 std::string PostgresqlConnection::keptName(const std::string& statement) const {
@@ -214,6 +216,7 @@ void PostgresqlConnection::refuseLost() {
 
 void PostgresqlConnection::takeUpAgain() {
   kept_.clear();
+  named_ = 0;
   memory_.forget();
   try {
     sql().reconnect();

@@ -63,7 +63,7 @@ class PostgresqlConnection final : public Connection {
   [[nodiscard]] std::shared_ptr<pg_result> answer(const std::string& statement, const Values& values);
   /// The name under which the server keeps a statement ready; empty: it does not.
   [[nodiscard]] std::string keptName(const std::string& statement) const;
-  /// Takes note that a statement is run once more; whether it was run before.
+  /// Takes note that a statement is run once more; whether it was run before and is worth keeping ready.
   bool countRun(const std::string& statement);
   [[nodiscard]] std::string freshName();
   void keepName(const std::string& statement, std::string name);

@@ -10,7 +10,9 @@ Reading::Reading(const Collection& collection)
     : collection_(collection), isOwn_(collection.inner().connection.beginReading()) {}
 
 Reading::~Reading() {
-  if (isOwn_) collection_.inner().connection.endReading();
+  if (!isOwn_) return;
+  collection_.inner().roundOfAsking = 0;
+  collection_.inner().connection.endReading();
 }
 
 bool Reading::holds() const {
@@ -19,6 +21,11 @@ bool Reading::holds() const {
 
 void Reading::askAhead(bool isToAsk) {
   collection_.inner().roundOfAsking = isToAsk ? ++rounds_ : 0;
+  collection_.inner().wouldAskAhead = false;
+}
+
+bool Reading::wouldAskAhead() const {
+  return collection_.inner().wouldAskAhead;
 }
 
 void Reading::fetch() {
@@ -28,12 +35,14 @@ void Reading::fetch() {
 }
 
 bool gathers(const Collection& collection) {
-  const Collection::Inner& inner = collection.inner();
-  return inner.roundOfAsking > 0 && inner.connection.gathers();
+  Collection::Inner& inner = collection.inner();
+  if (!inner.connection.gathers()) return false;
+  inner.wouldAskAhead = true;
+  return inner.roundOfAsking > 0;
 }
 
 bool asksFirst(const Collection& collection) {
-  return collection.inner().roundOfAsking == 1 && gathers(collection);
+  return gathers(collection) && collection.inner().roundOfAsking == 1;
 }
 
 }  // namespace tarebowl::store

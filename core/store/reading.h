@@ -26,6 +26,8 @@ class Reading {
   [[nodiscard]] bool holds() const;
   /// Whether the job now asks ahead.
   void askAhead(bool isToAsk);
+  /// Whether it came to a place since where it would have.
+  [[nodiscard]] bool wouldAskAhead() const;
   /// Asks for all that was noted, in one way there and back. Throws StoreError.
   void fetch();
 
@@ -62,6 +64,7 @@ auto readTogether(Place& collection, const Job& job) -> decltype(job(collection)
       } catch (const std::exception&) {
         if (reading.holds()) throw;
       }
+      if (!reading.wouldAskAhead()) break;
     }
 }
 

@@ -52,14 +52,14 @@ void refuseOtherSchema(const fs::path& address, int version, int newest) {
 
 /// A restore that died on its way must not look like a database in which nothing was ever set up.
 void refuseHalfRestored(Connection& connection) {
-  const std::string former = newestFormer(connection);
+  const std::string former = leftByRestore(connection);
   if (former.empty()) return;
   throw StoreError(
       StoreErrorCode::Gone, connection.file(),
-      fmt::format(
-          "a backup was being restored here and did not come to its end; what was there lies whole in "
-          "the schema {}: tarebowl server undo-restore puts it back, tarebowl server restore tries again",
-          former));
+      fmt::format("the database holds no collection any more, as where a restore did not come to "
+                  "its end; the one that gave way to the backup lies whole in the schema {}: "
+                  "tarebowl server undo-restore puts it back, tarebowl server restore tries again",
+                  former));
 }
 
 int schemaIn(Connection& connection, const Standing& standing) {
@@ -132,16 +132,21 @@ void createServer(const fs::path& address, const OpenOptions& options, std::span
   });
 }
 
+bool raiseOpened(PostgresqlConnection& connection, std::span<const Migration> steps) {
+  const int version = connection.schemaVersion();
+  if (version == 0 || version > newest(steps)) refuseOtherSchema(connection.file(), version, newest(steps));
+  raiseSchema(connection, steps);
+  grantRights(connection);
+  return version != newest(steps);
+}
+
 bool raiseServer(const fs::path& address, const OpenOptions& options, std::span<const Migration> steps) {
   const auto opened = connectToServer(address, options);
   return guarded(address, [&] {
     WriteTransaction transaction(*opened);
-    const int version = opened->schemaVersion();
-    if (version == 0 || version > newest(steps)) refuseOtherSchema(address, version, newest(steps));
-    raiseSchema(*opened, steps);
-    grantRights(*opened);
+    const bool raised = raiseOpened(*opened, steps);
     transaction.commit();
-    return version != newest(steps);
+    return raised;
   });
 }
 

@@ -26,6 +26,10 @@ class PostgresqlConnection;
 void createServer(const std::filesystem::path& address, const OpenOptions& options,
                   std::span<const Migration> steps, const std::function<void(Collection::Inner&)>& fill);
 
+/// Within a transaction: raises the schema, and says anew what each role may do; false where there was
+/// nothing to raise. Throws StoreError (TooNew).
+bool raiseOpened(PostgresqlConnection& connection, std::span<const Migration> steps);
+
 /// Raises the schema while nobody writes, and says anew what each role may do, in one transaction; false
 /// where there was nothing to raise.
 bool raiseServer(const std::filesystem::path& address, const OpenOptions& options,

@@ -4,12 +4,10 @@
 
 #include "core/food/proximates.h"
 #include "core/intake/time_of_sheet.h"
-#include "core/store/food_reading.h"
 #include "core/store/reading.h"
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 #include <utility>
 
 namespace tarebowl::transfer {

@@ -84,33 +84,6 @@ TEST(Move, WhatHasMovedTakesNoWritesFromThoseWhoStillHaveItOpen) {
   EXPECT_EQ(codeOf([&] { addFood(desk, plain("late"), kKeeper); }), StoreErrorCode::Gone);
 }
 
-TEST(Move, TheServerKnowsAtOnceHowManyRowsCame) {
-  if (!testsAreOnServer()) GTEST_SKIP() << "a file plans without it";
-  const OwnFolder folder;
-  const fs::path to = folder.collection("new");
-  (void)moveCollection(filled(folder), to, kKeeper);
-  EXPECT_EQ(refusedTo(to, "",
-                      "SELECT 1 / CASE WHEN reltuples = 2 THEN 1 ELSE 0 END FROM pg_class WHERE oid = "
-                      "'tarebowl.food'::regclass"),
-            "");
-}
-
-/// Where it goes to a server, rows are refused once all of a table have been sent.
-TEST(Move, ATextThatTheTargetDoesNotKeepUndoesTheMove) {
-  if (!testsAreOnServer()) GTEST_SKIP() << "a file keeps every text";
-  const OwnFolder folder;
-  const fs::path from = filled(folder);
-  const fs::path to = folder.collection("new");
-  for (const char* const unkept : {"CAST(x'ff' AS TEXT)", "'a' || CHAR(0) || 'b'"}) {
-    Collection::open(from, kNow).inner().sql() << std::string("UPDATE food SET note = ") + unkept;
-    const auto error = errorOf([&] { (void)moveCollection(from, to, kKeeper); });
-    ASSERT_TRUE(error);
-    EXPECT_THAT(error->what(), testing::AnyOf(HasSubstr("encoding"), HasSubstr("the character 0")));
-    EXPECT_EQ(codeOf([&] { (void)Collection::open(to, kNow); }), StoreErrorCode::NotACollection);
-    EXPECT_EQ(countFoods(Collection::open(from, kNow)), 2U);
-  }
-}
-
 TEST(Move, AMoveThatWasInterruptedAfterTheCopyIsBroughtToItsEnd) {
   const OwnFolder folder;
   const fs::path from = filled(folder);

@@ -17,6 +17,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <vector>
 
 namespace tarebowl::store {
 namespace {
@@ -130,7 +131,7 @@ TEST_F(ReadTogether, AJobOfManyStepsIsNotRunForEachOfThem) {
     return number;
   });
   EXPECT_EQ(last, 30);
-  EXPECT_LT(runs, 20);  // twice for each of the few ways
+  EXPECT_LT(runs, 15);
 }
 
 /// Nothing is asked ahead where all is answered, and what rests on no answer but once.
@@ -259,7 +260,9 @@ TEST_F(ReadTogether, OfMoreThanIsKeptTheOldestIsForgotten) {
   constexpr int kMany = 40;
   for (int i = 0; i < kMany; ++i) EXPECT_EQ(read(i), 1'000'010 + i);
   EXPECT_EQ(fewestTripsOf([&] { EXPECT_EQ(read(kMany - 1), 1'000'010 + kMany - 1); }), 1);
-  EXPECT_GE(tripsOf([&] { EXPECT_EQ(read(0), 1'000'010); }), 2);
+  std::vector<int> forgotten;  // what is read of them takes the place of the next older ones
+  for (int i = 0; i < 5; ++i) forgotten.push_back(tripsOf([&] { EXPECT_EQ(read(i), 1'000'010 + i); }));
+  EXPECT_EQ(*std::ranges::min_element(forgotten), 2);
 }
 
 TEST_F(ReadTogether, ItDoesNotWriteAndWritingGoesOnAfterwards) {

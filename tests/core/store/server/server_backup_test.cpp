@@ -5,6 +5,7 @@
 
 #include "core/store/change_log.h"
 #include "core/store/former_collection.h"
+#include "core/store/move.h"
 #include "core/store/server_setup.h"
 #include "tests/core/store/larder.h"
 
@@ -140,6 +141,17 @@ TEST_F(ServerBackup, ARestoreThatDiedOnItsWayIsToldAndUndone) {
   const UndoneRestore undone = undoRestore(address, {}, kKeeper);
   EXPECT_EQ(undone.aside, "");
   EXPECT_THAT(foods(), UnorderedElementsAre("fennel", "kale"));
+}
+
+/// What a restore set aside stays for as long as somebody wants it: no sign that one died.
+TEST_F(ServerBackup, WhatWasMovedAwayAfterARestoreIsNotTakenForOneThatDied) {
+  dumpServer(address, {}, dump);
+  (void)restoreServer(address, {}, dump, kKeeper);
+  const fs::path file = folder / "elsewhere.tarebowl";
+  (void)moveCollection(address, file, {"Keeper A", "2026-11-25T08:00:00Z"});
+  EXPECT_EQ(codeOf([&] { (void)Collection::open(address, kNow); }), StoreErrorCode::NotACollection);
+  (void)moveCollection(file, address, {"Keeper A", "2026-11-25T09:00:00Z"});
+  EXPECT_THAT(foods(), UnorderedElementsAre("kale"));
 }
 
 TEST_F(ServerBackup, WhereNothingWasSetAsideThereIsNothingToUndo) {
