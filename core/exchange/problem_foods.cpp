@@ -13,12 +13,12 @@ using food::SampleOrigin;
 
 /// "Kale, raw" is a name with its form; the form stands beside it.
 std::string nameWithoutForm(const diet::DietFood& from) {
-  std::string name = from.name;
+  std::string_view name = from.name;
   for (const std::string_view remark : {" (invented)", " (invented product)"})
-    if (name.ends_with(remark)) name.resize(name.size() - remark.size());
+    if (name.ends_with(remark)) name.remove_suffix(remark.size());
   const std::string tail = ", " + from.form;
-  if (!from.form.empty() && name.ends_with(tail)) name.resize(name.size() - tail.size());
-  return name;
+  if (!from.form.empty() && name.ends_with(tail)) name.remove_suffix(tail.size());
+  return std::string(name);
 }
 
 bool says(std::string_view text, std::string_view word) {

@@ -60,7 +60,8 @@ std::vector<ScaleEvent> ScaleStream::take(std::string_view bytes) {
     if (skipping_) continue;
     pending_ += byte;
     if (pending_.size() <= kLongestLine) continue;
-    events.push_back(heldBack(std::exchange(pending_, {}), ScaleFault::Garbled));
+    events.push_back(heldBack(pending_, ScaleFault::Garbled));
+    pending_.clear();
     skipping_ = true;
   }
   return events;

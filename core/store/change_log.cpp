@@ -5,11 +5,14 @@
 #include "core/store/opening.h"
 #include "core/store/row_query.h"
 
+#include <fmt/format.h>
+
 namespace tarebowl::store {
 
 namespace {
 
-constexpr const char* kColumns = "id, at, who, verb, subject, subject_id, state_before, state_after";
+constexpr const char* kChanges =
+    "SELECT id, at, who, verb, subject, subject_id, state_before, state_after FROM change_log";
 
 /// What one row is read into; the names of SQL's columns in their order.
 struct Row {
@@ -25,10 +28,10 @@ struct Row {
   [[nodiscard]] Change change() const { return {id, {who, at}, verb, subject, subjectId, before, after}; }
 };
 
-/// Reads the rows of a query with at most one number in it.
-std::vector<Change> readAll(Collection::Inner& collection, const std::string& query, long long argument) {
+/// condition: what of the changes is read and in which order, with one number in it.
+std::vector<Change> readAll(Collection::Inner& collection, std::string_view condition, long long argument) {
   Row row;
-  RowQuery rows(collection.connection, query, argument);
+  RowQuery rows(collection.connection, fmt::format("{} {}", kChanges, condition), argument);
   std::vector<Change> changes;
   while (rows.next(row.id, row.at, row.who, row.verb, row.subject, row.subjectId, row.before, row.after))
     changes.push_back(row.change());
@@ -39,16 +42,13 @@ std::vector<Change> readAll(Collection::Inner& collection, const std::string& qu
 
 std::vector<Change> newestChanges(const Collection& collection, std::size_t most) {
   return guarded(collection.file(), [&] {
-    return readAll(collection.inner(),
-                   std::string("SELECT ") + kColumns + " FROM change_log ORDER BY id DESC LIMIT :most",
-                   static_cast<long long>(most));
+    return readAll(collection.inner(), "ORDER BY id DESC LIMIT :most", static_cast<long long>(most));
   });
 }
 
 std::optional<Change> findChange(const Collection& collection, std::int64_t number) {
   return guarded(collection.file(), [&]() -> std::optional<Change> {
-    auto found = readAll(collection.inner(),
-                         std::string("SELECT ") + kColumns + " FROM change_log WHERE id = :id", number);
+    auto found = readAll(collection.inner(), "WHERE id = :id", number);
     if (found.empty()) return std::nullopt;
     return std::move(found.front());
   });

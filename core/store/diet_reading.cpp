@@ -83,13 +83,15 @@ std::optional<food::EnergyMethod> energyMethodFed(const Collection& collection, 
   return before ? std::optional(before->record.version.energyMethod) : std::nullopt;
 }
 
-std::map<std::string, diet::DietVersion> everyDietFedOn(const Collection& collection, quantity::Date day) {
+std::map<std::string, diet::DietVersion> everyDietFedOn(const Collection& collection, quantity::Date day,
+                                                        const std::optional<std::string>& section) {
   // Of each diet the newest that had begun: of one day the higher number.
-  auto newest = readAll<StoredFedVersion>(
-      collection,
+  const std::string condition = fmt::format(
       "WHERE id IN (SELECT (SELECT begun.id FROM diet_version AS begun WHERE begun.diet = diet.code AND "
-      "begun.fed_from <= :day ORDER BY begun.fed_from DESC, begun.number DESC LIMIT 1) FROM diet)",
-      day);
+      "begun.fed_from <= :day ORDER BY begun.fed_from DESC, begun.number DESC LIMIT 1) FROM diet{})",
+      section ? " WHERE group_code IN (SELECT code FROM animal_group WHERE section = :section)" : "");
+  auto newest = section ? readAll<StoredFedVersion>(collection, condition, day, *section)
+                        : readAll<StoredFedVersion>(collection, condition, day);
   std::map<std::string, diet::DietVersion> fed;
   for (StoredFedVersion& version : newest) {
     const std::string& diet = version.record.diet;

@@ -42,9 +42,9 @@ struct VersionLine {
 [[nodiscard]] std::optional<food::EnergyMethod> energyMethodFed(const Collection& collection,
                                                                 const std::string& dietCode,
                                                                 quantity::Date day);
-/// The same of every diet that is fed on the day, by the diets' codes; of their parts at least the lines and
-/// the allowances (FedVersion).
-[[nodiscard]] std::map<std::string, diet::DietVersion> everyDietFedOn(const Collection& collection,
-                                                                      quantity::Date day);
+/// The same of every diet that is fed on the day to a group of the section, or to any where none is named, by
+/// the diets' codes; of their parts at least the lines and the allowances (FedVersion).
+[[nodiscard]] std::map<std::string, diet::DietVersion> everyDietFedOn(
+    const Collection& collection, quantity::Date day, const std::optional<std::string>& section = {});
 
 }  // namespace tarebowl::store

@@ -7,6 +7,8 @@
 #include "core/store/made_food_rows.h"
 #include "core/store/row_query.h"
 
+#include <fmt/format.h>
+
 namespace tarebowl::store {
 
 namespace {
@@ -72,8 +74,8 @@ bool nextOf(RowQuery& rows, FoodRow& row) {
 
 /// The row in which a column that tells foods apart has this value; false where there is none.
 template <class Value>
-bool readRow(Collection::Inner& inner, const std::string& column, const Value& value, FoodRow& row) {
-  RowQuery rows(inner.connection, std::string(kFoodColumns) + " WHERE " + column + " = :value", value);
+bool readRow(Collection::Inner& inner, std::string_view column, const Value& value, FoodRow& row) {
+  RowQuery rows(inner.connection, fmt::format("{} WHERE {} = :value", kFoodColumns, column), value);
   return nextOf(rows, row);
 }
 
@@ -174,7 +176,7 @@ std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id) {
 
 std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner) {
   FoodRow row;
-  RowQuery rows(inner.connection, std::string(kFoodColumns) + " ORDER BY id");
+  RowQuery rows(inner.connection, fmt::format("{} ORDER BY id", kFoodColumns));
   std::vector<std::pair<long long, food::Food>> foods;
   while (nextOf(rows, row)) foods.emplace_back(row.id, row.food());
   return foods;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/group_reading.h"
 
+#include "core/store/mass_series.h"
 #include "core/store/profile_lineage.h"
 #include "core/store/reading.h"
 
@@ -13,12 +14,26 @@ namespace tarebowl::store {
 
 namespace {
 
+MassSeries readMembers(const Collection& collection, const std::string& group, quantity::Date day) {
+  return readingsThatCount(
+      collection, day,
+      {"individual", "SELECT DISTINCT individual AS code FROM membership WHERE group_code = :group", group});
+}
+
+MassSeries readWhole(const Collection& collection, const std::string& group, quantity::Date day) {
+  return readingsThatCount(collection, day,
+                           {"group_code", "SELECT code FROM animal_group WHERE code = :group", group});
+}
+
 void readMass(const Collection& collection, quantity::Date day, KnownGroup& known) {
+  const std::string& code = known.group.record.code;
+  const MassSeries series = readMembers(collection, code, day);
   std::vector<std::optional<animal::CurrentMass>> members;
-  for (const std::string& member : known.members)
-    members.push_back(animal::massOn(readingsOf(massesOfIndividual(collection, member)), day));
-  const auto whole = animal::massOn(readingsOf(massesOfGroup(collection, known.group.record.code)), day);
-  const auto mass = animal::groupMass(members, whole);
+  for (const std::string& member : known.members) {
+    members.push_back(massIn(series, member, day));
+    known.memberMasses.push_back(members.back() ? std::optional(members.back()->mass) : std::nullopt);
+  }
+  const auto mass = animal::groupMass(members, massIn(readWhole(collection, code, day), code, day));
   if (!mass) return;
   known.bodyMass = mass->mass;
   known.weighed = mass->weighed;
@@ -27,10 +42,10 @@ void readMass(const Collection& collection, quantity::Date day, KnownGroup& know
 void readTargets(const Collection& collection, quantity::Date day, KnownGroup& known) {
   const std::string& code = known.group.record.profile;
   if (code.empty()) return;
-  known.version = profileInForce(collection, code, day);
-  const animal::ProfileLookup lineage = lineageOf(collection, code);  // asked together
+  const ProfileLineage lineage(collection, code);
+  known.version = lineage.inForce(day);
   if (!known.version) return;
-  auto resolved = animal::resolve(known.version->record.profile, lineage);
+  auto resolved = animal::resolve(known.version->record.profile, lineage.lookup());
   if (auto* profile = std::get_if<animal::ResolvedProfile>(&resolved)) known.profile = std::move(*profile);
 }
 
@@ -47,7 +62,8 @@ std::optional<KnownGroup> knowGroup(const Collection& collection, const std::str
                                     quantity::Date day) {
   askAhead(
       collection, [&] { return findGroup(collection, code); },
-      [&] { return membershipsOfGroup(collection, code); }, [&] { return massesOfGroup(collection, code); },
+      [&] { return membershipsOfGroup(collection, code); },
+      [&] { return readMembers(collection, code, day); }, [&] { return readWhole(collection, code, day); },
       [&] { return energyPlanOn(collection, code, day); });
   const auto group = findGroup(collection, code);
   if (!group) return std::nullopt;
@@ -56,10 +72,7 @@ std::optional<KnownGroup> knowGroup(const Collection& collection, const std::str
   known.members = animal::membersOn(stays, code, day);
   askAhead(
       collection, [&] { return findSpecies(collection, group->record.species); },
-      [&] { return profileInForce(collection, group->record.profile, day); },
-      [&] { return lineageOf(collection, group->record.profile); });
-  for (const std::string& member : known.members)
-    askAhead(collection, [&] { return massesOfIndividual(collection, member); });
+      [&] { return ProfileLineage(collection, group->record.profile); });
   if (const auto species = findSpecies(collection, group->record.species)) known.species = species->record;
   known.headcount = animal::headcountOn(group->record, stays, day);
   readMass(collection, day, known);

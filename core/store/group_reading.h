@@ -17,6 +17,7 @@ struct KnownGroup {
   StoredGroup group{};
   animal::Species species{};
   std::vector<std::string> members{};  ///< codes; empty where the animals are not told apart
+  std::vector<std::optional<quantity::Kilograms>> memberMasses{};  ///< of each of them, where it was weighed
   std::optional<int> headcount{};
   std::optional<quantity::Kilograms> bodyMass{};  ///< per animal: mean of the members, or of the group
   std::size_t weighed = 0;                        ///< members behind the mean; 0 where the group was weighed

@@ -57,7 +57,10 @@ std::vector<StoredProfile> childrenOfProfile(const Collection& collection,
 
 std::optional<StoredProfile> profileInForce(const Collection& collection, const std::string& code,
                                             quantity::Date day) {
-  const auto versions = versionsOfProfile(collection, code);
+  return inForceAmong(versionsOfProfile(collection, code), day);
+}
+
+std::optional<StoredProfile> inForceAmong(const std::vector<StoredProfile>& versions, quantity::Date day) {
   const StoredProfile* newest = newestBy(versions, day);
   if (newest == nullptr || hasBegun(newest->record, ProfileStepKind::Retired, day)) return std::nullopt;
   return *newest;

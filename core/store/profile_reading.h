@@ -27,6 +27,9 @@ namespace tarebowl::store {
 /// or there is none.
 [[nodiscard]] std::optional<StoredProfile> profileInForce(const Collection& collection,
                                                           const std::string& code, quantity::Date day);
+/// The same of all versions of a profile, in their order.
+[[nodiscard]] std::optional<StoredProfile> inForceAmong(const std::vector<StoredProfile>& versions,
+                                                        quantity::Date day);
 
 enum class ProfileState { Draft, Planned, InForce, Superseded, Retired };
 /// Planned: in force from a later day. versions: all of the same code.

@@ -46,9 +46,10 @@ DietOfDay dietOfDay(const store::Collection& collection, const diet::NamedDiet& 
   return made;
 }
 
-DietsByGroup dietsFedOn(const store::Collection& collection, Date day, const std::set<std::string>& groups) {
+DietsByGroup dietsFedOn(const store::Collection& collection, Date day,
+                        const std::optional<std::string>& section, const std::set<std::string>& groups) {
   DietsByGroup diets;
-  auto fed = store::everyDietFedOn(collection, day);
+  auto fed = store::everyDietFedOn(collection, day, section);
   const auto planned = store::versionsInRotationOn(collection, day);
   const auto all = store::listDiets(collection);
   const auto read = [&](const diet::NamedDiet& diet, diet::DietVersion version) {
@@ -100,7 +101,7 @@ std::vector<GroupsDay> bowlsPlannedOn(const store::Collection& collection, Date 
   };
   store::askAhead(
       collection, [&] { return store::groupsHousedOn(collection, day, section); }, readMasses,
-      [&] { return store::everyDietFedOn(collection, day); },
+      [&] { return store::everyDietFedOn(collection, day, section); },
       [&] { return store::versionsInRotationOn(collection, day); },
       [&] { return store::listDiets(collection); });
   auto housed = store::groupsHousedOn(collection, day, section);
@@ -109,7 +110,7 @@ std::vector<GroupsDay> bowlsPlannedOn(const store::Collection& collection, Date 
   });
   std::map<std::string, quantity::Kilograms> masses;
   if (bodyMass == BodyMass::Read) masses = store::bodyMassesOn(collection, housed, day, section);
-  DietsByGroup diets = dietsFedOn(collection, day, codesOf(housed));
+  DietsByGroup diets = dietsFedOn(collection, day, section, codesOf(housed));
   if (store::gathers(collection)) askForFoods(collection, diets, foodOf);
   std::vector<GroupsDay> days;
   days.reserve(housed.size());

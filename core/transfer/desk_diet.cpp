@@ -32,14 +32,11 @@ std::string titleOf(const DeskDiet& desk) {
 /// The version of the profile that the diet names, whatever is in force now.
 void readProfile(const store::Collection& collection, DeskDiet& desk) {
   const animal::ProfileReference& named = desk.version.record.version.profile;
-  store::askAhead(
-      collection, [&] { return store::findProfile(collection, named); },
-      [&] { return store::lineageOf(collection, named.code); });
-  const auto stored = store::findProfile(collection, named);
-  const animal::ProfileLookup lineage = store::lineageOf(collection, named.code);
+  const store::ProfileLineage lineage(collection, named.code);
+  const auto stored = lineage.find(named);
   desk.profileMissing = !stored;
   if (!stored) return;
-  auto resolved = animal::resolve(stored->record.profile, lineage);
+  auto resolved = animal::resolve(stored->record.profile, lineage.lookup());
   if (auto* profile = std::get_if<animal::ResolvedProfile>(&resolved))
     desk.context.profile = std::move(*profile);
 }

@@ -8,6 +8,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/food_reading.h"
 #include "core/store/lot_verbs.h"
+#include "core/store/member_reading.h"
 #include "core/store/reading.h"
 
 #include <algorithm>
@@ -67,15 +68,16 @@ std::vector<DietBegun> dietsBegun(const store::Collection& collection, const Int
 }
 
 void addObservations(const store::Collection& collection, HealthPeriod& period) {
-  const auto add = [&](std::vector<store::StoredObservation> more) {
+  const auto add = [&](const std::vector<store::StoredObservation>& more) {
     period.observations.insert(period.observations.end(), more.begin(), more.end());
   };
   if (!period.subject.individual.empty()) {
     add(store::observationsOfIndividual(collection, period.subject.individual, period.from, period.to));
   } else {
     add(store::observationsOfGroup(collection, period.subject.group, period.from, period.to));
-    for (const std::string& member : period.intake.group.members)
-      add(store::observationsOfIndividual(collection, member, period.from, period.to));
+    const auto ofMembers =
+        store::observationsOfMembers(collection, period.subject.group, period.from, period.to);
+    for (const std::string& member : period.intake.group.members) add(store::ofMember(ofMembers, member));
   }
   std::ranges::stable_sort(period.observations, {}, [](const store::StoredObservation& observation) {
     return std::pair(observation.record.on, observation.record.time);
@@ -95,8 +97,9 @@ void addMasses(const store::Collection& collection, HealthPeriod& period) {
     add(period.subject.individual, masses);
     if (const auto mass = animal::massOn(store::readingsOf(masses), period.to)) period.bodyMass = mass->mass;
   } else {
+    const auto ofMembers = store::massesOfMembers(collection, period.subject.group, period.from, period.to);
     for (const std::string& member : period.intake.group.members)
-      add(member, store::massesOfIndividual(collection, member));
+      add(member, store::ofMember(ofMembers, member));
     add(period.subject.group, store::massesOfGroup(collection, period.subject.group));
     period.bodyMass = period.intake.group.bodyMass;
   }
@@ -116,8 +119,10 @@ void addConditions(const store::Collection& collection, HealthPeriod& period) {
   if (!period.subject.individual.empty()) {
     add(period.subject.individual, store::conditionsOfIndividual(collection, period.subject.individual));
   } else {
+    const auto ofMembers =
+        store::conditionsOfMembers(collection, period.subject.group, period.from, period.to);
     for (const std::string& member : period.intake.group.members)
-      add(member, store::conditionsOfIndividual(collection, member));
+      add(member, store::ofMember(ofMembers, member));
     add(period.subject.group, store::conditionsOfGroup(collection, period.subject.group));
   }
   std::ranges::stable_sort(period.conditions, {}, &ConditionSeen::day);
@@ -131,31 +136,33 @@ void countAnimals(const store::Collection& collection, HealthPeriod& period) {
       period.animals[Date(day)] = *count;
 }
 
-/// What is read of an animal: what was seen of it, its masses and its condition.
-void askForAnimal(const store::Collection& collection, const std::string& code, Date from, Date to) {
-  store::askAhead(
-      collection, [&] { return store::observationsOfIndividual(collection, code, from, to); },
-      [&] { return store::massesOfIndividual(collection, code); },
-      [&] { return store::conditionsOfIndividual(collection, code); });
+/// What is read of an animal, or of a group and all in it: what was observed, weighed and scored.
+void askForSubject(const store::Collection& collection, const HealthSubject& subject, Date from, Date to) {
+  const std::string& code = subject.individual;
+  const std::string& group = subject.group;
+  if (!code.empty())
+    store::askAhead(
+        collection, [&] { return store::observationsOfIndividual(collection, code, from, to); },
+        [&] { return store::massesOfIndividual(collection, code); },
+        [&] { return store::conditionsOfIndividual(collection, code); });
+  else
+    store::askAhead(
+        collection, [&] { return store::observationsOfMembers(collection, group, from, to); },
+        [&] { return store::massesOfMembers(collection, group, from, to); },
+        [&] { return store::conditionsOfMembers(collection, group, from, to); },
+        [&] { return store::observationsOfGroup(collection, group, from, to); },
+        [&] { return store::massesOfGroup(collection, group); },
+        [&] { return store::conditionsOfGroup(collection, group); });
 }
 
-/// What of a period rests on the group alone, or on who was in it.
+/// What of a period rests on the group or the animal alone.
 void askForHealth(const store::Collection& collection, const HealthPeriod& period) {
   const std::string& group = period.subject.group;
-  std::vector<std::string> members;
   store::askFirst(
       collection, [&] { return store::bowlsOfGroup(collection, group, period.from, period.to); },
       [&] { return store::listLots(collection); },
-      [&] { return store::observationsOfGroup(collection, group, period.from, period.to); },
-      [&] { return store::massesOfGroup(collection, group); },
-      [&] { return store::conditionsOfGroup(collection, group); });
+      [&] { askForSubject(collection, period.subject, period.from, period.to); });
   askForPeriod(collection, group, period.from, period.to);
-  store::askAhead(collection, [&] {
-    members =
-        animal::membersOn(store::staysOf(store::membershipsOfGroup(collection, group)), group, period.to);
-  });
-  if (!period.subject.individual.empty()) members = {period.subject.individual};
-  for (const std::string& member : members) askForAnimal(collection, member, period.from, period.to);
 }
 
 /// The later of a day and those of the readings that lie up to another.
@@ -199,31 +206,35 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
 std::optional<Date> lastRecordOf(const store::Collection& collection, const HealthSubject& subject,
                                  Date until) {
   const Date first = intake::dayOfNumber(0);
+  const std::string& code = subject.individual;
+  const std::string& group = subject.group;
   Date last = first;
   store::askAhead(
-      collection, [&] { return store::fedSpan(collection, subject.group, first, until); },
-      [&] { return store::membershipsOfGroup(collection, subject.group); },
-      [&] { return store::massesOfGroup(collection, subject.group); },
-      [&] { return store::conditionsOfGroup(collection, subject.group); });
-  if (const auto fed = store::fedSpan(collection, subject.group, first, until)) last = fed->last;
+      collection, [&] { return store::fedSpan(collection, group, first, until); },
+      [&] { return store::membershipsOfGroup(collection, group); });
+  if (const auto fed = store::fedSpan(collection, group, first, until)) last = fed->last;
   const Date since = last;  // the same for all, so that none waits for another's answer
-  const auto look = [&](const std::string& individual) {
-    const auto seen = store::observationsOfIndividual(collection, individual, since, until);
+  askForSubject(collection, subject, since, until);
+  const auto look = [&](const std::vector<store::StoredObservation>& seen,
+                        const std::vector<store::StoredMass>& masses,
+                        const std::vector<store::StoredCondition>& conditions) {
     if (!seen.empty()) last = std::max(last, seen.back().record.on);
-    takeLater(store::massesOfIndividual(collection, individual), until, last);
-    takeLater(store::conditionsOfIndividual(collection, individual), until, last);
+    takeLater(masses, until, last);
+    takeLater(conditions, until, last);
   };
-  if (!subject.individual.empty()) {
-    look(subject.individual);
+  if (!code.empty()) {
+    look(store::observationsOfIndividual(collection, code, since, until),
+         store::massesOfIndividual(collection, code), store::conditionsOfIndividual(collection, code));
   } else {
-    const auto stays = store::staysOf(store::membershipsOfGroup(collection, subject.group));
-    const auto members = animal::membersOn(stays, subject.group, until);
-    for (const std::string& member : members) askForAnimal(collection, member, since, until);
-    const auto seen = store::observationsOfGroup(collection, subject.group, since, until);
-    if (!seen.empty()) last = seen.back().record.on;
-    takeLater(store::massesOfGroup(collection, subject.group), until, last);
-    takeLater(store::conditionsOfGroup(collection, subject.group), until, last);
-    for (const std::string& member : members) look(member);
+    look(store::observationsOfGroup(collection, group, since, until), store::massesOfGroup(collection, group),
+         store::conditionsOfGroup(collection, group));
+    const auto seen = store::observationsOfMembers(collection, group, since, until);
+    const auto masses = store::massesOfMembers(collection, group, since, until);
+    const auto conditions = store::conditionsOfMembers(collection, group, since, until);
+    const auto stays = store::staysOf(store::membershipsOfGroup(collection, group));
+    for (const std::string& member : animal::membersOn(stays, group, until))
+      look(store::ofMember(seen, member), store::ofMember(masses, member),
+           store::ofMember(conditions, member));
   }
   return last == first ? std::nullopt : std::optional(last);
 }

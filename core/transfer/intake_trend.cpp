@@ -3,7 +3,6 @@
 #include "core/transfer/intake_trend.h"
 
 #include "core/intake/time_of_sheet.h"
-#include "core/store/animal_reading.h"
 #include "core/store/feeding_reading.h"
 #include "core/store/reading.h"
 #include "core/transfer/judged_problem.h"
@@ -119,11 +118,7 @@ class TrendReader {
     trend_.from = asked.from;
     trend_.to = asked.to;
     trend_.invented = trend_.group.group.record.invented;
-    for (const std::string& member : trend_.group.members) {
-      const auto mass =
-          animal::massOn(store::readingsOf(store::massesOfIndividual(collection, member)), asked.to);
-      trend_.masses.push_back(mass ? std::optional(mass->mass) : std::nullopt);
-    }
+    trend_.masses = trend_.group.memberMasses;
     trend_.daysAPoint = days_.daysAPoint;
   }
 

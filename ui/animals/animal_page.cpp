@@ -68,12 +68,12 @@ void readProfiles(const store::Collection& collection, AnimalPage& page, quantit
     page.profileNames.back().name = profile.name;  // as its newest version says it
   }
   if (page.group->record.profile.empty()) return;
-  const auto versions = store::versionsOfProfile(collection, page.group->record.profile);
-  const animal::ProfileLookup lookup = store::lineageOf(collection, page.group->record.profile);
+  const store::ProfileLineage lineage(collection, page.group->record.profile);
+  const auto versions = lineage.versions();
   for (const store::StoredProfile& version : versions)
     page.profiles.push_back({.stored = version,
                              .state = store::stateOn(version.record, versions, today),
-                             .resolved = animal::resolve(version.record.profile, lookup)});
+                             .resolved = animal::resolve(version.record.profile, lineage.lookup())});
 }
 
 /// Those of the list that concern the species, whatever the food: as of a food to which all of them belong.
@@ -97,8 +97,7 @@ void askForGroup(const store::Collection& collection, const animal::Group& group
       [&] { return store::energyPlansOf(collection, group.code); },
       [&] { return store::massesOfGroup(collection, group.code); },
       [&] { return store::conditionsOfGroup(collection, group.code); },
-      [&] { return store::versionsOfProfile(collection, group.profile); },
-      [&] { return store::lineageOf(collection, group.profile); });
+      [&] { return store::ProfileLineage(collection, group.profile); });
 }
 
 /// Fills in the thing itself; false where it, or its species, is not there.

@@ -31,10 +31,10 @@ class TableFile {
 };
 
 TEST(FeedingFile, ReadsAFoodOfABowl) {
-  const TableFile file(
-      std::string(kTitles) +
-      "2026-10-20,2,noon,enrichment,lemur-daily/12,5,1,broccoli-raw,60,61,stolen,4,12,Keeper B\n"
-      "2026-10-20,3,,,,5,1,kale-raw,60,,,,,\n");
+  std::string text = kTitles;
+  text += "2026-10-20,2,noon,enrichment,lemur-daily/12,5,1,broccoli-raw,60,61,stolen,4,12,Keeper B\n";
+  text += "2026-10-20,3,,,,5,1,kale-raw,60,,,,,\n";
+  const TableFile file(text);
   const auto lines = readFeedingLines(file.path);
   ASSERT_EQ(lines.size(), 2U);
   EXPECT_EQ(lines[0].diet, "lemur-daily");

@@ -71,7 +71,9 @@ TEST(BytesOfAScale, ThatLostALineEndAreTwoNumbersAndNoWeight) {
 
 TEST(BytesOfAScale, WithoutAnEndAreLetGoAndTheNextLineIsRead) {
   ScaleStream stream;
-  const auto events = stream.take(std::string(200, '8') + "\r\nS  12.0 g\r\n");
+  std::string bytes(200, '8');
+  bytes += "\r\nS  12.0 g\r\n";
+  const auto events = stream.take(bytes);
   ASSERT_EQ(events.size(), 2u);
   EXPECT_EQ(events[0].fault, ScaleFault::Garbled);
   EXPECT_EQ(settledGrams(events), std::vector{12.0});

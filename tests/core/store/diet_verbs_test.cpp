@@ -41,11 +41,15 @@ class DietVerbs : public testing::Test {
     approve(id, from);
     return id;
   }
-  /// Read with all diets of the day, the same version is fed; 0: none.
+  /// Read with all diets of the day, or with those of its section, the same version is fed; 0: none.
   void expectFedAmongAll(const char* iso, int number) const {
-    const auto all = everyDietFedOn(collection, day(iso));
-    const auto fed = all.find("lemur-morning");
-    EXPECT_EQ(fed == all.end() ? 0 : fed->second.number, number) << iso;
+    const std::string section = findGroup(collection, "family")->record.section;
+    for (const auto& all :
+         {everyDietFedOn(collection, day(iso)), everyDietFedOn(collection, day(iso), section)}) {
+      const auto fed = all.find("lemur-morning");
+      EXPECT_EQ(fed == all.end() ? 0 : fed->second.number, number) << iso;
+    }
+    EXPECT_TRUE(everyDietFedOn(collection, day(iso), "another section").empty());
   }
   [[nodiscard]] StoredVersion stored(VersionId id) const { return findVersion(collection, id).value(); }
   [[nodiscard]] diet::DietVersion version(VersionId id) const { return stored(id).record.version; }

@@ -11,6 +11,8 @@
 namespace tarebowl::store {
 namespace {
 
+using OptionalMasses = std::vector<std::optional<quantity::Kilograms>>;
+
 class GroupReading : public testing::Test {
  protected:
   Herd herd;
@@ -42,6 +44,7 @@ TEST_F(GroupReading, TheMassIsTheMeanOfTheMembersThatWereWeighed) {
   joinFamily("b");
   weigh("a", 3.4);
   EXPECT_EQ(family().bodyMass, quantity::Kilograms(3.4));
+  EXPECT_EQ(family().memberMasses, (OptionalMasses{quantity::Kilograms(3.4), std::nullopt}));
   weigh("b", 3.8);
   const KnownGroup known = family();
   EXPECT_DOUBLE_EQ(known.bodyMass->value(), 3.6);  // (3.4 + 3.8) / 2

@@ -57,7 +57,9 @@ TEST_F(TableImport, ASecondTimeChangesNothingAndLeavesNoEntry) {
 }
 
 TEST_F(TableImport, NothingIsKeptOfATableWithALineThatIsRefused) {
-  const Imported imported = import(std::string(kTable) + "Chard,92.7,=D3\n", Keep::WhereItMay);
+  std::string table = kTable;
+  table += "Chard,92.7,=D3\n";
+  const Imported imported = import(table, Keep::WhereItMay);
   EXPECT_TRUE(imported.plan.isRefused());
   EXPECT_EQ(imported.change, std::nullopt);
   EXPECT_EQ(store::countFoods(collection), 0U);
