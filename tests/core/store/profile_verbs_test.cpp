@@ -3,6 +3,7 @@
 #include "core/store/profile_verbs.h"
 
 #include "core/store/change_log.h"
+#include "core/store/profile_lineage.h"
 #include "tests/core/store/herd.h"
 
 #include <gmock/gmock.h>
@@ -13,6 +14,10 @@ namespace {
 
 using animal::ProfileReference;
 using testing::HasSubstr;
+
+std::optional<ProfileRecord> recordOf(const std::optional<StoredProfile>& stored) {
+  return stored ? std::optional(stored->record) : std::nullopt;
+}
 
 class ProfileVerbs : public testing::Test {
  protected:
@@ -75,6 +80,9 @@ TEST_F(ProfileVerbs, OnEachDayTheVersionHoldsThatWasInForceThen) {
   inForce(second, "2026-12-01");
   const auto heldOn = [&](const char* iso) {
     const auto found = profileInForce(collection, "primates", day(iso));
+    const auto inLineage =
+        ProfileLineage(collection, "primates").inForce(day(iso));  // the same, read at once
+    EXPECT_EQ(recordOf(found), recordOf(inLineage)) << iso;
     return found ? found->record.profile.version : 0;
   };
   EXPECT_EQ(heldOn("2026-10-31"), 0);

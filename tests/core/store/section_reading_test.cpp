@@ -33,6 +33,14 @@ class SectionReading : public testing::Test {
     mass.reading = {.on = day(on), .mass = quantity::Kilograms(kilograms)};
     addMass(collection, mass, Confirmed::Yes, kKeeper);
   }
+  /// As of all that was ever weighed, whichever of it counts.
+  [[nodiscard]] std::optional<animal::GroupMass> massOfEverything(const KnownGroup& known) const {
+    std::vector<std::optional<animal::CurrentMass>> members;
+    for (const std::string& member : known.members)
+      members.push_back(animal::massOn(readingsOf(massesOfIndividual(collection, member)), today));
+    const auto whole = readingsOf(massesOfGroup(collection, known.group.record.code));
+    return animal::groupMass(members, animal::massOn(whole, today));
+  }
   void expectWhatEachGroupSays(const std::optional<std::string>& section) {
     const auto groups = groupsHousedOn(collection, today, section);
     const auto masses = bodyMassesOn(collection, groups, today, section);
@@ -45,6 +53,9 @@ class SectionReading : public testing::Test {
       EXPECT_EQ(group.headcount, known.headcount) << code;
       const auto mass = masses.find(code);
       EXPECT_EQ(mass == masses.end() ? std::nullopt : std::optional(mass->second), known.bodyMass) << code;
+      const auto everything = massOfEverything(known);
+      EXPECT_EQ(everything ? std::optional(everything->mass) : std::nullopt, known.bodyMass) << code;
+      EXPECT_EQ(everything ? everything->weighed : 0, known.weighed) << code;
     }
   }
   [[nodiscard]] std::vector<std::string> codesIn(const std::optional<std::string>& section) const {
