@@ -33,7 +33,8 @@ bool moveFocus(QWidget& window, std::initializer_list<const QWidget*> parts, boo
   if (!next) std::ranges::reverse(order);
   const auto from = std::ranges::find(order, window.focusWidget());
   // What comes after it, then the others from the first one on.
-  if (from != order.end()) std::ranges::rotate(order, std::next(from));
+  if (from != order.end())
+    std::rotate(order.begin(), std::next(from), order.end());  // Clang 14 has no ranges::rotate
   for (QWidget* to : order) {
     const bool takesTab = (to->focusPolicy() & Qt::TabFocus) != 0 && to->focusProxy() == nullptr;
     if (!takesTab || to == window.focusWidget() || !to->isEnabled() || !to->isVisibleTo(&window) ||
