@@ -73,7 +73,10 @@ class Connection {
   Connection(const Connection&) = delete;
   Connection& operator=(const Connection&) = delete;
 
-  [[nodiscard]] soci::session& sql() { return session_; }
+  [[nodiscard]] soci::session& sql() {
+    settle();
+    return session_;
+  }
   /// Where the collection lies: its file, or its address on a server.
   [[nodiscard]] const std::filesystem::path& file() const { return file_; }
   [[nodiscard]] Access access() const { return access_; }
@@ -125,10 +128,14 @@ class Connection {
   }
   Connection(std::filesystem::path file, Access access) : file_(std::move(file)), access_(access) {}
   [[nodiscard]] bool isWriting() const { return isWriting_; }
+  /// Of which nothing is asked: answers may be under way.
+  [[nodiscard]] soci::session& session() { return session_; }
 
  private:
   friend class WriteTransaction;
   friend class AskedTogether;
+  /// Takes answers that are still under way: it speaks to the engine at once.
+  virtual void settle() {}
   /// Waits for the write lock of the collection, as long as the connection's patience.
   virtual void beginWriting() = 0;
   virtual void commit() = 0;

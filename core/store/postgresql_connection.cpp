@@ -68,7 +68,7 @@ PostgresqlConnection::~PostgresqlConnection() = default;
 
 /// SOCI has none after it tried in vain to connect again; libpq takes that for a connection that is lost.
 pg_conn* PostgresqlConnection::handle() {
-  const auto* const backend = static_cast<soci::postgresql_session_backend*>(sql().get_backend());
+  const auto* const backend = static_cast<soci::postgresql_session_backend*>(session().get_backend());
   return backend != nullptr ? backend->conn_ : nullptr;
 }
 
@@ -93,6 +93,7 @@ std::shared_ptr<pg_result> PostgresqlConnection::execute(const std::string& stat
   pointers.reserve(values.size());
   for (const auto& value : values) pointers.push_back(value ? value->c_str() : nullptr);
   const int count = static_cast<int>(pointers.size());
+  settle();
   constexpr int kAsText = 0;
   const bool comesAgain = countRun(statement);
   Kept& kept = kept_[statement];
@@ -154,6 +155,10 @@ bool PostgresqlConnection::guesses() const {
 
 void PostgresqlConnection::fetchAnswers() {
   if (reading_) reading_->fetch();
+}
+
+void PostgresqlConnection::settle() {
+  if (reading_) reading_->settle();
 }
 
 void PostgresqlConnection::endReading() noexcept {

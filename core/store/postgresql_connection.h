@@ -79,6 +79,7 @@ class PostgresqlConnection final : public Connection {
   };
   void open(const Options& options);
   void setUp();
+  void settle() override;
   void beginWriting() override;
   void commit() override;
 

@@ -40,8 +40,13 @@ bool isDone(const pg_result* result) {
 PostgresqlReading::PostgresqlReading(PostgresqlConnection& connection, PostgresqlMemory& memory)
     : connection_(connection), memory_(memory), guesses_(!memory.isEmpty()) {}
 
-/// Nobody waits for the answer: who asks next takes it out of the way.
+/// Nobody waits for the answer to its end: who asks next takes it out of the way.
 PostgresqlReading::~PostgresqlReading() {
+  try {
+    settle();
+  } catch (const soci::soci_error&) {
+    return;  // it is lost, and whoever asks next is told
+  }
   if (!hasBegun_ || PQstatus(connection_.handle()) != CONNECTION_OK) return;
   keep();
   PQsendQuery(connection_.handle(), "COMMIT");
@@ -49,13 +54,12 @@ PostgresqlReading::~PostgresqlReading() {
 }
 
 PostgresqlReading::Answer PostgresqlReading::answer(const std::string& statement, const Values& values) {
-  if (!gathers_) {
-    const PostgresqlQuestion asked(statement, values);
-    const auto known = answers_.find(asked.key);
-    return known != answers_.end() ? known->second.answer : connection_.execute(statement, values);
-  }
+  if (isSpoilt_) return nullptr;
   auto question = std::make_shared<const PostgresqlQuestion>(statement, values);
+  while (awaitedKeys_.contains(question->key)) takeNext();
+  if (isSpoilt_) return nullptr;
   if (const auto known = answers_.find(question->key); known != answers_.end()) return known->second.answer;
+  if (!gathers_) return connection_.execute(statement, values);
   const PostgresqlMemory::Kept* kept = memory_.find(question->key);
   if (kept != nullptr && guesses_) used_.emplace(kept->question->key, kept->question);
   if (kept != nullptr && (guesses_ || (hasBegun_ && memory_.holds(*kept)))) return kept->answer;
@@ -69,13 +73,20 @@ void PostgresqlReading::note(Question question) {
 }
 
 void PostgresqlReading::fetch() {
+  settle();
+  isSpoilt_ = false;
+  if (!gathers_) {
+    missing_.clear();
+    asked_.clear();
+    return;
+  }
   connection_.takeWhatIsLeft();
   connection_.noticeWrites();
-  if (hasBegun_ || !gathers_)
+  if (hasBegun_)
     fetchNoted();
   else
     fetchFirst();
-  if (held_ > kMostHeld || ++fetches_ == kMostFetches) gathers_ = false;
+  if (++fetches_ == kMostFetches) gathers_ = false;
 }
 
 /// What was guessed with is asked anew: at once where it is known not to hold, else when that has turned out.
@@ -91,11 +102,14 @@ void PostgresqlReading::fetchFirst() {
     }
   };
   askAgain();
-  note(std::make_shared<const PostgresqlQuestion>(kMoment, Values{}));
+  missing_.insert(missing_.begin(), std::make_shared<const PostgresqlQuestion>(kMoment, Values{}));
   fetchNoted();
-  if (!gathers_ || memory_.turnTo(momentOfAnswers())) return;
+  takeNext();
+  if (isSpoilt_ || memory_.turnTo(momentOfAnswers())) return;
   askAgain();
-  if (!missing_.empty()) fetchNoted();
+  if (missing_.empty()) return;
+  settle();
+  if (!isSpoilt_) fetchNoted();
 }
 
 /// Which it is no answer to keep.
@@ -104,59 +118,55 @@ std::string PostgresqlReading::momentOfAnswers() {
   return PQgetvalue(known.mapped().answer.get(), 0, 0);
 }
 
-void PostgresqlReading::fetchNoted() {
-  if (PQenterPipelineMode(connection_.handle()) == 0)
-    throw soci::postgresql_soci_error(PQerrorMessage(connection_.handle()), kLost);
-  send();
-  try {
-    take();
-  } catch (const soci::postgresql_soci_error&) {
-    if (connection_.isLost()) throw;
-    // Asked one by one it is said of which question it is.
-    answers_.clear();
-    gathers_ = false;
-    hasBegun_ = false;
-    checked(PQexec(connection_.handle(), "ROLLBACK"));
-  }
-  missing_.clear();
-  asked_.clear();
-}
-
 void PostgresqlReading::keep() {
   for (auto& [key, known] : answers_) memory_.keep(std::move(known.question), std::move(known.answer));
   answers_.clear();
 }
 
+void PostgresqlReading::fetchNoted() {
+  if (missing_.empty()) return;
+  if (PQenterPipelineMode(connection_.handle()) == 0)
+    throw soci::postgresql_soci_error(PQerrorMessage(connection_.handle()), kLost);
+  send();
+  missing_.clear();
+  asked_.clear();
+}
+
 void PostgresqlReading::send() {
   pg_conn* const handle = connection_.handle();
-  if (!hasBegun_)
+  begins_ = !hasBegun_;
+  if (begins_)
     PQsendQueryParams(handle, "BEGIN ISOLATION LEVEL REPEATABLE READ, READ ONLY", 0, nullptr, nullptr,
                       nullptr, nullptr, kAsText);
   std::unordered_set<std::string_view> again;
   for (const Question& question : missing_)
     if (connection_.countRun(question->statement)) again.insert(question->statement);
-  for (const Question& question : missing_) send(*question, again.contains(question->statement));
+  for (const Question& question : missing_) {
+    awaited_.push_back(send(question, again.contains(question->statement)));
+    awaitedKeys_.insert(question->key);
+  }
   PQpipelineSync(handle);
 }
 
 /// What comes again is made ready on the way.
-void PostgresqlReading::send(const PostgresqlQuestion& question, bool comesAgain) {
+PostgresqlReading::Awaited PostgresqlReading::send(Question question, bool comesAgain) {
   pg_conn* const handle = connection_.handle();
-  const std::vector<const char*> values = pointersTo(question.values);
+  const std::vector<const char*> values = pointersTo(question->values);
   const int count = static_cast<int>(values.size());
-  const std::string& text = question.statement;
+  const std::string& text = question->statement;
   std::string name = connection_.keptName(text);
   if (const auto made = named_.find(text); made != named_.end()) name = made->second;
-  if (name.empty() && comesAgain) {
+  const bool isPrepared = name.empty() && comesAgain;
+  if (isPrepared) {
     name = connection_.freshName();
     PQsendPrepare(handle, name.c_str(), text.c_str(), 0, nullptr);
     named_.emplace(text, name);
-    preparing_.insert(&question);
   }
   if (name.empty())
     PQsendQueryParams(handle, text.c_str(), count, nullptr, values.data(), nullptr, nullptr, kAsText);
   else
     PQsendQueryPrepared(handle, name.c_str(), count, values.data(), nullptr, nullptr, kAsText);
+  return {std::move(question), isPrepared};
 }
 
 /// The result of what was sent next, and what ends it.
@@ -166,33 +176,56 @@ PostgresqlResult PostgresqlReading::next() {
   return result;
 }
 
-/// All of them are taken out of the way, also after one that is an error.
-void PostgresqlReading::take() {
-  pg_conn* const handle = connection_.handle();
+void PostgresqlReading::settle() {
+  while (!awaited_.empty()) takeNext();
+}
+
+void PostgresqlReading::takeNext() {
   PostgresqlResult wrong;
   const auto look = [&wrong](PostgresqlResult result) -> Answer {
     if (result && isDone(result.get())) return Answer(std::move(result));
     if (!wrong) wrong = std::move(result);
     return nullptr;
   };
-  if (!std::exchange(hasBegun_, true)) (void)look(next());
-  for (const Question& question : missing_) {
-    if (preparing_.contains(question.get())) (void)look(next());
-    if (Answer answer = look(next())) {
-      held_ += PQresultMemorySize(answer.get());
-      answers_.emplace(question->key, Known{question, std::move(answer)});
-    }
+  if (std::exchange(begins_, false)) (void)look(next());
+  hasBegun_ = true;
+  const Awaited awaited = std::move(awaited_.front());
+  awaited_.pop_front();
+  awaitedKeys_.erase(awaited.question->key);
+  if (awaited.isPrepared) (void)look(next());
+  if (Answer answer = look(next())) {
+    held_ += PQresultMemorySize(answer.get());
+    answers_.emplace(awaited.question->key, Known{awaited.question, std::move(answer)});
   }
-  while (const PostgresqlResult sync{PQgetResult(handle)})
+  if (wrong || PQstatus(connection_.handle()) != CONNECTION_OK) return giveUp(std::move(wrong));
+  if (held_ > kMostHeld) gathers_ = false;
+  if (awaited_.empty()) endPipeline();
+}
+
+void PostgresqlReading::endPipeline() {
+  while (const PostgresqlResult sync{PQgetResult(connection_.handle())})
     if (PQresultStatus(sync.get()) == PGRES_PIPELINE_SYNC) break;
-  PQexitPipelineMode(handle);
-  preparing_.clear();
-  auto named = std::exchange(named_, {});
-  if (wrong || PQstatus(handle) != CONNECTION_OK) {
+  PQexitPipelineMode(connection_.handle());
+  for (auto& [text, name] : std::exchange(named_, {})) connection_.keepName(text, std::move(name));
+}
+
+/// The server did not take something. What follows it is taken out of the way, and all is asked again one by
+/// one: so it is said of which question it is.
+void PostgresqlReading::giveUp(PostgresqlResult wrong) {
+  for (const Awaited& awaited : std::exchange(awaited_, {}))
+    for (int results = awaited.isPrepared ? 2 : 1; results > 0; --results) (void)next();
+  awaitedKeys_.clear();
+  named_.clear();
+  endPipeline();
+  gathers_ = false;
+  hasBegun_ = false;
+  isSpoilt_ = true;
+  answers_.clear();
+  if (connection_.isLost()) {
     checked(wrong.release());
-    throw soci::postgresql_soci_error(PQerrorMessage(handle), kLost);
+    throw soci::postgresql_soci_error(PQerrorMessage(connection_.handle()), kLost);
   }
-  for (auto& [text, name] : named) connection_.keepName(text, std::move(name));
+  checked(PQexec(connection_.handle(), "ROLLBACK"));
 }
 
 }  // namespace tarebowl::store

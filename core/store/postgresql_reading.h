@@ -6,6 +6,7 @@
 #include "core/store/postgresql_memory.h"
 
 #include <cstddef>
+#include <deque>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -22,6 +23,9 @@ class PostgresqlConnection;
 /// First it guesses: questions of former readings are answered as they were then, only to learn what is going
 /// to be asked. The first fetch asks whether those answers hold; where they do not, all of them are asked
 /// again together.
+///
+/// What was fetched is taken off the connection answer by answer, as the job comes to them: the server works
+/// on those that follow meanwhile.
 class PostgresqlReading {
  public:
   using Values = PostgresqlQuestion::Values;
@@ -32,14 +36,17 @@ class PostgresqlReading {
   PostgresqlReading(const PostgresqlReading&) = delete;
   PostgresqlReading& operator=(const PostgresqlReading&) = delete;
 
-  /// The answer where it is there; else nothing, and it is asked with the next fetch().
+  /// The answer where it is there or under way; else nothing, and it is asked with the next fetch().
   [[nodiscard]] Answer answer(const std::string& statement, const Values& values);
   /// False where the rest is asked one by one: what is held would grow too much, or the server did not take
   /// something.
   [[nodiscard]] bool gathers() const { return gathers_; }
-  /// Whether answers are those of a former moment: what is made of them is worth nothing.
-  [[nodiscard]] bool guesses() const { return guesses_; }
+  /// Whether answers are those of a former moment, or not all of one: what is made of them is worth nothing.
+  [[nodiscard]] bool guesses() const { return guesses_ || isSpoilt_; }
+  /// Sends what was noted.
   void fetch();
+  /// Takes all that is under way, so that the connection can be spoken to by others.
+  void settle();
 
  private:
   using Question = std::shared_ptr<const PostgresqlQuestion>;
@@ -47,12 +54,18 @@ class PostgresqlReading {
     Question question;
     Answer answer;
   };
+  struct Awaited {
+    Question question;
+    bool isPrepared = false;  ///< on the way, which is answered before it
+  };
   void note(Question question);
   void fetchFirst();
   void fetchNoted();
   void send();
-  void send(const PostgresqlQuestion& question, bool comesAgain);
-  void take();
+  [[nodiscard]] Awaited send(Question question, bool comesAgain);
+  void takeNext();
+  void endPipeline();
+  void giveUp(PostgresqlResult wrong);
   void keep();
   [[nodiscard]] std::string momentOfAnswers();
   [[nodiscard]] PostgresqlResult next();
@@ -61,14 +74,17 @@ class PostgresqlReading {
   PostgresqlMemory& memory_;
   std::unordered_map<std::string_view, Known> answers_;  ///< by their questions' keys
   std::vector<Question> missing_;
-  std::unordered_set<std::string_view> asked_;           ///< their keys
+  std::unordered_set<std::string_view> asked_;  ///< keys of what is missing
+  std::deque<Awaited> awaited_;                 ///< under way, in the order of their answers
+  std::unordered_set<std::string_view> awaitedKeys_;
   std::unordered_map<std::string_view, Question> used_;  ///< while it guesses: what the memory answered
   std::unordered_map<std::string, std::string> named_;   ///< statements that this fetch makes ready, by text
-  std::unordered_set<const PostgresqlQuestion*> preparing_;  ///< before which it does so
-  std::size_t held_ = 0;                                     ///< bytes
+  std::size_t held_ = 0;                                 ///< bytes
   int fetches_ = 0;
   bool guesses_;
-  bool hasBegun_ = false;  ///< its transaction
+  bool isSpoilt_ = false;  ///< what was answered until the next fetch
+  bool begins_ = false;    ///< its transaction, whose answer is under way
+  bool hasBegun_ = false;
   bool gathers_ = true;
 };
 

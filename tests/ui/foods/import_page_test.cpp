@@ -52,7 +52,7 @@ class ImportPageTest : public ::testing::Test {
     settle(room.desk());
   }
   void waitFor(Stage stage) {
-    EXPECT_TRUE(QTest::qWaitFor([&] { return desk().stage() == stage; }, 20'000))
+    EXPECT_TRUE(QTest::qWaitFor([&] { return desk().stage() == stage; }, 60'000))
         << "stage " << static_cast<int>(desk().stage()) << ": " << desk().complaint().toStdString();
   }
   void plan(const std::string& text) {

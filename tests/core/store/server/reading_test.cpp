@@ -48,10 +48,12 @@ class ReadTogether : public testing::Test {
     return fewest;
   }
   static long long numberOf(Collection& collection, const std::string& query) {
-    long long number = -1;
-    RowQuery rows(collection.inner().connection, query);
-    (void)rows.next(number);
-    return number;
+    return guarded(collection.file(), [&] {
+      long long number = -1;
+      RowQuery rows(collection.inner().connection, query);
+      (void)rows.next(number);
+      return number;
+    });
   }
 
   OwnFolder folder;
@@ -120,6 +122,49 @@ TEST_F(ReadTogether, OneQuestionThatTheServerRefusesDoesNotSpoilTheOthers) {
     return numberOf(c, "SELECT COUNT(*) FROM food");
   });
   EXPECT_EQ(ten, 10);
+}
+
+/// The first answers are read while the one that is refused is still under way.
+TEST_F(ReadTogether, WhatIsRefusedAfterTheFirstAnswersWereReadIsAskedAgainFromTheFirst) {
+  int firsts = 0;
+  const auto sum = readTogether(far, [&](Collection& c) {
+    const auto samples = [&] { return numberOf(c, "SELECT COUNT(*) FROM sample"); };
+    askAhead(
+        c, [&] { return numberOf(c, "SELECT COUNT(*) FROM food"); },
+        [&] { return numberOf(c, "SELECT 1 / (COUNT(*) - 10) FROM food"); }, samples);
+    const long long foods = numberOf(c, "SELECT COUNT(*) FROM food");
+    ++firsts;
+    return foods + samples();
+  });
+  EXPECT_EQ(sum, 20);
+  EXPECT_EQ(firsts, 2);
+}
+
+/// As what reads a single number by the engine's own words does.
+TEST_F(ReadTogether, WhatIsAskedAtOnceWaitsForWhatIsUnderWay) {
+  const auto three = readTogether(far, [](Collection& c) {
+    const auto late = [&] { return numberOf(c, "SELECT 71 FROM pg_sleep(0.05)"); };
+    askAhead(c, late);
+    const long long foods = numberOf(c, "SELECT COUNT(*) FROM food");
+    int samples = 0;
+    c.inner().sql() << "SELECT COUNT(*) FROM sample", soci::into(samples);
+    return std::vector<long long>{foods, samples, late()};
+  });
+  EXPECT_THAT(three, ElementsAre(10, 10, 71));
+}
+
+TEST_F(ReadTogether, NobodyNeedReadAllThatWasAsked) {
+  const auto first = [](Collection& c) {
+    askAhead(c, [&] { return numberOf(c, "SELECT 71 FROM pg_sleep(0.05)"); });
+    return numberOf(c, "SELECT COUNT(*) FROM food");
+  };
+  EXPECT_EQ(readTogether(far, first), 10);
+  EXPECT_THROW(
+      readTogether(far,
+                   [&](Collection& c) -> long long { throw std::runtime_error(std::to_string(first(c))); }),
+      std::runtime_error);
+  (void)addFood(far, plain("kale"), kKeeper);
+  EXPECT_EQ(readTogether(far, first), 11);
 }
 
 TEST_F(ReadTogether, AJobOfManyStepsIsNotRunForEachOfThem) {
