@@ -61,18 +61,20 @@ std::vector<std::string> toPostgresql(std::string_view migration) {
 
 std::string withNumberedPlaces(std::string_view statement) {
   std::string made;
+  made.reserve(statement.size() + statement.size() / 8);
   int next = 0;
   bool quoted = false;
-  for (std::size_t i = 0; i < statement.size(); ++i) {
-    const char c = statement[i];
-    if (c == '\'') quoted = !quoted;
-    if (c != '?' || quoted) {
-      made += c;
-      continue;
-    }
+  std::size_t taken = 0;  // up to here: most of it is neither quote nor place, and is taken at once
+  for (std::size_t i = statement.find_first_of("'?"); i != statement.npos;
+       i = statement.find_first_of("'?", i + 1)) {
+    if (statement[i] == '\'') quoted = !quoted;
+    if (statement[i] != '?' || quoted) continue;
+    made.append(statement, taken, i - taken);
     made += '$';
     if (i + 1 == statement.size() || !isDigit(statement[i + 1])) made += std::to_string(++next);
+    taken = i + 1;
   }
+  made.append(statement, taken);
   return made;
 }
 

@@ -21,8 +21,8 @@ std::size_t sizeOf(const PostgresqlMemory::Kept& kept) {
 
 }  // namespace
 
-PostgresqlQuestion::PostgresqlQuestion(std::string_view text, const Values& places)
-    : statement(text), values(places), key(text) {
+void writeKey(std::string& key, std::string_view statement, const PostgresqlQuestion::Values& values) {
+  key = statement;
   for (const auto& value : values) {
     key += '\0';
     key += value ? std::to_string(value->size()) + ':' + *value : "null";

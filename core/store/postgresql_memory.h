@@ -9,6 +9,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 struct pg_result;  // libpq's result
@@ -19,12 +20,15 @@ namespace tarebowl::store {
 struct PostgresqlQuestion {
   using Values = std::vector<std::optional<std::string>>;
 
-  PostgresqlQuestion(std::string_view text, const Values& places);
+  PostgresqlQuestion(std::string_view text, Values places, std::string_view keyOfBoth)
+      : statement(text), values(std::move(places)), key(keyOfBoth) {}
 
   std::string statement;
   Values values;
   std::string key;  ///< two questions are the same where their keys are
 };
+/// The key of a question, written over what is there.
+void writeKey(std::string& key, std::string_view statement, const PostgresqlQuestion::Values& values);
 using PostgresqlAnswer = std::shared_ptr<pg_result>;
 
 /// What former readings were answered. As long as nobody has written it holds; after that it still tells what

@@ -54,16 +54,15 @@ PostgresqlReading::~PostgresqlReading() {
 }
 
 PostgresqlReading::Answer PostgresqlReading::answer(const std::string& statement, const Values& values) {
+  writeKey(key_, statement, values);
+  while (awaitedKeys_.contains(key_)) takeNext();
   if (isSpoilt_) return nullptr;
-  auto question = std::make_shared<const PostgresqlQuestion>(statement, values);
-  while (awaitedKeys_.contains(question->key)) takeNext();
-  if (isSpoilt_) return nullptr;
-  if (const auto known = answers_.find(question->key); known != answers_.end()) return known->second.answer;
+  if (const auto known = answers_.find(key_); known != answers_.end()) return known->second.answer;
   if (!gathers_) return connection_.execute(statement, values);
-  const PostgresqlMemory::Kept* kept = memory_.find(question->key);
+  const PostgresqlMemory::Kept* kept = memory_.find(key_);
   if (kept != nullptr && guesses_) used_.emplace(kept->question->key, kept->question);
   if (kept != nullptr && (guesses_ || (hasBegun_ && memory_.holds(*kept)))) return kept->answer;
-  note(std::move(question));
+  if (!asked_.contains(key_)) note(std::make_shared<const PostgresqlQuestion>(statement, values, key_));
   return nullptr;
 }
 
@@ -102,7 +101,7 @@ void PostgresqlReading::fetchFirst() {
     }
   };
   askAgain();
-  missing_.insert(missing_.begin(), std::make_shared<const PostgresqlQuestion>(kMoment, Values{}));
+  missing_.insert(missing_.begin(), std::make_shared<const PostgresqlQuestion>(kMoment, Values{}, kMoment));
   fetchNoted();
   takeNext();
   if (isSpoilt_ || memory_.turnTo(momentOfAnswers())) return;

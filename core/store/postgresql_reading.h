@@ -79,6 +79,7 @@ class PostgresqlReading {
   std::unordered_set<std::string_view> awaitedKeys_;
   std::unordered_map<std::string_view, Question> used_;  ///< while it guesses: what the memory answered
   std::unordered_map<std::string, std::string> named_;   ///< statements that this fetch makes ready, by text
+  std::string key_{};                                    ///< of what is asked now: it keeps its room
   std::size_t held_ = 0;                                 ///< bytes
   int fetches_ = 0;
   bool guesses_;

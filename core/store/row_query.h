@@ -21,14 +21,18 @@ namespace tarebowl::store {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' || (c >= '0' && c <= '9');
   };
   std::string made;
+  made.reserve(sql.size());
   bool quoted = false;
-  for (std::size_t i = 0; i < sql.size(); ++i) {
+  std::size_t taken = 0;  // up to here: most of it is neither quote nor place, and is taken at once
+  for (std::size_t i = sql.find_first_of("':"); i != sql.npos; i = sql.find_first_of("':", i + 1)) {
     if (sql[i] == '\'') quoted = !quoted;
-    const bool isPlace = sql[i] == ':' && !quoted && i + 1 < sql.size() && isOfWord(sql[i + 1]);
-    made += isPlace ? '?' : sql[i];
-    if (isPlace)
-      while (i + 1 < sql.size() && isOfWord(sql[i + 1])) ++i;
+    if (sql[i] != ':' || quoted || i + 1 == sql.size() || !isOfWord(sql[i + 1])) continue;
+    made.append(sql, taken, i - taken);
+    made += '?';
+    while (i + 1 < sql.size() && isOfWord(sql[i + 1])) ++i;
+    taken = i + 1;
   }
+  made.append(sql, taken);
   return made;
 }
 

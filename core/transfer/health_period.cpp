@@ -14,6 +14,7 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <span>
 
 namespace tarebowl::transfer {
 
@@ -33,9 +34,9 @@ std::optional<std::string> groupOn(const store::Collection& collection, const st
   return std::nullopt;
 }
 
-std::vector<health::BowlEaten> bowlsEaten(const store::Collection& collection, const IntakePeriod& period) {
+std::vector<health::BowlEaten> bowlsEaten(const store::Collection& collection, const IntakePeriod& period,
+                                          std::span<const intake::Bowl> bowls) {
   std::vector<health::BowlEaten> made;
-  const auto bowls = store::bowlsOfGroup(collection, period.group.group.record.code, period.from, period.to);
   const std::vector<intake::FoodLot> lots = store::lotsOf(store::listLots(collection));
   for (std::size_t i = 0; i < bowls.size() && i < period.eaten.size(); ++i) {
     health::BowlEaten& bowl = made.emplace_back();
@@ -56,10 +57,9 @@ std::vector<health::BowlEaten> bowlsEaten(const store::Collection& collection, c
   return made;
 }
 
-std::vector<DietBegun> dietsBegun(const store::Collection& collection, const IntakePeriod& period) {
+std::vector<DietBegun> dietsBegun(std::span<const intake::Bowl> bowls) {
   std::vector<DietBegun> begun;
-  for (const intake::Bowl& bowl :
-       store::bowlsOfGroup(collection, period.group.group.record.code, period.from, period.to)) {
+  for (const intake::Bowl& bowl : bowls) {
     if (bowl.diet.empty() && !begun.empty()) continue;  // a reward beside the diet
     if (begun.empty() || begun.back().diet != bowl.diet || begun.back().version != bowl.version)
       begun.push_back({bowl.key.day, bowl.diet, bowl.version});
@@ -192,8 +192,9 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
   if (!read) return std::nullopt;
   period.intake = std::move(*read);
   period.name = subject.individual.empty() ? period.intake.group.group.record.name : subject.individual;
-  period.bowls = bowlsEaten(collection, period.intake);
-  period.diets = dietsBegun(collection, period.intake);
+  const auto bowls = store::bowlsOfGroup(collection, period.subject.group, from, to);
+  period.bowls = bowlsEaten(collection, period.intake, bowls);
+  period.diets = dietsBegun(bowls);
   for (const diet::DietFood& food : period.intake.problem.foods)
     period.foodNames[food.id] = food.form.empty() ? food.name : food.name + ", " + food.form;
   addObservations(collection, period);
