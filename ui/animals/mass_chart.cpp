@@ -4,6 +4,7 @@
 
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/days.h"
+#include "ui/shared/number_axis.h"
 #include "ui/shared/theme.h"
 
 #include <QChart>
@@ -89,9 +90,7 @@ void MassChart::addAxes(const MassSpan& span) {
   days_->setRange(first.addDays(-1), last.addDays(1));
   days_->setFormat(first.daysTo(last) > 400 ? QStringLiteral("MMM yyyy") : QStringLiteral("d MMM"));
   days_->setTickCount(std::clamp(static_cast<int>(first.daysTo(last)) + 1, 2, 7));
-  masses_->setRange(span.low, span.high);
-  masses_->setTickCount(5);
-  masses_->setLabelFormat(span.high < 10.0 ? QStringLiteral("%.2f") : QStringLiteral("%.0f"));
+  setRoundRange(*masses_, span.low, span.high);
   masses_->setTitleText(tr("body mass, %1").arg(state_.unit));
   chart()->addAxis(days_, Qt::AlignBottom);
   chart()->addAxis(masses_, Qt::AlignLeft);

@@ -4,6 +4,7 @@
 
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/format.h"
+#include "ui/shared/number_axis.h"
 #include "ui/shared/theme.h"
 
 #include <QChart>
@@ -82,11 +83,7 @@ void GroupStrip::rebuild() {
   auto* thisFood = dots(kThisSide, theme.marker);
   if (state_.thisFood) thisFood->append(*state_.thisFood, 0.5);
   auto* amounts = new QValueAxis;
-  amounts->setRange(0.0, greatest(state_) * 1.02);
-  amounts->applyNiceNumbers();
-  amounts->setTickCount(std::min(amounts->tickCount(), 6));
-  const double step = amounts->max() / (amounts->tickCount() - 1);
-  amounts->setLabelFormat(step >= 1.0 ? QStringLiteral("%.0f") : QStringLiteral("%.2g"));
+  setRoundRange(*amounts, 0.0, greatest(state_) * 1.02);
   amounts->setLabelsColor(theme.soft);
   amounts->setLabelsFont(smaller(font()));
   amounts->setLinePenColor(theme.line);

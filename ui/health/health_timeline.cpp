@@ -5,6 +5,7 @@
 #include "ui/health/health_text.h"
 #include "ui/shared/cell_painting.h"
 #include "ui/shared/days.h"
+#include "ui/shared/number_axis.h"
 #include "ui/shared/theme.h"
 
 #include <QChart>
@@ -85,14 +86,12 @@ void HealthTimeline::addAxes() {
   double top = kLeastRatioTop;
   for (const health::RatioDay& day : view_->page.review.ratio)
     top = std::max({top, day.eaten.value_or(0.0), day.offered.value_or(0.0)});
-  ratio_->setRange(0.0, std::min(top * 1.1, kMostRatioTop));
+  setRoundRange(*ratio_, 0.0, std::min(top * 1.1, kMostRatioTop));
   ratio_->setTitleText(tr("Ca:P"));
-  ratio_->setLabelFormat(QStringLiteral("%.1f"));
   double heaviest = 0.0;
   for (const transfer::MassSeen& mass : view_->period.masses) heaviest = std::max(heaviest, mass.kilograms);
-  mass_->setRange(0.0, heaviest > 0.0 ? heaviest * 1.15 : 1.0);
+  setRoundRange(*mass_, 0.0, heaviest > 0.0 ? heaviest * 1.15 : 1.0);
   mass_->setTitleText(tr("body mass, kg"));
-  mass_->setLabelFormat(heaviest < 1.0 ? QStringLiteral("%.2f") : QStringLiteral("%.1f"));
   mass_->setGridLineVisible(false);
   mass_->setVisible(heaviest > 0.0);
   chart()->addAxis(days_, Qt::AlignBottom);

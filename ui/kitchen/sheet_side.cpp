@@ -20,14 +20,42 @@ void fill(QLabel* label, const QStringList& lines) {
   label->parentWidget()->setVisible(!lines.isEmpty());
 }
 
-QStringList totalLines(const std::vector<intake::KitchenTotal>& totals, bool withRaw) {
-  QStringList lines;
-  for (const intake::KitchenTotal& total : totals) {
-    const QString raw = withRaw ? rawText(total) : QString();
-    lines << portionText(total.amount, total.food) + QStringLiteral("  ") + foodText(total.food) +
-                 (raw.isEmpty() ? QString() : QStringLiteral("\n    ") + raw);
-  }
+/// A portion in a line, its amount under the amounts above.
+struct PortionLine {
+  QString amount{};
+  QString food{};
+  QString raw{};  ///< what is to be taken out raw for it; empty: it is weighed as it is
+};
+
+std::vector<PortionLine> portionLines(const std::vector<intake::KitchenTotal>& totals, bool withRaw) {
+  std::vector<PortionLine> lines;
+  for (const intake::KitchenTotal& total : totals)
+    lines.push_back(
+        {portionText(total.amount, total.food), foodText(total.food), withRaw ? rawText(total) : QString()});
   return lines;
+}
+
+void fill(QLabel* label, const std::vector<PortionLine>& lines) {
+  QString rows;
+  for (const PortionLine& line : lines) {
+    const QString raw = line.raw.isEmpty() ? QString() : QStringLiteral("<br>") + line.raw.toHtmlEscaped();
+    QString amount = line.amount.toHtmlEscaped();
+    amount.replace(QLatin1Char(' '), QChar::Nbsp);
+    rows += QStringLiteral("<tr><td align='right' style='padding-right: 8px'>%1</td><td>%2%3</td></tr>")
+                .arg(amount, line.food.toHtmlEscaped(), raw);
+  }
+  label->setTextFormat(Qt::RichText);
+  label->setText(QStringLiteral("<table cellspacing='0' cellpadding='0'>%1</table>").arg(rows));
+  label->parentWidget()->setVisible(!lines.empty());
+}
+
+QStringList asTexts(const std::vector<PortionLine>& lines) {
+  QStringList texts;
+  for (const PortionLine& line : lines) {
+    texts << line.amount + QStringLiteral("  ") + line.food;
+    if (!line.raw.isEmpty()) texts << line.raw;
+  }
+  return texts;
 }
 
 QStringList asTexts(const std::vector<std::string>& cautions) {
@@ -74,9 +102,14 @@ QLabel* SheetSide::addCard(QVBoxLayout& layout, const QString& heading) {
 
 void SheetSide::showSheet() {
   const intake::PrepSheet sheet = desk_.sheet() ? desk_.sheet()->sheet : intake::PrepSheet{};
-  fill(totals_, totalLines(sheet.totals, true));
-  fill(thaw_, totalLines(sheet.thawForTomorrow, false));
-  fill(gutLoad_, totalLines(sheet.gutLoadForTomorrow, false));
+  portions_.clear();
+  const auto fillPortions = [this](QLabel* label, const std::vector<PortionLine>& lines) {
+    fill(label, lines);
+    portions_ << asTexts(lines);
+  };
+  fillPortions(totals_, portionLines(sheet.totals, true));
+  fillPortions(thaw_, portionLines(sheet.thawForTomorrow, false));
+  fillPortions(gutLoad_, portionLines(sheet.gutLoadForTomorrow, false));
   QStringList without;
   for (const intake::GroupWithoutBowl& group : sheet.withoutBowl) without << withoutBowlText(group);
   fill(without_, without);
@@ -85,9 +118,8 @@ void SheetSide::showSheet() {
 }
 
 QString SheetSide::text() const {
-  QStringList texts;
-  for (const QLabel* label : {totals_, thaw_, gutLoad_, without_, cautions_, hygiene_})
-    texts << label->text();
+  QStringList texts = portions_;
+  for (const QLabel* label : {without_, cautions_, hygiene_}) texts << label->text();
   return texts.join(QLatin1Char('\n'));
 }
 

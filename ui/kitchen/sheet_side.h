@@ -31,6 +31,7 @@ class SheetSide : public QScrollArea {
   QLabel* without_ = nullptr;
   QLabel* cautions_ = nullptr;
   QLabel* hygiene_ = nullptr;
+  QStringList portions_{};  ///< what the first three say, without their marks
 };
 
 }  // namespace tarebowl::ui

@@ -28,10 +28,10 @@ namespace {
 class TodayInWindowTest : public ::testing::Test {
  protected:
   void openToday() {
-    window.open(example.file());
     window.show();
     window.goToRoom(1);
     EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
+    window.open(example.file());  // where a person sees it
     settle();
     EXPECT_TRUE(QTest::qWaitFor([this] { return window.today().overview().has_value(); }, 20'000));
   }
