@@ -73,6 +73,7 @@ class Connection {
   Connection(const Connection&) = delete;
   Connection& operator=(const Connection&) = delete;
 
+  /// To be spoken to at once: what is still under way of a reading's answers is taken first.
   [[nodiscard]] soci::session& sql() {
     settle();
     return session_;
@@ -128,13 +129,13 @@ class Connection {
   }
   Connection(std::filesystem::path file, Access access) : file_(std::move(file)), access_(access) {}
   [[nodiscard]] bool isWriting() const { return isWriting_; }
-  /// Of which nothing is asked: answers may be under way.
+  /// For what asks nothing of it: answers may be under way.
   [[nodiscard]] soci::session& session() { return session_; }
 
  private:
   friend class WriteTransaction;
   friend class AskedTogether;
-  /// Takes answers that are still under way: it speaks to the engine at once.
+  /// Takes the answers that are still under way, so that the engine can be asked something else.
   virtual void settle() {}
   /// Waits for the write lock of the collection, as long as the connection's patience.
   virtual void beginWriting() = 0;
