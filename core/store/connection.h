@@ -82,7 +82,8 @@ class Connection {
   [[nodiscard]] const std::filesystem::path& file() const { return file_; }
   [[nodiscard]] Access access() const { return access_; }
 
-  /// A statement that is compiled once and run many times, with ? or ?1 for its places.
+  /// A statement that is compiled once and run many times, with ?, ?1 or :name for its places; a name that
+  /// comes again is one more place.
   [[nodiscard]] virtual std::unique_ptr<EngineStatement> prepare(const std::string& sql) = 0;
   /// Takes many rows for a table within a transaction, by the engine's quickest way (table_filling.h).
   [[nodiscard]] virtual std::unique_ptr<TableFilling> fill(const TableShape& table);

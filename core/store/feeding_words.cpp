@@ -40,6 +40,11 @@ const std::string& FeedingWords::wordOf(long long number) {
   return words_[number];
 }
 
+void FeedingWords::ask() {
+  (void)read_.step();
+  read_.reset();
+}
+
 FedFoods::FedFoods(Collection::Inner& inner)
     : inner_(inner),
       findFood_(inner.connection, "SELECT id FROM food WHERE code = ?"),
@@ -74,6 +79,11 @@ const std::string& FedFoods::codeOf(long long number) {
   if (const auto known = codes_.find(number); known != codes_.end()) return known->second;
   while (read_.step()) codes_.insert_or_assign(read_.number(0), read_.text(1));
   return codes_[number];
+}
+
+void FedFoods::ask() {
+  (void)read_.step();
+  read_.reset();
 }
 
 std::optional<long long> groupNumber(Collection::Inner& inner, const std::string& code) {

@@ -21,6 +21,8 @@ class FeedingWords {
   /// Adds the word where it is new; for verbs only.
   [[nodiscard]] long long numberOf(const std::string& word);
   [[nodiscard]] const std::string& wordOf(long long number);
+  /// Asks for all of them without reading them (reading.h).
+  void ask();
 
  private:
   Collection::Inner& inner_;
@@ -35,6 +37,7 @@ class FedFoods {
   explicit FedFoods(Collection::Inner& inner);
   [[nodiscard]] long long numberOf(const std::string& code);  ///< adds it where it is new
   [[nodiscard]] const std::string& codeOf(long long number);
+  void ask();  ///< as for words
 
  private:
   Collection::Inner& inner_;

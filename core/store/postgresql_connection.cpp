@@ -24,10 +24,6 @@ namespace fs = std::filesystem;
 /// "TARE": the write lock of a collection; locks of one database do not meet those of another.
 constexpr long long kWriteLock = 0x54415245;
 constexpr const char* kConnectionLost = "08006";
-/// Some statements have numbers in their text and do not come again for long: neither here nor on the server
-/// are they to become more and more.
-constexpr std::size_t kMostCounted = 2'000;
-constexpr std::size_t kMostKeptReady = 500;
 /// Whose triggers can be made again as they are (server/rights.sql).
 constexpr int kOldestServer = 140'000;
 
@@ -72,60 +68,42 @@ pg_conn* PostgresqlConnection::handle() {
   return backend != nullptr ? backend->conn_ : nullptr;
 }
 
+/// What comes again is planned once, for any value: to plan it for each takes longer than to run it.
 void PostgresqlConnection::setUp() {
   PQsetNoticeProcessor(handle(), &stayQuiet, nullptr);
   sql() << fmt::format(
       "SET search_path = tarebowl, pg_temp; SET lock_timeout = {}; SET synchronous_commit = on; "
+      "SET plan_cache_mode = force_generic_plan; "
       "SET default_transaction_read_only = {}; LISTEN tarebowl_written",
       patience_.count(), access() == Access::ReadWrite ? "off" : "on");
 }
 
 std::unique_ptr<EngineStatement> PostgresqlConnection::prepare(const std::string& statement) {
-  return std::make_unique<PostgresqlStatement>(*this, withNumberedPlaces(statement));
+  return std::make_unique<PostgresqlStatement>(*this, statements_.of(statement));
 }
 
 std::unique_ptr<TableFilling> PostgresqlConnection::fill(const TableShape& table) {
   return std::make_unique<PostgresqlCopy>(handle(), table);
 }
 
-std::shared_ptr<pg_result> PostgresqlConnection::execute(const std::string& statement, const Values& values) {
+std::shared_ptr<pg_result> PostgresqlConnection::execute(KnownStatement& statement, const Values& values) {
   std::vector<const char*> pointers;
   pointers.reserve(values.size());
   for (const auto& value : values) pointers.push_back(value ? value->c_str() : nullptr);
   const int count = static_cast<int>(pointers.size());
   settle();
   constexpr int kAsText = 0;
-  const bool comesAgain = countRun(statement);
-  Kept& kept = kept_[statement];
-  if (!comesAgain && kept.name.empty())
-    return checked(PQexecParams(handle(), statement.c_str(), count, nullptr, pointers.data(), nullptr,
+  const bool comesAgain = statements_.countRun(statement);
+  std::string name = statements_.nameOf(statement);
+  if (!comesAgain && name.empty())
+    return checked(PQexecParams(handle(), statement.text.c_str(), count, nullptr, pointers.data(), nullptr,
                                 nullptr, kAsText));
-  if (kept.name.empty()) {
-    std::string name = freshName();
-    checked(PQprepare(handle(), name.c_str(), statement.c_str(), 0, nullptr));
-    kept.name = std::move(name);
+  if (name.empty()) {
+    name = statements_.freshName();
+    checked(PQprepare(handle(), name.c_str(), statement.text.c_str(), 0, nullptr));
+    statements_.keepName(statement.number, name);
   }
-  return checked(
-      PQexecPrepared(handle(), kept.name.c_str(), count, pointers.data(), nullptr, nullptr, kAsText));
-}
-
-bool PostgresqlConnection::countRun(const std::string& statement) {
-  if (kept_.size() > kMostCounted)
-    std::erase_if(kept_, [](const auto& kept) { return kept.second.name.empty(); });
-  return kept_[statement].runs++ > 0 && named_ < kMostKeptReady;
-}
-
-std::string PostgresqlConnection::keptName(const std::string& statement) const {
-  const auto kept = kept_.find(statement);
-  return kept == kept_.end() ? std::string() : kept->second.name;
-}
-
-std::string PostgresqlConnection::freshName() {
-  return fmt::format("tarebowl_{}", ++named_);
-}
-
-void PostgresqlConnection::keepName(const std::string& statement, std::string name) {
-  kept_[statement].name = std::move(name);
+  return checked(PQexecPrepared(handle(), name.c_str(), count, pointers.data(), nullptr, nullptr, kAsText));
 }
 
 void PostgresqlConnection::takeWhatIsLeft() {
@@ -142,8 +120,9 @@ bool PostgresqlConnection::gathers() const {
   return reading_ && reading_->gathers();
 }
 
-std::shared_ptr<pg_result> PostgresqlConnection::answer(const std::string& statement, const Values& values) {
-  if (!reading_) return execute(statement, values);
+std::shared_ptr<pg_result> PostgresqlConnection::answer(const std::shared_ptr<KnownStatement>& statement,
+                                                        const Values& values) {
+  if (!reading_) return execute(*statement, values);
   auto found = reading_->answer(statement, values);
   if (!found) goOnUnanswered();
   return found;
@@ -220,8 +199,7 @@ void PostgresqlConnection::refuseLost() {
 }
 
 void PostgresqlConnection::takeUpAgain() {
-  kept_.clear();
-  named_ = 0;
+  statements_.forgetNames();
   memory_.forget();
   try {
     sql().reconnect();

@@ -3,16 +3,15 @@
 #pragma once
 
 #include "core/store/connection.h"
+#include "core/store/known_statements.h"
 #include "core/store/postgresql_memory.h"
 
 #include <chrono>
-#include <cstddef>
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
-#include <unordered_map>
 #include <vector>
 
 struct pg_conn;    // libpq's connection
@@ -57,26 +56,18 @@ class PostgresqlConnection final : public Connection {
   [[nodiscard]] pg_conn* handle();
   using Values = std::vector<std::optional<std::string>>;
   /// Runs a statement now. What comes again the server keeps ready from its second run on.
-  [[nodiscard]] std::shared_ptr<pg_result> execute(const std::string& statement, const Values& values);
+  [[nodiscard]] std::shared_ptr<pg_result> execute(KnownStatement& statement, const Values& values);
   /// What a statement that reads is answered: at once, or within a Reading once it was fetched. Nothing: not
   /// yet, and it goes on without rows.
-  [[nodiscard]] std::shared_ptr<pg_result> answer(const std::string& statement, const Values& values);
-  /// The name under which the server keeps a statement ready; empty: it does not.
-  [[nodiscard]] std::string keptName(const std::string& statement) const;
-  /// Takes note that a statement is run once more; whether it was run before and is worth keeping ready.
-  bool countRun(const std::string& statement);
-  [[nodiscard]] std::string freshName();
-  void keepName(const std::string& statement, std::string name);
+  [[nodiscard]] std::shared_ptr<pg_result> answer(const std::shared_ptr<KnownStatement>& statement,
+                                                  const Values& values);
+  [[nodiscard]] KnownStatements& statements() { return statements_; }
   /// Takes answers out of the way for which nobody waited.
   void takeWhatIsLeft();
   /// Takes note of what the server has said meanwhile of others' writes and our own.
   void noticeWrites();
 
  private:
-  struct Kept {
-    std::size_t runs = 0;
-    std::string name{};
-  };
   void open(const Options& options);
   void setUp();
   void settle() override;
@@ -84,8 +75,7 @@ class PostgresqlConnection final : public Connection {
   void commit() override;
 
   std::chrono::milliseconds patience_;
-  std::unordered_map<std::string, Kept> kept_;
-  std::size_t named_ = 0;
+  KnownStatements statements_;
   bool heard_ = false;  ///< of others' writes
   PostgresqlMemory memory_;
   std::unique_ptr<PostgresqlReading> reading_;

@@ -3,6 +3,7 @@
 #include "core/store/postgresql_dialect.h"
 
 #include "core/store/migration_statements.h"
+#include "core/store/named_places.h"
 
 #include <fmt/format.h>
 
@@ -60,21 +61,19 @@ std::vector<std::string> toPostgresql(std::string_view migration) {
 }
 
 std::string withNumberedPlaces(std::string_view statement) {
+  const std::string bare = withBarePlaces(statement);
   std::string made;
-  made.reserve(statement.size() + statement.size() / 8);
   int next = 0;
   bool quoted = false;
-  std::size_t taken = 0;  // up to here: most of it is neither quote nor place, and is taken at once
-  for (std::size_t i = statement.find_first_of("'?"); i != statement.npos;
-       i = statement.find_first_of("'?", i + 1)) {
-    if (statement[i] == '\'') quoted = !quoted;
-    if (statement[i] != '?' || quoted) continue;
-    made.append(statement, taken, i - taken);
+  for (std::size_t i = 0; i < bare.size(); ++i) {
+    if (bare[i] == '\'') quoted = !quoted;
+    if (bare[i] != '?' || quoted) {
+      made += bare[i];
+      continue;
+    }
     made += '$';
-    if (i + 1 == statement.size() || !isDigit(statement[i + 1])) made += std::to_string(++next);
-    taken = i + 1;
+    if (i + 1 == bare.size() || !isDigit(bare[i + 1])) made += std::to_string(++next);
   }
-  made.append(statement, taken);
   return made;
 }
 

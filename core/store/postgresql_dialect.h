@@ -13,7 +13,7 @@ namespace tarebowl::store {
 /// UPDATE, DELETE and TRUNCATE. It keeps no table in the order of its key.
 [[nodiscard]] std::vector<std::string> toPostgresql(std::string_view migration);
 
-/// The places of a prepared statement, ? or ?1, as PostgreSQL numbers them: $1.
+/// The places of a prepared statement, ?, ?1 or :name, as PostgreSQL numbers them: $1.
 [[nodiscard]] std::string withNumberedPlaces(std::string_view statement);
 
 }  // namespace tarebowl::store

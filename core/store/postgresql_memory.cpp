@@ -16,13 +16,13 @@ constexpr std::size_t kMostKept = 16'000'000;
 constexpr std::size_t kMostOfOne = 2'000'000;
 
 std::size_t sizeOf(const PostgresqlMemory::Kept& kept) {
-  return PQresultMemorySize(kept.answer.get()) + kept.question->key.size() + kept.question->statement.size();
+  return PQresultMemorySize(kept.answer.get()) + kept.question->key.size();
 }
 
 }  // namespace
 
-void writeKey(std::string& key, std::string_view statement, const PostgresqlQuestion::Values& values) {
-  key = statement;
+void writeKey(std::string& key, const KnownStatement& statement, const PostgresqlQuestion::Values& values) {
+  key.assign(std::to_string(statement.number));
   for (const auto& value : values) {
     key += '\0';
     key += value ? std::to_string(value->size()) + ':' + *value : "null";

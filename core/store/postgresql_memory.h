@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/known_statements.h"
+
 #include <cstddef>
 #include <cstdint>
 #include <memory>
@@ -20,15 +22,15 @@ namespace tarebowl::store {
 struct PostgresqlQuestion {
   using Values = std::vector<std::optional<std::string>>;
 
-  PostgresqlQuestion(std::string_view text, Values places, std::string_view keyOfBoth)
-      : statement(text), values(std::move(places)), key(keyOfBoth) {}
+  PostgresqlQuestion(std::shared_ptr<KnownStatement> asked, Values places, std::string_view keyOfBoth)
+      : statement(std::move(asked)), values(std::move(places)), key(keyOfBoth) {}
 
-  std::string statement;
+  std::shared_ptr<KnownStatement> statement;
   Values values;
   std::string key;  ///< two questions are the same where their keys are
 };
 /// The key of a question, written over what is there.
-void writeKey(std::string& key, std::string_view statement, const PostgresqlQuestion::Values& values);
+void writeKey(std::string& key, const KnownStatement& statement, const PostgresqlQuestion::Values& values);
 using PostgresqlAnswer = std::shared_ptr<pg_result>;
 
 /// What former readings were answered. As long as nobody has written it holds; after that it still tells what

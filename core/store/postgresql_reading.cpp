@@ -53,12 +53,13 @@ PostgresqlReading::~PostgresqlReading() {
   PQflush(connection_.handle());
 }
 
-PostgresqlReading::Answer PostgresqlReading::answer(const std::string& statement, const Values& values) {
-  writeKey(key_, statement, values);
+PostgresqlReading::Answer PostgresqlReading::answer(const std::shared_ptr<KnownStatement>& statement,
+                                                    const Values& values) {
+  writeKey(key_, *statement, values);
   while (awaitedKeys_.contains(key_)) takeNext();
   if (isSpoilt_) return nullptr;
   if (const auto known = answers_.find(key_); known != answers_.end()) return known->second.answer;
-  if (!gathers_) return connection_.execute(statement, values);
+  if (!gathers_) return connection_.execute(*statement, values);
   const PostgresqlMemory::Kept* kept = memory_.find(key_);
   if (kept != nullptr && guesses_) used_.emplace(kept->question->key, kept->question);
   if (kept != nullptr && (guesses_ || (hasBegun_ && memory_.holds(*kept)))) return kept->answer;
@@ -101,7 +102,8 @@ void PostgresqlReading::fetchFirst() {
     }
   };
   askAgain();
-  missing_.insert(missing_.begin(), std::make_shared<const PostgresqlQuestion>(kMoment, Values{}, kMoment));
+  missing_.insert(missing_.begin(), std::make_shared<const PostgresqlQuestion>(
+                                        connection_.statements().of(kMoment), Values{}, kMoment));
   fetchNoted();
   takeNext();
   if (isSpoilt_ || memory_.turnTo(momentOfAnswers())) return;
@@ -137,11 +139,11 @@ void PostgresqlReading::send() {
   if (begins_)
     PQsendQueryParams(handle, "BEGIN ISOLATION LEVEL REPEATABLE READ, READ ONLY", 0, nullptr, nullptr,
                       nullptr, nullptr, kAsText);
-  std::unordered_set<std::string_view> again;
+  std::unordered_set<std::uint64_t> again;
   for (const Question& question : missing_)
-    if (connection_.countRun(question->statement)) again.insert(question->statement);
+    if (connection_.statements().countRun(*question->statement)) again.insert(question->statement->number);
   for (const Question& question : missing_) {
-    awaited_.push_back(send(question, again.contains(question->statement)));
+    awaited_.push_back(send(question, again.contains(question->statement->number)));
     awaitedKeys_.insert(question->key);
   }
   PQpipelineSync(handle);
@@ -152,17 +154,18 @@ PostgresqlReading::Awaited PostgresqlReading::send(Question question, bool comes
   pg_conn* const handle = connection_.handle();
   const std::vector<const char*> values = pointersTo(question->values);
   const int count = static_cast<int>(values.size());
-  const std::string& text = question->statement;
-  std::string name = connection_.keptName(text);
-  if (const auto made = named_.find(text); made != named_.end()) name = made->second;
+  const KnownStatement& statement = *question->statement;
+  std::string name = connection_.statements().nameOf(statement);
+  if (const auto made = named_.find(statement.number); made != named_.end()) name = made->second;
   const bool isPrepared = name.empty() && comesAgain;
   if (isPrepared) {
-    name = connection_.freshName();
-    PQsendPrepare(handle, name.c_str(), text.c_str(), 0, nullptr);
-    named_.emplace(text, name);
+    name = connection_.statements().freshName();
+    PQsendPrepare(handle, name.c_str(), statement.text.c_str(), 0, nullptr);
+    named_.emplace(statement.number, name);
   }
   if (name.empty())
-    PQsendQueryParams(handle, text.c_str(), count, nullptr, values.data(), nullptr, nullptr, kAsText);
+    PQsendQueryParams(handle, statement.text.c_str(), count, nullptr, values.data(), nullptr, nullptr,
+                      kAsText);
   else
     PQsendQueryPrepared(handle, name.c_str(), count, values.data(), nullptr, nullptr, kAsText);
   return {std::move(question), isPrepared};
@@ -205,7 +208,8 @@ void PostgresqlReading::endPipeline() {
   while (const PostgresqlResult sync{PQgetResult(connection_.handle())})
     if (PQresultStatus(sync.get()) == PGRES_PIPELINE_SYNC) break;
   PQexitPipelineMode(connection_.handle());
-  for (auto& [text, name] : std::exchange(named_, {})) connection_.keepName(text, std::move(name));
+  for (auto& [number, name] : std::exchange(named_, {}))
+    connection_.statements().keepName(number, std::move(name));
 }
 
 /// The server did not take something. What follows it is taken out of the way, and all is asked again one by

@@ -37,7 +37,7 @@ class PostgresqlReading {
   PostgresqlReading& operator=(const PostgresqlReading&) = delete;
 
   /// The answer where it is there or under way; else nothing, and it is asked with the next fetch().
-  [[nodiscard]] Answer answer(const std::string& statement, const Values& values);
+  [[nodiscard]] Answer answer(const std::shared_ptr<KnownStatement>& statement, const Values& values);
   /// False where the rest is asked one by one: what is held would grow too much, or the server did not take
   /// something.
   [[nodiscard]] bool gathers() const { return gathers_; }
@@ -78,9 +78,10 @@ class PostgresqlReading {
   std::deque<Awaited> awaited_;                 ///< under way, in the order of their answers
   std::unordered_set<std::string_view> awaitedKeys_;
   std::unordered_map<std::string_view, Question> used_;  ///< while it guesses: what the memory answered
-  std::unordered_map<std::string, std::string> named_;   ///< statements that this fetch makes ready, by text
-  std::string key_{};                                    ///< of what is asked now: it keeps its room
-  std::size_t held_ = 0;                                 ///< bytes
+  std::unordered_map<std::uint64_t, std::string>
+      named_;             ///< made ready by this fetch, by statements' numbers
+  std::string key_{};     ///< of what is asked now: it keeps its room
+  std::size_t held_ = 0;  ///< bytes
   int fetches_ = 0;
   bool guesses_;
   bool isSpoilt_ = false;  ///< what was answered until the next fetch

@@ -13,7 +13,8 @@
 
 namespace tarebowl::store {
 
-PostgresqlStatement::PostgresqlStatement(PostgresqlConnection& connection, std::string statement)
+PostgresqlStatement::PostgresqlStatement(PostgresqlConnection& connection,
+                                         std::shared_ptr<KnownStatement> statement)
     : connection_(connection), statement_(std::move(statement)) {}
 
 std::optional<std::string>& PostgresqlStatement::at(int place) {
@@ -40,7 +41,7 @@ void PostgresqlStatement::bindNull(int place) {
 }
 
 int PostgresqlStatement::run() {
-  const auto result = connection_.execute(statement_, values_);
+  const auto result = connection_.execute(*statement_, values_);
   return std::atoi(PQcmdTuples(result.get()));
 }
 

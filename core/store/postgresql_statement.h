@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/known_statements.h"
 #include "core/store/postgresql_failure.h"
 #include "core/store/prepared_statement.h"
 
@@ -18,8 +19,7 @@ class PostgresqlConnection;
 /// and not for this object: what is run once takes one way there and back.
 class PostgresqlStatement final : public EngineStatement {
  public:
-  /// statement: with its places as $1, $2 …
-  PostgresqlStatement(PostgresqlConnection& connection, std::string statement);
+  PostgresqlStatement(PostgresqlConnection& connection, std::shared_ptr<KnownStatement> statement);
 
   void bind(int place, double value) override;
   void bind(int place, long long value) override;
@@ -39,7 +39,7 @@ class PostgresqlStatement final : public EngineStatement {
   std::optional<std::string>& at(int place);
 
   PostgresqlConnection& connection_;
-  std::string statement_;
+  std::shared_ptr<KnownStatement> statement_;
   std::vector<std::optional<std::string>> values_;
   std::shared_ptr<pg_result> rows_;
   int row_ = 0;

@@ -75,6 +75,13 @@ template <class T>
   return names;
 }
 
+/// The same, joined by commas: put together once.
+template <class T>
+[[nodiscard]] const std::string& columnList() {
+  static const std::string list = fmt::format("{}", fmt::join(columnsOf<T>(), ", "));
+  return list;
+}
+
 inline void run(soci::statement& statement, const std::string& query) {
   statement.alloc();
   statement.prepare(query, soci::details::st_one_time_query);  // on a server: one way there and back
@@ -93,7 +100,7 @@ template <class Part, class... Values>
   Part part = blank<Part>();
   RowQuery rows(inner.connection,
                 fmt::format("SELECT owner_id, {} FROM {} WHERE owner_id IN ({}) ORDER BY owner_id, place",
-                            fmt::join(columnsOf<Part>(), ", "), table, owners),
+                            columnList<Part>(), table, owners),
                 values...);
   PartsByOwner<Part> parts;
   while (rows.step()) {
@@ -162,10 +169,10 @@ template <class T, class... Values>
   Row<T> row;
   std::vector<Row<T>> found;
   const AskedTogether together(inner.connection);
-  RowQuery rows(inner.connection,
-                fmt::format("SELECT id, revision, {} FROM {} {}", fmt::join(columnsOf<T>(), ", "),
-                            Table<T>::kName, condition),
-                values...);
+  RowQuery rows(
+      inner.connection,
+      fmt::format("SELECT id, revision, {} FROM {} {}", columnList<T>(), Table<T>::kName, condition),
+      values...);
   while (rows.step()) {
     rows.read(row.id);
     rows.read(row.revision);

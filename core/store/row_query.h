@@ -6,35 +6,12 @@
 
 #include <soci/soci.h>
 
-#include <cstddef>
 #include <deque>
 #include <string>
-#include <string_view>
 #include <type_traits>
 #include <utility>
 
 namespace tarebowl::store {
-
-/// ":code" as "?": what stands between quotes stays.
-[[nodiscard]] inline std::string withBarePlaces(std::string_view sql) {
-  const auto isOfWord = [](char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' || (c >= '0' && c <= '9');
-  };
-  std::string made;
-  made.reserve(sql.size());
-  bool quoted = false;
-  std::size_t taken = 0;  // up to here: most of it is neither quote nor place, and is taken at once
-  for (std::size_t i = sql.find_first_of("':"); i != sql.npos; i = sql.find_first_of("':", i + 1)) {
-    if (sql[i] == '\'') quoted = !quoted;
-    if (sql[i] != ':' || quoted || i + 1 == sql.size() || !isOfWord(sql[i + 1])) continue;
-    made.append(sql, taken, i - taken);
-    made += '?';
-    while (i + 1 < sql.size() && isOfWord(sql[i + 1])) ++i;
-    taken = i + 1;
-  }
-  made.append(sql, taken);
-  return made;
-}
 
 /// Rows of a query, in the types of the trade (column_types.h). Unlike a statement of SOCI it can be gathered
 /// with others (reading.h).
@@ -42,8 +19,8 @@ class RowQuery {
  public:
   /// A value for each place, as often as its name stands there.
   template <class... Values>
-  RowQuery(Connection& connection, std::string_view sql, const Values&... values)
-      : statement_(connection, withBarePlaces(sql)) {
+  RowQuery(Connection& connection, const std::string& sql, const Values&... values)
+      : statement_(connection, sql) {
     (bind(values), ...);
   }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/sqlite_connection.h"
 
+#include "core/store/named_places.h"
 #include "core/store/sqlite_dialect.h"
 #include "core/store/sqlite_handle.h"
 #include "core/store/sqlite_header.h"
@@ -86,7 +87,7 @@ SqliteConnection::SqliteConnection(fs::path file, Access access, std::chrono::mi
 }
 
 std::unique_ptr<EngineStatement> SqliteConnection::prepare(const std::string& statement) {
-  return std::make_unique<SqliteStatement>(sql(), statement);
+  return std::make_unique<SqliteStatement>(sql(), withBarePlaces(statement));
 }
 
 std::vector<std::string> SqliteConnection::translated(std::string_view migration) const {

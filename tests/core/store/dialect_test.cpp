@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Tarebowl authors
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What each engine makes of the SQL that they have in common.
+#include "core/store/named_places.h"
 #include "core/store/postgresql_dialect.h"
 #include "core/store/server_address.h"
 #include "core/store/sqlite_dialect.h"
@@ -38,6 +39,14 @@ TEST(Dialect, OnAServerTypesAreAsWideAsInAFileAndTextsAreComparedByBytes) {
 TEST(Dialect, PlacesAreNumberedInTheirOrderOrAsTheySay) {
   EXPECT_EQ(withNumberedPlaces("INSERT INTO a VALUES (?, ?)"), "INSERT INTO a VALUES ($1, $2)");
   EXPECT_EQ(withNumberedPlaces("SELECT ?2, ?1, 'why?' WHERE a = ?12"), "SELECT $2, $1, 'why?' WHERE a = $12");
+  EXPECT_EQ(withNumberedPlaces("SELECT a WHERE b = :code AND c = :day OR b = :code"),
+            "SELECT a WHERE b = $1 AND c = $2 OR b = $3");
+}
+
+TEST(Dialect, ANameOfAPlaceIsNoneBetweenQuotesOrWithoutAWord) {
+  EXPECT_EQ(withBarePlaces("SELECT 'at :noon', ':' WHERE a = :a AND b = ': '"),
+            "SELECT 'at :noon', ':' WHERE a = ? AND b = ': '");
+  EXPECT_EQ(withBarePlaces("SELECT a: b WHERE c = :last_1"), "SELECT a: b WHERE c = ?");
 }
 
 TEST(ServerAddress, IsToldFromAFile) {
