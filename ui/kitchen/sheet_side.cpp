@@ -10,6 +10,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace tarebowl::ui {
 namespace {
 
@@ -20,42 +22,24 @@ void fill(QLabel* label, const QStringList& lines) {
   label->parentWidget()->setVisible(!lines.isEmpty());
 }
 
-/// A portion in a line, its amount under the amounts above.
-struct PortionLine {
-  QString amount{};
-  QString food{};
-  QString raw{};  ///< what is to be taken out raw for it; empty: it is weighed as it is
-};
-
-std::vector<PortionLine> portionLines(const std::vector<intake::KitchenTotal>& totals, bool withRaw) {
-  std::vector<PortionLine> lines;
+std::vector<Portion> portionsOf(const std::vector<intake::KitchenTotal>& totals, bool withRaw) {
+  std::vector<Portion> portions;
   for (const intake::KitchenTotal& total : totals)
-    lines.push_back(
+    portions.push_back(
         {portionText(total.amount, total.food), foodText(total.food), withRaw ? rawText(total) : QString()});
-  return lines;
+  return portions;
 }
 
-void fill(QLabel* label, const std::vector<PortionLine>& lines) {
-  QString rows;
-  for (const PortionLine& line : lines) {
-    const QString raw = line.raw.isEmpty() ? QString() : QStringLiteral("<br>") + line.raw.toHtmlEscaped();
-    QString amount = line.amount.toHtmlEscaped();
-    amount.replace(QLatin1Char(' '), QChar::Nbsp);
-    rows += QStringLiteral("<tr><td align='right' style='padding-right: 8px'>%1</td><td>%2%3</td></tr>")
-                .arg(amount, line.food.toHtmlEscaped(), raw);
-  }
-  label->setTextFormat(Qt::RichText);
-  label->setText(QStringLiteral("<table cellspacing='0' cellpadding='0'>%1</table>").arg(rows));
-  label->parentWidget()->setVisible(!lines.empty());
+void fill(PortionList* list, std::vector<Portion> portions) {
+  list->parentWidget()->setVisible(!portions.empty());
+  list->setPortions(std::move(portions));
 }
 
-QStringList asTexts(const std::vector<PortionLine>& lines) {
-  QStringList texts;
-  for (const PortionLine& line : lines) {
-    texts << line.amount + QStringLiteral("  ") + line.food;
-    if (!line.raw.isEmpty()) texts << line.raw;
-  }
-  return texts;
+QLabel* sentences() {
+  auto* label = new QLabel;
+  label->setWordWrap(true);
+  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  return label;
 }
 
 QStringList asTexts(const std::vector<std::string>& cautions) {
@@ -74,42 +58,35 @@ SheetSide::SheetSide(KitchenDesk& desk, QWidget* parent) : QScrollArea(parent), 
   auto* layout = new QVBoxLayout(page);
   layout->setContentsMargins(0, 0, 8, 0);
   layout->setSpacing(10);
-  totals_ = addCard(*layout, tr("The kitchen needs"));
-  thaw_ = addCard(*layout, tr("Out of the freezer today, for tomorrow"));
-  gutLoad_ = addCard(*layout, tr("Feed well today: live food of tomorrow"));
-  without_ = addCard(*layout, tr("No bowl"));
-  cautions_ = addCard(*layout, tr("Cautions"));
-  hygiene_ = addCard(*layout, tr("Always"));
+  totals_ = addCard(*layout, tr("The kitchen needs"), new PortionList);
+  thaw_ = addCard(*layout, tr("Out of the freezer today, for tomorrow"), new PortionList);
+  gutLoad_ = addCard(*layout, tr("Feed well today: live food of tomorrow"), new PortionList);
+  without_ = addCard(*layout, tr("No bowl"), sentences());
+  cautions_ = addCard(*layout, tr("Cautions"), sentences());
+  hygiene_ = addCard(*layout, tr("Always"), sentences());
   layout->addStretch(1);
   setWidget(page);
   connect(&desk_, &KitchenDesk::sheetChanged, this, &SheetSide::showSheet);
   showSheet();
 }
 
-QLabel* SheetSide::addCard(QVBoxLayout& layout, const QString& heading) {
+template <class Content>
+Content* SheetSide::addCard(QVBoxLayout& layout, const QString& heading, Content* content) {
   auto* card = new QFrame;
-  auto* label = new QLabel;
-  QFont font = label->font();
+  QFont font = content->font();
   font.setPointSize(kPoints);
-  label->setFont(font);
-  label->setWordWrap(true);
-  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  layOutCard(*card, heading)->addWidget(label);
+  content->setFont(font);
+  layOutCard(*card, heading)->addWidget(content);
   card->findChild<QLabel*>(QStringLiteral("heading"))->setWordWrap(true);
   layout.addWidget(card);
-  return label;
+  return content;
 }
 
 void SheetSide::showSheet() {
   const intake::PrepSheet sheet = desk_.sheet() ? desk_.sheet()->sheet : intake::PrepSheet{};
-  portions_.clear();
-  const auto fillPortions = [this](QLabel* label, const std::vector<PortionLine>& lines) {
-    fill(label, lines);
-    portions_ << asTexts(lines);
-  };
-  fillPortions(totals_, portionLines(sheet.totals, true));
-  fillPortions(thaw_, portionLines(sheet.thawForTomorrow, false));
-  fillPortions(gutLoad_, portionLines(sheet.gutLoadForTomorrow, false));
+  fill(totals_, portionsOf(sheet.totals, true));
+  fill(thaw_, portionsOf(sheet.thawForTomorrow, false));
+  fill(gutLoad_, portionsOf(sheet.gutLoadForTomorrow, false));
   QStringList without;
   for (const intake::GroupWithoutBowl& group : sheet.withoutBowl) without << withoutBowlText(group);
   fill(without_, without);
@@ -118,7 +95,8 @@ void SheetSide::showSheet() {
 }
 
 QString SheetSide::text() const {
-  QStringList texts = portions_;
+  QStringList texts;
+  for (const PortionList* list : {totals_, thaw_, gutLoad_}) texts << list->texts();
   for (const QLabel* label : {without_, cautions_, hygiene_}) texts << label->text();
   return texts.join(QLatin1Char('\n'));
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/kitchen/kitchen_desk.h"
+#include "ui/kitchen/portion_list.h"
 
 #include <QScrollArea>
 
@@ -21,17 +22,17 @@ class SheetSide : public QScrollArea {
   [[nodiscard]] QString text() const;
 
  private:
-  QLabel* addCard(QVBoxLayout& layout, const QString& heading);
+  template <class Content>
+  Content* addCard(QVBoxLayout& layout, const QString& heading, Content* content);
   void showSheet();
 
   KitchenDesk& desk_;
-  QLabel* totals_ = nullptr;
-  QLabel* thaw_ = nullptr;
-  QLabel* gutLoad_ = nullptr;
+  PortionList* totals_ = nullptr;
+  PortionList* thaw_ = nullptr;
+  PortionList* gutLoad_ = nullptr;
   QLabel* without_ = nullptr;
   QLabel* cautions_ = nullptr;
   QLabel* hygiene_ = nullptr;
-  QStringList portions_{};  ///< what the first three say, without their marks
 };
 
 }  // namespace tarebowl::ui
