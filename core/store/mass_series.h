@@ -23,7 +23,7 @@ struct Weighed {
 using MassSeries = std::map<std::string, std::vector<animal::MassReading>>;
 
 /// What animal::massOn looks at of each on a day: the last days' readings, and the newest day's where that is
-/// longer ago. Throws StoreError.
+/// longer ago. Of a reading no more is read than its day and its mass. Throws StoreError.
 [[nodiscard]] MassSeries readingsThatCount(const Collection& collection, quantity::Date day,
                                            const Weighed& weighed);
 
