@@ -16,6 +16,7 @@ CountedBowl counted(const Bowl& bowl) {
     CountedItem& copy = made.items.emplace_back();
     copy.food = item.food;
     copy.planned = item.planned;
+    copy.swappedIn = item.swap.has_value();
     if (const auto weighed = entryThatCounts(item.weighings)) copy.weighed = weighed->actual;
     if (const auto left = entryThatCounts(item.leftovers))
       copy.leftover = CountedLeftover{left->kind, left->left, left->lost};

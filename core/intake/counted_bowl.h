@@ -20,6 +20,7 @@ struct CountedItem {
   quantity::Grams planned{};
   std::optional<quantity::Grams> weighed{};
   std::optional<CountedLeftover> leftover{};
+  bool swappedIn = false;  ///< given in place of another
   bool operator==(const CountedItem&) const = default;
 };
 

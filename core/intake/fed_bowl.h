@@ -42,6 +42,7 @@ struct FedItem {
   ScaleReading offered{};
   Remains remains{};
   std::optional<Loss> loss{};
+  bool swappedIn = false;  ///< given in place of another
   bool operator==(const FedItem&) const = default;
 };
 

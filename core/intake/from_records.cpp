@@ -58,6 +58,7 @@ FedBowl fedBowl(const CountedBowl& bowl, const std::string& place, const FoodKin
     made.offered = {item.weighed.value_or(item.planned), kind.step};
     made.remains = remainsOf(item.leftover, bowl.remainder.has_value(), estimates.value_or(0.0), kind.step);
     made.loss = lossOf(item.leftover);
+    made.swappedIn = item.swappedIn;
     if (bowl.remainder) fed.remainder = ScaleReading{*bowl.remainder, kind.step};
   }
   if (!bowl.remainder && estimates) fed.remainder = ScaleReading{quantity::Grams(*estimates), {}};

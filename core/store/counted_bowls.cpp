@@ -21,18 +21,20 @@ namespace {
 
 constexpr const char* kBowls =
     "SELECT day, bowl, animals, label, rest_mg, (SELECT diet FROM diet_version WHERE id = version_id) FROM "
-    "feeding_bowl WHERE group_id = ? AND day BETWEEN ? AND ? ORDER BY day, bowl";
+    "feeding_bowl WHERE group_id = (SELECT id FROM animal_group WHERE code = ?) AND day BETWEEN ? AND ? "
+    "ORDER BY day, bowl";
 constexpr const char* kLines =
     "SELECT day, bowl, item, food, planned_mg, swap, weighed_mg, left_kind, left_mg, lost_mg, CASE WHEN swap "
-    "IS "
-    "NOT NULL THEN (SELECT item FROM swap_made WHERE swap_made.id = feeding_line.swap) END FROM feeding_line "
-    "WHERE group_id = ? AND day BETWEEN ? AND ? ORDER BY day, bowl, item";
+    "IS NOT NULL THEN (SELECT item FROM swap_made WHERE swap_made.id = feeding_line.swap) END FROM "
+    "feeding_line "
+    "WHERE group_id = (SELECT id FROM animal_group WHERE code = ?) AND day BETWEEN ? AND ? ORDER BY day, "
+    "bowl, item";
 constexpr const char* kCorrections =
-    "SELECT day, bowl, item, kind, left_kind, mg, lost_mg FROM feeding_correction WHERE group_id = ? AND day "
+    "SELECT day, bowl, item, kind, left_kind, mg, lost_mg FROM feeding_correction WHERE group_id = (SELECT "
+    "id FROM animal_group WHERE code = ?) AND day "
     "BETWEEN ? AND ? AND second = 0 ORDER BY day, bowl, item, kind, place";
 
-constexpr const char* kGroup = "SELECT id, code FROM animal_group WHERE code = ?";
-constexpr const char* kAllGroups = "SELECT id, code FROM animal_group ORDER BY id";
+constexpr const char* kAllGroups = "SELECT code FROM animal_group ORDER BY id";
 
 using Place = std::tuple<long long, long long, long long, long long>;  // day, bowl, item, kind
 
@@ -50,10 +52,7 @@ class CountedBowlReader::Inner {
   CountedBowlReader::Fed fed(const std::string& group, int from, int to) {
     return guarded(file_, [&] {
       CountedBowlReader::Fed fed;
-      PreparedStatement groups(inner_.connection, kGroup);
-      groups.bind(1, group);
-      if (!groups.step()) return fed;
-      ask(groups.number(0), from, to);
+      ask(group, from, to);
       std::unordered_set<long long> foods;
       for (; hasLine_; hasLine_ = lines_.step()) foods.insert(lines_.number(3));
       for (const long long food : foods) fed.foods.push_back(foods_.codeOf(food));
@@ -69,9 +68,9 @@ class CountedBowlReader::Inner {
   void read(const std::optional<std::string>& group, int from, int to,
             const std::function<void(const CountedBowl&)>& take) {
     guarded(file_, [&] {
-      PreparedStatement groups(inner_.connection, group ? kGroup : kAllGroups);
-      if (group) groups.bind(1, *group);
-      while (groups.step()) read(groups.number(0), groups.text(1), from, to, take);
+      if (group) return readGroup(*group, from, to, take);
+      PreparedStatement groups(inner_.connection, kAllGroups);
+      while (groups.step()) readGroup(groups.text(0), from, to, take);
     });
   }
 
@@ -86,18 +85,18 @@ class CountedBowlReader::Inner {
         corrections_(inner.connection, kCorrections) {
     if (!inner.connection.gathers()) return;
     const AskedTogether together(inner.connection);  // the words, before it is known which of them are wanted
-    (void)words_.wordOf(0);
-    (void)foods_.codeOf(0);
+    words_.ask();
+    foods_.ask();
   }
 
   /// Asks for bowls, lines and corrections together, and goes to the first of each.
-  void ask(long long group, int from, int to) {
+  void ask(const std::string& group, int from, int to) {
     for (PreparedStatement* statement : {&bowls_, &lines_, &corrections_}) {
+      statement->reset();
       statement->bind(1, group);
       statement->bind(2, from);
       statement->bind(3, to);
     }
-    for (PreparedStatement* statement : {&bowls_, &lines_, &corrections_}) statement->reset();
     const AskedTogether together(inner_.connection);
     readCorrections();
     hasLine_ = lines_.step();
@@ -105,10 +104,10 @@ class CountedBowlReader::Inner {
     together.end();
   }
 
-  void read(long long group, const std::string& code, int from, int to,
-            const std::function<void(const CountedBowl&)>& take) {
+  void readGroup(const std::string& group, int from, int to,
+                 const std::function<void(const CountedBowl&)>& take) {
     ask(group, from, to);
-    bowl_.group = code;
+    bowl_.group = group;
     for (; hasBowl_; hasBowl_ = bowls_.step()) {
       fillBowl();
       const long long day = bowls_.number(0);
@@ -166,6 +165,7 @@ class CountedBowlReader::Inner {
     item.planned = gramsOf(lines_.number(4));
     item.weighed = grams(lines_.numberOrNull(6));
     if (const EntryValue* weight = correction(EntryKind::Weight)) item.weighed = grams(weight->mg);
+    item.swappedIn = !lines_.isNull(5);
     item.leftover.reset();
     if (const auto kind = lines_.numberOrNull(7))
       item.leftover = {static_cast<LeftoverKind>(*kind), grams(lines_.numberOrNull(8)),

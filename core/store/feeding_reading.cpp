@@ -5,8 +5,14 @@
 #include "core/intake/time_of_sheet.h"
 #include "core/store/feeding_lines.h"
 #include "core/store/feeding_tables.h"
+#include "core/store/row_query.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
+#include <string_view>
+#include <tuple>
+#include <unordered_map>
 
 namespace tarebowl::store {
 
@@ -18,122 +24,146 @@ using quantity::Date;
 
 namespace {
 
-constexpr const char* kBowls =
-    "SELECT day, bowl, meal, label, COALESCE(diet_version.diet, ''), COALESCE(diet_version.number, 0), "
-    "animals, rest_mg, rest_by, rest_at FROM feeding_bowl LEFT JOIN diet_version ON diet_version.id = "
-    "version_id WHERE group_id = ? AND day BETWEEN ? AND ? ORDER BY day, bowl";
-constexpr const char* kLines =
-    "SELECT feeding_line.day, feeding_line.bowl, feeding_line.item, feeding_line.food, planned_mg, "
-    "preparation, swap, weighed_mg, weighed_by, weighed_at, left_kind, left_mg, lost_mg, left_by, left_at, "
-    "CASE WHEN swap_made.item = feeding_line.item THEN 1 ELSE 0 END FROM feeding_line LEFT JOIN swap_made ON "
-    "swap_made.id = swap WHERE group_id = ? AND feeding_line.day BETWEEN ? AND ? "
-    "ORDER BY feeding_line.day, feeding_line.bowl, feeding_line.item";
-constexpr const char* kCorrections =
-    "SELECT day, bowl, item, kind, second, left_kind, mg, lost_mg, by_word, at, reason FROM "
-    "feeding_correction WHERE group_id = ? AND day BETWEEN ? AND ? ORDER BY day, bowl, item, kind, place";
+/// Which bowls, by the columns of the table that is read.
+constexpr const char* kOfGroup = "group_id = ? AND day BETWEEN ? AND ?";
+constexpr const char* kOfSection = "day = ? AND group_id IN (SELECT id FROM animal_group WHERE section = ?)";
+constexpr const char* kOfAll = "day = ? AND group_id IN (SELECT id FROM animal_group)";
+
+std::string bowlsWhere(const char* which) {
+  return fmt::format(
+      "SELECT group_id, day, bowl, meal, label, COALESCE((SELECT diet FROM diet_version WHERE id = "
+      "version_id), ''), COALESCE((SELECT number FROM diet_version WHERE id = version_id), 0), animals, "
+      "rest_mg, rest_by, rest_at FROM feeding_bowl WHERE {} ORDER BY group_id, day, bowl",
+      which);
+}
+
+/// A join with the swaps would read all of them for a plan that has to fit every day.
+std::string linesWhere(const char* which) {
+  return fmt::format(
+      "SELECT group_id, day, bowl, item, food, planned_mg, preparation, swap, weighed_mg, weighed_by, "
+      "weighed_at, left_kind, left_mg, lost_mg, left_by, left_at, CASE WHEN swap IS NOT NULL THEN (SELECT "
+      "item FROM swap_made WHERE swap_made.id = swap) END FROM feeding_line WHERE {} ORDER BY group_id, day, "
+      "bowl, item",
+      which);
+}
+
+std::string correctionsWhere(const char* which) {
+  return fmt::format(
+      "SELECT group_id, day, bowl, item, kind, second, left_kind, mg, lost_mg, by_word, at, reason FROM "
+      "feeding_correction WHERE {} ORDER BY group_id, day, bowl, item, kind, place",
+      which);
+}
 
 std::optional<quantity::Grams> gramsOrNothing(std::optional<long long> mg) {
   return mg ? std::optional(gramsOf(*mg)) : std::nullopt;
 }
 
-/// Reads sheets of group after group with statements that are compiled once.
+/// Reads the bowls that one condition picks, with their lines and corrections.
 class SheetReader {
  public:
-  explicit SheetReader(Collection::Inner& inner)
+  using Groups = std::unordered_map<long long, std::string>;  ///< codes by numbers
+
+  SheetReader(Collection::Inner& inner, const char* which)
       : words_(inner),
         foods_(inner),
-        bowls_(inner.connection, kBowls),
-        lines_(inner.connection, kLines),
-        corrections_(inner.connection, kCorrections) {
+        bowls_(inner.connection, bowlsWhere(which)),
+        lines_(inner.connection, linesWhere(which)),
+        corrections_(inner.connection, correctionsWhere(which)) {
     if (!inner.connection.gathers()) return;
     const AskedTogether together(inner.connection);  // the words, before it is known which of them are wanted
-    (void)words_.wordOf(0);
-    (void)foods_.codeOf(0);
+    words_.ask();
+    foods_.ask();
   }
 
-  void read(long long group, const std::string& code, int from, int to, std::vector<Bowl>& bowls) {
-    const std::size_t first = bowls.size();
+  template <class... Values>
+  void bind(const Values&... values) {
     for (PreparedStatement* statement : {&bowls_, &lines_, &corrections_}) {
-      statement->bind(1, group);
-      statement->bind(2, from);
-      statement->bind(3, to);
+      int place = 0;
+      (statement->bind(++place, values), ...);
     }
-    while (bowls_.step()) bowls.push_back(bowl(code));
-    std::size_t at = first;
-    while (lines_.step()) {
-      find(bowls, at, lines_.number(0), lines_.number(1));
-      bowls.at(at).items.push_back(item(bowls[at].key.day));
+  }
+
+  /// In the order of groups' numbers, days and bowls; those of other groups are left out.
+  [[nodiscard]] std::vector<Bowl> read(const Groups& groups) {
+    std::vector<Bowl> bowls;
+    std::vector<Place> places;
+    while (bowls_.step()) {
+      const auto group = groups.find(bowls_.number(0));
+      if (group == groups.end()) continue;
+      bowls.push_back(bowl(group->second));
+      places.emplace_back(bowls_.number(0), bowls_.number(1), bowls_.number(2));
     }
-    at = first;
-    while (corrections_.step()) {
-      find(bowls, at, corrections_.number(0), corrections_.number(1));
-      correct(bowls.at(at));
-    }
+    std::size_t at = 0;  // bowls, lines and corrections come in one order
+    const auto goTo = [&](const PreparedStatement& row) {
+      const Place wanted{row.number(0), row.number(1), row.number(2)};
+      while (at < places.size() && places[at] < wanted) ++at;
+      return at < places.size() && places[at] == wanted;
+    };
+    while (lines_.step())
+      if (goTo(lines_)) bowls[at].items.push_back(item(bowls[at].key.day));
+    at = 0;
+    while (corrections_.step())
+      if (goTo(corrections_)) correct(bowls[at]);
+    return bowls;
   }
 
  private:
-  [[nodiscard]] static bool isAt(const Bowl& bowl, long long day, long long number) {
-    return intake::dayNumber(bowl.key.day) == day && bowl.key.bowl == number;
-  }
-  /// Bowls, lines and corrections come in one order.
-  static void find(const std::vector<Bowl>& bowls, std::size_t& at, long long day, long long number) {
-    while (at < bowls.size() && !isAt(bowls[at], day, number)) ++at;
-  }
+  using Place = std::tuple<long long, long long, long long>;  ///< the group's number, day and bowl
 
   intake::Signed signedBy(const Date& day, long long who, long long at) {
     return {words_.wordOf(who), intake::timeFrom(day, at)};
   }
 
   Bowl bowl(const std::string& code) {
-    const Date day = intake::dayOfNumber(static_cast<int>(bowls_.number(0)));
-    Bowl made{.key = {code, day, static_cast<int>(bowls_.number(1))},
-              .meal = words_.wordOf(bowls_.number(2)),
-              .label = words_.wordOf(bowls_.number(3)),
-              .diet = bowls_.text(4),
-              .version = static_cast<int>(bowls_.number(5)),
-              .animals = static_cast<int>(bowls_.number(6))};
-    if (const auto rest = bowls_.numberOrNull(7))
+    const Date day = intake::dayOfNumber(static_cast<int>(bowls_.number(1)));
+    Bowl made{.key = {code, day, static_cast<int>(bowls_.number(2))},
+              .meal = words_.wordOf(bowls_.number(3)),
+              .label = words_.wordOf(bowls_.number(4)),
+              .diet = bowls_.text(5),
+              .version = static_cast<int>(bowls_.number(6)),
+              .animals = static_cast<int>(bowls_.number(7))};
+    if (const auto rest = bowls_.numberOrNull(8))
       made.remainders.push_back(
-          {.left = gramsOf(*rest), .by = signedBy(day, bowls_.number(8), bowls_.number(9))});
+          {.left = gramsOf(*rest), .by = signedBy(day, bowls_.number(9), bowls_.number(10))});
     return made;
   }
 
   BowlItem item(const Date& day) {
-    BowlItem made{.item = static_cast<int>(lines_.number(2)),
-                  .food = foods_.codeOf(lines_.number(3)),
-                  .planned = gramsOf(lines_.number(4)),
-                  .swappedOut = lines_.number(15) == 1};
-    if (const auto preparation = lines_.numberOrNull(5)) made.preparation = words_.wordOf(*preparation);
-    if (const auto swap = lines_.numberOrNull(6)) made.swap = *swap;
-    if (const auto weighed = lines_.numberOrNull(7))
+    BowlItem made{.item = static_cast<int>(lines_.number(3)),
+                  .food = foods_.codeOf(lines_.number(4)),
+                  .planned = gramsOf(lines_.number(5)),
+                  .swappedOut = !lines_.isNull(7) && lines_.numberOrNull(16) == lines_.number(3)};
+    if (const auto preparation = lines_.numberOrNull(6)) made.preparation = words_.wordOf(*preparation);
+    if (const auto swap = lines_.numberOrNull(7)) made.swap = *swap;
+    if (const auto weighed = lines_.numberOrNull(8))
       made.weighings.push_back(
-          {.actual = gramsOf(*weighed), .by = signedBy(day, lines_.number(8), lines_.number(9))});
-    if (const auto kind = lines_.numberOrNull(10))
+          {.actual = gramsOf(*weighed), .by = signedBy(day, lines_.number(9), lines_.number(10))});
+    if (const auto kind = lines_.numberOrNull(11))
       made.leftovers.push_back({.kind = static_cast<LeftoverKind>(*kind),
-                                .left = gramsOrNothing(lines_.numberOrNull(11)),
-                                .lost = gramsOrNothing(lines_.numberOrNull(12)),
-                                .by = signedBy(day, lines_.number(13), lines_.number(14))});
+                                .left = gramsOrNothing(lines_.numberOrNull(12)),
+                                .lost = gramsOrNothing(lines_.numberOrNull(13)),
+                                .by = signedBy(day, lines_.number(14), lines_.number(15))});
     return made;
   }
 
   void correct(Bowl& bowl) {
-    const auto by = signedBy(bowl.key.day, corrections_.number(8), corrections_.number(9));
-    const bool second = corrections_.number(4) == 1;
-    const std::string reason = corrections_.text(10);
-    const auto mg = corrections_.numberOrNull(6);
-    const auto kind = static_cast<EntryKind>(corrections_.number(3));
+    const auto by = signedBy(bowl.key.day, corrections_.number(9), corrections_.number(10));
+    const bool second = corrections_.number(5) == 1;
+    const std::string reason = corrections_.text(11);
+    const auto mg = corrections_.numberOrNull(7);
+    const auto kind = static_cast<EntryKind>(corrections_.number(4));
     if (kind == EntryKind::Remainder) {
       bowl.remainders.push_back({gramsOf(mg.value_or(0)), by, reason, second});
       return;
     }
     const auto found =
-        std::ranges::find(bowl.items, static_cast<int>(corrections_.number(2)), &BowlItem::item);
+        std::ranges::find(bowl.items, static_cast<int>(corrections_.number(3)), &BowlItem::item);
     if (found == bowl.items.end()) return;
     if (kind == EntryKind::Weight)
       found->weighings.push_back({gramsOf(mg.value_or(0)), by, reason, second});
     else
-      found->leftovers.push_back({static_cast<LeftoverKind>(corrections_.number(5)), gramsOrNothing(mg),
-                                  gramsOrNothing(corrections_.numberOrNull(7)), by, reason, second});
+      found->leftovers.push_back({static_cast<LeftoverKind>(corrections_.number(6)), gramsOrNothing(mg),
+                                  gramsOrNothing(corrections_.numberOrNull(8)), by, reason, second});
   }
 
   FeedingWords words_;
@@ -141,18 +171,13 @@ class SheetReader {
   PreparedStatement bowls_, lines_, corrections_;
 };
 
-struct NumberedGroup {
-  long long number = 0;
-  std::string code{};
-};
-
-std::vector<NumberedGroup> groupsOf(Collection::Inner& inner, const std::optional<std::string>& section) {
-  PreparedStatement read(inner.connection, section ? "SELECT id, code FROM animal_group WHERE section = ? "
-                                                     "ORDER BY code"
-                                                   : "SELECT id, code FROM animal_group ORDER BY code");
+/// All groups of a section, or of all.
+SheetReader::Groups groupsOf(Collection::Inner& inner, const std::optional<std::string>& section) {
+  PreparedStatement read(inner.connection, section ? "SELECT id, code FROM animal_group WHERE section = ?"
+                                                   : "SELECT id, code FROM animal_group");
   if (section) read.bind(1, *section);
-  std::vector<NumberedGroup> groups;
-  while (read.step()) groups.push_back({read.number(0), read.text(1)});
+  SheetReader::Groups groups;
+  while (read.step()) groups.emplace(read.number(0), read.text(1));
   return groups;
 }
 
@@ -161,26 +186,53 @@ std::vector<NumberedGroup> groupsOf(Collection::Inner& inner, const std::optiona
 std::vector<Bowl> bowlsOfDay(const Collection& collection, Date day,
                              const std::optional<std::string>& section) {
   return guarded(collection.file(), [&] {
-    std::vector<Bowl> bowls;
-    SheetReader reader(collection.inner());
-    const auto groups = groupsOf(collection.inner(), section);
-    const int number = intake::dayNumber(day);
+    SheetReader reader(collection.inner(), section ? kOfSection : kOfAll);
+    if (section)
+      reader.bind(intake::dayNumber(day), *section);
+    else
+      reader.bind(intake::dayNumber(day));
     const AskedTogether together(collection.inner().connection);
-    for (const NumberedGroup& group : groups) reader.read(group.number, group.code, number, number, bowls);
+    std::vector<Bowl> bowls = reader.read(groupsOf(collection.inner(), section));
     together.end();
+    std::ranges::stable_sort(bowls, {}, [](const Bowl& bowl) { return std::string_view(bowl.key.group); });
     return bowls;
   });
 }
 
 std::vector<Bowl> bowlsOfGroup(const Collection& collection, const std::string& group, Date from, Date to) {
   return guarded(collection.file(), [&] {
-    std::vector<Bowl> bowls;
-    if (const auto number = groupNumber(collection.inner(), group)) {
-      SheetReader reader(collection.inner());
-      const AskedTogether together(collection.inner().connection);
-      reader.read(*number, group, intake::dayNumber(from), intake::dayNumber(to), bowls);
-      together.end();
+    const auto number = groupNumber(collection.inner(), group);
+    if (!number) return std::vector<Bowl>{};
+    SheetReader reader(collection.inner(), kOfGroup);
+    reader.bind(*number, intake::dayNumber(from), intake::dayNumber(to));
+    const AskedTogether together(collection.inner().connection);
+    std::vector<Bowl> bowls = reader.read({{*number, group}});
+    together.end();
+    return bowls;
+  });
+}
+
+std::vector<BowlGiven> bowlsGiven(const Collection& collection, const std::string& group, Date from,
+                                  Date to) {
+  return guarded(collection.file(), [&] {
+    Collection::Inner& inner = collection.inner();
+    const AskedTogether together(inner.connection);
+    FeedingWords words(inner);
+    words.ask();
+    RowQuery rows(inner.connection,
+                  "SELECT day, meal, COALESCE((SELECT diet FROM diet_version WHERE id = version_id), ''), "
+                  "COALESCE((SELECT number FROM diet_version WHERE id = version_id), 0) FROM feeding_bowl "
+                  "WHERE group_id = (SELECT id FROM animal_group WHERE code = :group) AND day BETWEEN :first "
+                  "AND :last ORDER BY day, bowl",
+                  group, intake::dayNumber(from), intake::dayNumber(to));
+    std::vector<BowlGiven> bowls;
+    int day = 0;
+    int meal = 0;
+    for (BowlGiven bowl; rows.next(day, meal, bowl.diet, bowl.version); bowls.push_back(bowl)) {
+      bowl.day = intake::dayOfNumber(day);
+      bowl.meal = words.wordOf(meal);
     }
+    together.end();
     return bowls;
   });
 }

@@ -22,6 +22,16 @@ namespace tarebowl::store {
 /// Both days are in it.
 [[nodiscard]] std::vector<intake::Bowl> bowlsOfGroup(const Collection& collection, const std::string& group,
                                                      quantity::Date from, quantity::Date to);
+/// What is known of a bowl beside what was in it.
+struct BowlGiven {
+  quantity::Date day{};
+  std::string meal{};
+  std::string diet{};  ///< it was fed by; empty: none
+  int version = 0;     ///< of that diet
+};
+/// In the order of days and bowls; both days are in it.
+[[nodiscard]] std::vector<BowlGiven> bowlsGiven(const Collection& collection, const std::string& group,
+                                                quantity::Date from, quantity::Date to);
 /// One bowl with everything in it; nothing where the sheet has none.
 [[nodiscard]] std::optional<intake::Bowl> findBowl(const Collection& collection, const intake::BowlKey& key);
 
@@ -55,6 +65,11 @@ class CountedBowlReader {
 /// Pans that stood in one place, with what a correction is worked out from: no times, nobody's name.
 [[nodiscard]] std::vector<intake::ControlPan> pansOfPlace(const Collection& collection,
                                                           const std::string& place, quantity::Date from,
+                                                          quantity::Date to);
+
+/// The same of the place where a group's pans stand: its section, which need not be known.
+[[nodiscard]] std::vector<intake::ControlPan> pansOfGroup(const Collection& collection,
+                                                          const std::string& group, quantity::Date from,
                                                           quantity::Date to);
 
 /// The first and the last day of these on which the group has a bowl; nothing where it has none.

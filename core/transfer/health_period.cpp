@@ -35,34 +35,32 @@ std::optional<std::string> groupOn(const store::Collection& collection, const st
 }
 
 std::vector<health::BowlEaten> bowlsEaten(const store::Collection& collection, const IntakePeriod& period,
-                                          std::span<const intake::Bowl> bowls) {
+                                          std::span<const store::BowlGiven> bowls) {
   std::vector<health::BowlEaten> made;
   const std::vector<intake::FoodLot> lots = store::lotsOf(store::listLots(collection));
   for (std::size_t i = 0; i < bowls.size() && i < period.eaten.size(); ++i) {
     health::BowlEaten& bowl = made.emplace_back();
-    bowl.day = bowls[i].key.day;
+    bowl.day = bowls[i].day;
     bowl.minute = givenAt(bowls[i].meal);
-    auto item = period.eaten[i].items.begin();
-    for (const intake::BowlItem& line : bowls[i].items) {
-      if (line.swappedOut) continue;
+    auto fed = period.fed[i].items.begin();
+    for (const intake::EatenItem& item : period.eaten[i].items) {
       health::FoodEaten& food = bowl.foods.emplace_back();
-      food.food = item->food;
-      food.offered = item->offered;
-      if (item->eaten) food.eaten = item->eaten->value();
-      food.swappedIn = line.swap.has_value();
+      food.food = item.food;
+      food.offered = item.offered;
+      if (item.eaten) food.eaten = item.eaten->value();
+      food.swappedIn = (fed++)->swappedIn;
       if (const auto lot = intake::lotOn(lots, food.food, bowl.day)) food.lot = lot->lot;
-      ++item;
     }
   }
   return made;
 }
 
-std::vector<DietBegun> dietsBegun(std::span<const intake::Bowl> bowls) {
+std::vector<DietBegun> dietsBegun(std::span<const store::BowlGiven> bowls) {
   std::vector<DietBegun> begun;
-  for (const intake::Bowl& bowl : bowls) {
+  for (const store::BowlGiven& bowl : bowls) {
     if (bowl.diet.empty() && !begun.empty()) continue;  // a reward beside the diet
     if (begun.empty() || begun.back().diet != bowl.diet || begun.back().version != bowl.version)
-      begun.push_back({bowl.key.day, bowl.diet, bowl.version});
+      begun.push_back({bowl.day, bowl.diet, bowl.version});
   }
   return begun;
 }
@@ -159,7 +157,7 @@ void askForSubject(const store::Collection& collection, const HealthSubject& sub
 void askForHealth(const store::Collection& collection, const HealthPeriod& period) {
   const std::string& group = period.subject.group;
   store::askFirst(
-      collection, [&] { return store::bowlsOfGroup(collection, group, period.from, period.to); },
+      collection, [&] { return store::bowlsGiven(collection, group, period.from, period.to); },
       [&] { return store::listLots(collection); },
       [&] { askForSubject(collection, period.subject, period.from, period.to); });
   askForPeriod(collection, group, period.from, period.to);
@@ -192,7 +190,7 @@ std::optional<HealthPeriod> readHealth(const store::Collection& collection, cons
   if (!read) return std::nullopt;
   period.intake = std::move(*read);
   period.name = subject.individual.empty() ? period.intake.group.group.record.name : subject.individual;
-  const auto bowls = store::bowlsOfGroup(collection, period.subject.group, from, to);
+  const auto bowls = store::bowlsGiven(collection, period.subject.group, from, to);
   period.bowls = bowlsEaten(collection, period.intake, bowls);
   period.diets = dietsBegun(bowls);
   for (const diet::DietFood& food : period.intake.problem.foods)

@@ -13,13 +13,8 @@ using quantity::Date;
 
 void askForPeriod(const store::Collection& collection, const std::string& group, Date from, Date to) {
   if (!store::gathers(collection)) return;
-  std::string place;
-  store::askAhead(
-      collection, [&] { return store::knowGroup(collection, group, to); },
-      [&] {
-        if (const auto named = store::findGroup(collection, group)) place = named->record.section;
-      });
-  IntakeReader early(collection, group, place);
+  store::askAhead(collection, [&] { return store::knowGroup(collection, group, to); });
+  IntakeReader early(collection, group, {});
   store::askAhead(collection, [&] { askForIntake(collection, early, from, to); });
 }
 

@@ -85,7 +85,16 @@ intake::FoodKind IntakeReader::kindOf(const std::string& code, Grams step) {
   return {known ? known->group : std::string(), step};
 }
 
+std::vector<intake::ControlPan> IntakeReader::pansAround(Date from, Date to) const {
+  const int apart = intake::BorrowRule().daysApart;
+  const Date first = intake::dayOfNumber(intake::dayNumber(from) - apart);
+  const Date last = intake::dayOfNumber(intake::dayNumber(to) + apart);
+  return turns_ ? store::pansOfPlace(collection_, place_, first, last)
+                : store::pansOfGroup(collection_, group_, first, last);
+}
+
 void IntakeReader::turnTo(std::string group, std::string place) {
+  turns_ = true;
   group_ = std::move(group);
   place_ = std::move(place);
 }
@@ -93,11 +102,8 @@ void IntakeReader::turnTo(std::string group, std::string place) {
 const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
   if (pans_ && pans_->place == place_ && pans_->from == from && pans_->to == to && pans_->step == step)
     return *pans_;
-  const int apart = intake::BorrowRule().daysApart;
   std::vector<intake::WaterPan> pans;
-  for (const intake::ControlPan& pan :
-       store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
-                          intake::dayOfNumber(intake::dayNumber(to) + apart)))
+  for (const intake::ControlPan& pan : pansAround(from, to))
     if (auto sound = intake::waterPan(pan, [&](const std::string& code) { return kindOf(code, step); }))
       pans.push_back(std::move(*sound));
   const auto ofDays = std::ranges::count_if(
@@ -113,14 +119,9 @@ const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
 }
 
 store::CountedBowlReader::Fed IntakeReader::askFor(Date from, Date to) {
-  const int apart = intake::BorrowRule().daysApart;
   store::CountedBowlReader::Fed fed;
   store::askAhead(
-      collection_, [&] { fed = bowls_.fed(group_, from, to); },
-      [&] {
-        return store::pansOfPlace(collection_, place_, intake::dayOfNumber(intake::dayNumber(from) - apart),
-                                  intake::dayOfNumber(intake::dayNumber(to) + apart));
-      });
+      collection_, [&] { fed = bowls_.fed(group_, from, to); }, [&] { return pansAround(from, to); });
   for (const std::string& code : fed.foods)
     if (askedFor_.insert(code).second) store::askAhead(collection_, [&] { return food(code).has_value(); });
   return fed;

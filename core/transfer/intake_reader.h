@@ -25,7 +25,8 @@ namespace tarebowl::transfer {
 /// a place and stretch once for all groups that stand there.
 class IntakeReader {
  public:
-  /// place: the group's section, where its pans stand. Of the foods all values are read, with their sources.
+  /// place: the group's section, where its pans stand; empty where it is not known yet, as askFor() need not
+  /// know it. Of the foods all values are read, with their sources.
   IntakeReader(const store::Collection& collection, std::string group, std::string place);
   /// Of no group yet. Of the foods nothing is known but these nutrients, and what dry matter and energy are
   /// worked out from.
@@ -63,6 +64,7 @@ class IntakeReader {
     std::size_t ofDays = 0;
     intake::PanBook book;
   };
+  [[nodiscard]] std::vector<intake::ControlPan> pansAround(quantity::Date from, quantity::Date to) const;
   const Pans& pansOf(quantity::Date from, quantity::Date to, quantity::Grams step);
 
   const store::Collection& collection_;
@@ -70,6 +72,7 @@ class IntakeReader {
   store::NamedFoodReader foodOf_;
   std::string group_;
   std::string place_;
+  bool turns_ = false;  ///< from group to group: the pans of a place are asked once for all who stand there
   std::map<std::string, std::optional<diet::DietFood>> foods_;
   std::unordered_set<std::string> askedFor_;  ///< foods, once for all groups and stretches
   std::optional<Pans> pans_;                  ///< the last that were read

@@ -88,13 +88,9 @@ constexpr int kHistoryDays = static_cast<int>(intake::DropRule().historyDays);
 
 /// All that rests on the group's code and the days alone, before it is known which foods were fed.
 void askForTrend(const store::Collection& collection, const TrendAsked& asked) {
-  const auto group = [&] { return store::knowGroup(collection, asked.group, asked.to); };
   const Stretches days(asked);
-  std::string place;
-  store::askAhead(collection, [&] {
-    if (const auto known = group()) place = known->group.record.section;
-  });
-  IntakeReader reader(collection, asked.group, place);
+  store::askAhead(collection, [&] { return store::knowGroup(collection, asked.group, asked.to); });
+  IntakeReader reader(collection, asked.group, {});
   const auto read = [&](int from, int to) {
     store::askAhead(collection, [&] { return reader.askFor(dayOfNumber(from), dayOfNumber(to)); });
   };

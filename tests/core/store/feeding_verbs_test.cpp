@@ -36,6 +36,38 @@ TEST_F(FeedingVerbs, ASheetIsReadAsItWasOpened) {
   EXPECT_TRUE(bowlsOfDay(collection, day("2026-11-24")).empty());
 }
 
+TEST_F(FeedingVerbs, ASheetComesGroupByGroupByTheirCodesWithEachBowlsOwnEntries) {
+  addGroup(collection, lemurGroup("aye"), kKeeper);  // the last, and the first by its code
+  const std::vector<intake::Bowl> late{
+      {.key = {"aye", kitchen.today, 1},
+       .label = "Aye",
+       .items = {{.food = "kale", .planned = Grams(5)}, {.item = 2, .food = "endive", .planned = Grams(6)}}}};
+  openSheet(collection, "Small Mammals", kitchen.today, late, kKeeper);
+  kitchen.weigh(kitchen.item("pair", 1), 400);
+  correctWeight(collection, {kitchen.item("pair", 1), Grams(40)}, "typed 400 for 40", kOther);
+  const auto bowls = bowlsOfDay(collection, kitchen.today, "Small Mammals");
+  ASSERT_EQ(bowls.size(), 3U);
+  EXPECT_EQ(bowls[0], late[0]);
+  EXPECT_EQ(bowls[1], kitchen.planned()[0]);
+  EXPECT_EQ(bowls[2].key.group, "pair");
+  EXPECT_EQ(entryThatCounts(bowls[2].items.at(0).weighings)->actual, Grams(40));
+  EXPECT_EQ(bowlsOfDay(collection, kitchen.today), bowls);
+}
+
+TEST_F(FeedingVerbs, OfABowlItIsKnownWhichMealAndDietItWas) {
+  const auto given = bowlsGiven(collection, "family", day("2026-11-24"), kitchen.today);
+  ASSERT_EQ(given.size(), 1U);
+  EXPECT_EQ(given[0].day, kitchen.today);
+  EXPECT_EQ(given[0].meal, "morning");
+  EXPECT_EQ(given[0].diet, "lemur-morning");
+  EXPECT_EQ(given[0].version, 1);
+  const auto reward = bowlsGiven(collection, "pair", kitchen.today, kitchen.today);
+  ASSERT_EQ(reward.size(), 1U);
+  EXPECT_EQ(reward[0].diet, "");
+  EXPECT_EQ(reward[0].version, 0);
+  EXPECT_TRUE(bowlsGiven(collection, "nobody", kitchen.today, kitchen.today).empty());
+}
+
 TEST_F(FeedingVerbs, AWeightKeepsWhoAndWhenToTheSecond) {
   EXPECT_EQ(kitchen.weigh(kitchen.item("family", 2), 30.4, kOther), Kept::First);
   const intake::Bowl bowl = kitchen.bowl("family");
@@ -243,7 +275,7 @@ TEST_F(FeedingVerbs, ABowlIsReadAsItCountsWithoutWhatWasSwappedOut) {
       .remainder = Grams(31),
       .items = {
           {"kale", Grams(120), Grams(121), intake::CountedLeftover{LeftoverKind::Weighed, Grams(20), {}}},
-          {"endive", Grams(60), {}, {}}}};
+          {"endive", Grams(60), {}, {}, true}}};
   EXPECT_EQ(bowls, std::vector{expected});
   EXPECT_EQ(counted(findBowl(collection, {"family", kitchen.today, 1}).value()), expected);
 }

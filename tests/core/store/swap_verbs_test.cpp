@@ -117,6 +117,18 @@ TEST(ControlPan, StandsUntilSomebodyWeighsWhatCameBack) {
   EXPECT_EQ(pansOfPlace(kitchen.collection, "shed", kitchen.today, kitchen.today).at(0).end, Grams(46));
 }
 
+TEST(ControlPan, AGroupsPansAreThoseOfItsSection) {
+  Kitchen kitchen;
+  for (const char* place : {"Small Mammals", "shed"})
+    addControlPan(kitchen.collection,
+                  {.place = place, .day = kitchen.today, .food = "kale", .start = Grams(50), .startAt = kNow},
+                  kKeeper);
+  const auto pans = pansOfGroup(kitchen.collection, "family", kitchen.today, kitchen.today);
+  ASSERT_EQ(pans.size(), 1U);
+  EXPECT_EQ(pans[0].place, "Small Mammals");
+  EXPECT_EQ(pans[0].start, Grams(50));
+}
+
 TEST(ControlPan, StandsForOneFoodOrOneClassAndHoldsSomethingAtItsStart) {
   Kitchen kitchen;
   intake::ControlPan pan{.place = "shed", .day = kitchen.today, .food = "kale", .start = Grams(50)};
