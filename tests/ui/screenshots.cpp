@@ -14,6 +14,7 @@
 #include "ui/diets/diets_room.h"
 #include "ui/diets/problem_files.h"
 #include "ui/foods/food_desk.h"
+#include "ui/foods/collection_doubts.h"
 #include "ui/foods/foods_room.h"
 #include "ui/frame/main_window.h"
 #include "ui/frame/room_numbers.h"
@@ -68,7 +69,7 @@ bool showFood(const ui::MainWindow& window) {
   return QTest::qWaitFor(
       [&] {
         return room.desk().collection().isIdle() && room.desk().page() &&
-               room.desk().page()->food.record.food.name == kShownFood;
+               room.desk().page()->food.record.food.name == kShownFood && room.doubts().doubts().has_value();
       },
       kPatienceMs);
 }

@@ -20,11 +20,10 @@ struct Step {
 /// The first of 1, 2, 5, 10, 20 … that is no less.
 Step roundStep(double least) {
   const int power = static_cast<int>(std::floor(std::log10(least)));
-  for (int up = power; up <= power + 1; ++up)
-    for (const double of : {1.0, 2.0, 5.0})
-      if (const double size = of * std::pow(10.0, up); size >= least * (1.0 - 1e-9))
-        return {size, std::max(0, -up)};
-  return {std::pow(10.0, power + 2), std::max(0, -power - 2)};
+  const double unit = std::pow(10.0, power);
+  for (const double of : {1.0, 2.0, 5.0})
+    if (of * unit >= least * (1.0 - 1e-9)) return {of * unit, std::max(0, -power)};
+  return {10.0 * unit, std::max(0, -power - 1)};
 }
 
 }  // namespace
