@@ -182,6 +182,14 @@ std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner)
   return foods;
 }
 
+std::vector<std::pair<long long, food::Food>> foodRowsOf(Collection::Inner& inner, const CodeList& codes) {
+  FoodRow row;
+  RowQuery rows(inner.connection, fmt::format("{} WHERE code IN ({})", kFoodColumns, codes.places()), codes);
+  std::vector<std::pair<long long, food::Food>> foods;
+  while (nextOf(rows, row)) foods.emplace_back(row.id, row.food());
+  return foods;
+}
+
 std::optional<std::pair<long long, food::Food>> foodRow(Collection::Inner& inner, const std::string& code) {
   FoodRow row;
   if (!readRow(inner, "code", code, row)) return std::nullopt;

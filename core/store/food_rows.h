@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/code_list.h"
 #include "core/store/food_records.h"
 #include "core/store/opening.h"
 
@@ -70,6 +71,9 @@ template <class Stated>
 [[nodiscard]] std::optional<StoredFood> loadFood(Collection::Inner& inner, long long id);
 /// Every food's own row, without its cautions, in the order in which they were added.
 [[nodiscard]] std::vector<std::pair<long long, food::Food>> foodRows(Collection::Inner& inner);
+/// Those whose codes are in a list.
+[[nodiscard]] std::vector<std::pair<long long, food::Food>> foodRowsOf(Collection::Inner& inner,
+                                                                       const CodeList& codes);
 /// One of them; nothing where there is no such food.
 [[nodiscard]] std::optional<std::pair<long long, food::Food>> foodRow(Collection::Inner& inner,
                                                                       const std::string& code);

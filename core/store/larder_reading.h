@@ -39,6 +39,9 @@ class NamedFoodReader {
   NamedFoodReader& operator=(NamedFoodReader&& other) noexcept;
   ~NamedFoodReader();
 
+  /// These are going to be named: a server is asked for all of them together, within a reading (reading.h).
+  /// Throws StoreError.
+  void expect(const std::vector<std::string>& codes);
   /// Nothing where the collection has no food of this code. Throws StoreError.
   [[nodiscard]] std::optional<diet::DietFood> find(const std::string& code);
 

@@ -41,6 +41,10 @@ bool gathers(const Collection& collection) {
   return inner.roundOfAsking > 0;
 }
 
+bool asksTogether(const Collection& collection) {
+  return collection.inner().connection.gathers();
+}
+
 bool asksFirst(const Collection& collection) {
   return gathers(collection) && collection.inner().roundOfAsking == 1;
 }

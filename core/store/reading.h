@@ -39,7 +39,9 @@ class Reading {
 
 /// Whether what is asked now is noted, and it is worth while to ask ahead.
 [[nodiscard]] bool gathers(const Collection& collection);
-/// The same, and nothing was asked ahead before: what rests on no answer was asked then.
+/// Whether what is asked is fetched together: of a server within a reading.
+[[nodiscard]] bool asksTogether(const Collection& collection);
+/// As gathers(), and nothing was asked ahead before: what rests on no answer was asked then.
 [[nodiscard]] bool asksFirst(const Collection& collection);
 
 /// Runs a job that reads, on a server in as few ways there and back as what it asks rests on what it was

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/store/code_list.h"
 #include "core/store/prepared_statement.h"
 
 #include <soci/soci.h>
@@ -22,6 +23,12 @@ class RowQuery {
   RowQuery(Connection& connection, const std::string& sql, const Values&... values)
       : statement_(connection, sql) {
     (bind(values), ...);
+  }
+
+  /// The places are those of a list.
+  RowQuery(Connection& connection, const std::string& sql, const CodeList& codes)
+      : statement_(connection, sql) {
+    codes.bindTo(statement_);
   }
 
   /// The next row into as many fields as it has columns; false after the last one.

@@ -8,6 +8,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <set>
 #include <utility>
 
 namespace tarebowl::transfer {
@@ -85,10 +87,59 @@ intake::FoodKind IntakeReader::kindOf(const std::string& code, Grams step) {
   return {known ? known->group : std::string(), step};
 }
 
+bool IntakeReader::holds(Date from, Date to) const {
+  return held_ && held_->from <= from && to <= held_->to;
+}
+
+void IntakeReader::hold(Date from, Date to) {
+  held_.reset();
+  store::askAhead(
+      collection_, [&] { return bowls_.fed(group_, from, to); }, [&] { return pansAround(from, to); });
+  Held held{.from = from, .to = to};
+  bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) { held.bowls.push_back(bowl); });
+  held.pans = pansAround(from, to);
+  std::set<std::string> foods;
+  for (const intake::CountedBowl& bowl : held.bowls)
+    for (const intake::CountedItem& item : bowl.items) foods.insert(item.food);
+  held.foods.assign(foods.begin(), foods.end());
+  held_ = std::move(held);
+}
+
+void IntakeReader::readBowls(Date from, Date to,
+                             const std::function<void(const intake::CountedBowl&)>& take) {
+  if (!holds(from, to)) return bowls_.read(group_, from, to, take);
+  for (const intake::CountedBowl& bowl : held_->bowls)
+    if (from <= bowl.day && bowl.day <= to) take(bowl);
+}
+
+store::CountedBowlReader::Fed IntakeReader::fedIn(Date from, Date to) {
+  if (!holds(from, to)) return bowls_.fed(group_, from, to);
+  store::CountedBowlReader::Fed fed;
+  std::set<std::string> foods;
+  readBowls(from, to, [&](const intake::CountedBowl& bowl) {
+    for (const intake::CountedItem& item : bowl.items) foods.insert(item.food);
+    if (bowl.diet.empty()) return;
+    fed.diet = bowl.diet;
+    fed.lastDay = bowl.day;
+  });
+  fed.foods.assign(foods.begin(), foods.end());
+  return fed;
+}
+
+void IntakeReader::expectFoods(const store::CountedBowlReader::Fed& fed) {
+  foodOf_.expect(held_ ? held_->foods : fed.foods);
+}
+
 std::vector<intake::ControlPan> IntakeReader::pansAround(Date from, Date to) const {
   const int apart = intake::BorrowRule().daysApart;
   const Date first = intake::dayOfNumber(intake::dayNumber(from) - apart);
   const Date last = intake::dayOfNumber(intake::dayNumber(to) + apart);
+  if (holds(from, to)) {
+    std::vector<intake::ControlPan> pans;
+    std::ranges::copy_if(held_->pans, std::back_inserter(pans),
+                         [&](const intake::ControlPan& pan) { return first <= pan.day && pan.day <= last; });
+    return pans;
+  }
   return turns_ ? store::pansOfPlace(collection_, place_, first, last)
                 : store::pansOfGroup(collection_, group_, first, last);
 }
@@ -121,17 +172,27 @@ const IntakeReader::Pans& IntakeReader::pansOf(Date from, Date to, Grams step) {
 store::CountedBowlReader::Fed IntakeReader::askFor(Date from, Date to) {
   store::CountedBowlReader::Fed fed;
   store::askAhead(
-      collection_, [&] { fed = bowls_.fed(group_, from, to); }, [&] { return pansAround(from, to); });
+      collection_, [&] { fed = fedIn(from, to); }, [&] { return pansAround(from, to); });
+  bool areThere = turns_;
+  if (!turns_)
+    store::askAhead(collection_, [&] {
+      expectFoods(fed);
+      areThere = true;
+    });
+  if (!areThere) return fed;
   for (const std::string& code : fed.foods)
     if (askedFor_.insert(code).second) store::askAhead(collection_, [&] { return food(code).has_value(); });
   return fed;
 }
 
 IntakeReader::Stretch IntakeReader::read(Date from, Date to) {
-  if (store::gathers(collection_)) (void)askFor(from, to);
+  if (store::gathers(collection_))
+    (void)askFor(from, to);
+  else if (!turns_ && store::asksTogether(collection_))
+    expectFoods(fedIn(from, to));
   Stretch stretch;
   double step = kCoarsest.value();
-  bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) {
+  readBowls(from, to, [&](const intake::CountedBowl& bowl) {
     step = finest(bowl, step);
     stretch.fed.push_back(
         intake::fedBowl(bowl, place_, [&](const std::string& code) { return kindOf(code, kCoarsest); }));

@@ -8,6 +8,7 @@
 #include "core/store/feeding_reading.h"
 #include "core/store/larder_reading.h"
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <span>
@@ -45,6 +46,11 @@ class IntakeReader {
   /// is as fine as the finest of these days: a scale that showed 12.3 g shows tenths. Throws StoreError.
   [[nodiscard]] Stretch read(quantity::Date from, quantity::Date to);
 
+  /// Keeps the bowls of these days, and their pans, in memory, so that stretches among them are not asked one
+  /// by one. Of a group that it does not turn from, and for no more days than memory bears. Throws
+  /// StoreError.
+  void hold(quantity::Date from, quantity::Date to);
+
   /// Within a job that reads together: asks ahead what read() will ask. Returns what is known of it so far.
   store::CountedBowlReader::Fed askFor(quantity::Date from, quantity::Date to);
 
@@ -64,6 +70,19 @@ class IntakeReader {
     std::size_t ofDays = 0;
     intake::PanBook book;
   };
+  struct Held {
+    quantity::Date from{};
+    quantity::Date to{};
+    std::vector<intake::CountedBowl> bowls{};
+    std::vector<intake::ControlPan> pans{};
+    std::vector<std::string> foods{};
+  };
+  [[nodiscard]] bool holds(quantity::Date from, quantity::Date to) const;
+  void readBowls(quantity::Date from, quantity::Date to,
+                 const std::function<void(const intake::CountedBowl&)>& take);
+  [[nodiscard]] store::CountedBowlReader::Fed fedIn(quantity::Date from, quantity::Date to);
+  /// All foods of what is held, where it is, so that they are asked once.
+  void expectFoods(const store::CountedBowlReader::Fed& fed);
   [[nodiscard]] std::vector<intake::ControlPan> pansAround(quantity::Date from, quantity::Date to) const;
   const Pans& pansOf(quantity::Date from, quantity::Date to, quantity::Grams step);
 
@@ -76,6 +95,7 @@ class IntakeReader {
   std::map<std::string, std::optional<diet::DietFood>> foods_;
   std::unordered_set<std::string> askedFor_;  ///< foods, once for all groups and stretches
   std::optional<Pans> pans_;                  ///< the last that were read
+  std::optional<Held> held_;
 };
 
 }  // namespace tarebowl::transfer

@@ -69,6 +69,8 @@ void addSubject(diet::BalanceProblem& followed, const diet::BalanceProblem& all,
   followed.targets.push_back(calcium != all.targets.end() ? *calcium : aDay(food::nutrients::calcium()));
 }
 
+constexpr int kHistoryDays = static_cast<int>(intake::DropRule().historyDays);
+
 /// The stretches of days that are read one after another.
 struct Stretches {
   explicit Stretches(const TrendAsked& asked)
@@ -78,19 +80,32 @@ struct Stretches {
         step(std::max(1,
                       std::clamp((last - first + 1) / kChoicesInRange, kWeek, kLongestChoice) / daysAPoint) *
              daysAPoint) {}
+  /// Whether they are few enough to be read at once, with the history before them.
+  [[nodiscard]] bool areHeld() const { return last - first + 1 + kHistoryDays <= kLongestChoice; }
+  void holdIn(IntakeReader& reader) const {
+    reader.hold(dayOfNumber(first - kHistoryDays), dayOfNumber(last));
+  }
   int first;
   int last;  ///< of all
   int daysAPoint;
   int step;  ///< days from one to the next
 };
 
-constexpr int kHistoryDays = static_cast<int>(intake::DropRule().historyDays);
-
 /// All that rests on the group's code and the days alone, before it is known which foods were fed.
 void askForTrend(const store::Collection& collection, const TrendAsked& asked) {
   const Stretches days(asked);
-  store::askAhead(collection, [&] { return store::knowGroup(collection, asked.group, asked.to); });
+  store::askAhead(
+      collection, [&] { return store::knowGroup(collection, asked.group, asked.to); },
+      [&] { return store::fedSpan(collection, asked.group, asked.from, asked.to); });
   IntakeReader reader(collection, asked.group, {});
+  if (days.areHeld()) {
+    bool isHeld = false;
+    store::askAhead(collection, [&] {
+      days.holdIn(reader);
+      isHeld = true;
+    });
+    if (!isHeld) return;
+  }
   const auto read = [&](int from, int to) {
     store::askAhead(collection, [&] { return reader.askFor(dayOfNumber(from), dayOfNumber(to)); });
   };
@@ -119,6 +134,7 @@ class TrendReader {
   }
 
   IntakeTrend read() {
+    if (days_.areHeld()) days_.holdIn(reader_);
     prepare();
     readHistory();
     for (int first = days_.first; first <= days_.last; first += days_.step)

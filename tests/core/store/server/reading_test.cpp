@@ -3,6 +3,7 @@
 // What is read together takes a few ways there and back, and reads as it does one by one.
 #include "core/store/reading.h"
 
+#include "core/store/larder_reading.h"
 #include "core/store/opening.h"
 #include "core/store/row_query.h"
 #include "core/store/verbs.h"
@@ -102,6 +103,33 @@ TEST_F(ReadTogether, TenFoodsTakeNoMoreWaysThanOne) {
     EXPECT_EQ(foods[i].composition, oneByOne[i].composition);
     EXPECT_EQ(foods[i].samples.size(), 1U);
   }
+}
+
+/// As an intake does of the foods of its bowls, stretch after stretch.
+std::vector<std::optional<diet::DietFood>> expectedFoods(const Collection& collection) {
+  NamedFoodReader reader(collection, {food::nutrients::calcium()}, ValueSources::Kept);
+  std::vector<std::optional<diet::DietFood>> foods;
+  for (const std::vector<std::string>& codes :
+       {std::vector<std::string>{"food-3", "food-1", "food-2", "no-such-food", "without-sample"},
+        std::vector<std::string>{"food-2", "food-4"}}) {
+    reader.expect(codes);
+    for (const std::string& code : codes) foods.push_back(reader.find(code));
+  }
+  return foods;
+}
+
+TEST_F(ReadTogether, FoodsThatAreExpectedAreAskedTogetherAndAreAsEachByItself) {
+  (void)addFood(far, plain("without-sample"), kKeeper);
+  std::vector<std::optional<diet::DietFood>> foods;
+  const int trips =
+      tripsOf([&] { foods = readTogether(far, [](Collection& c) { return expectedFoods(c); }); });
+  EXPECT_LE(trips, 4);
+  ASSERT_EQ(foods, expectedFoods(far));  // not within a reading: one by one
+  ASSERT_EQ(foods.size(), 7U);
+  EXPECT_EQ(foods[0]->id, "food-3");
+  EXPECT_FALSE(foods[3]);
+  EXPECT_EQ(foods[4]->id, "without-sample");
+  EXPECT_EQ(foods[5], foods[2]);
 }
 
 TEST_F(ReadTogether, AllOfItIsOfOneMoment) {
