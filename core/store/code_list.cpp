@@ -10,7 +10,7 @@ namespace tarebowl::store {
 
 CodeList::CodeList(std::vector<std::string> codes) : codes_(std::move(codes)) {
   std::ranges::sort(codes_);
-  codes_.erase(std::ranges::unique(codes_).begin(), codes_.end());
+  codes_.erase(std::unique(codes_.begin(), codes_.end()), codes_.end());  // Clang 14 knows no other range
 }
 
 std::size_t CodeList::placeCount() const {

@@ -102,6 +102,7 @@ class NamedFoodReader::Inner {
     const auto rows = askFor(list);
     begin();
     std::vector<long long> numbers;
+    numbers.reserve(rows.size());
     for (const auto& [number, food] : rows) numbers.push_back(number);
     reader_->samples().load(list, numbers);
     for (const std::string& code : codes) expected_[code].reset();

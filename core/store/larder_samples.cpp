@@ -124,7 +124,7 @@ void LarderSamples::readValues(long long food, const std::vector<long long>& ids
   while (values_.step()) {
     while (at < ids.size() && ids[at] != values_.number(0)) ++at;
     if (at == ids.size()) continue;  // the samples are not there yet
-    if (auto value = valueIn(values_)) samples[at].values.push_back(std::move(*value));
+    if (auto value = valueIn(values_)) samples[at].values.push_back(*value);
   }
 }
 
@@ -153,8 +153,7 @@ void LarderSamples::load(const CodeList& foods, std::span<const long long> numbe
   while (values.step()) {
     const auto place = places.find(values.number(0));
     if (place == places.end()) continue;
-    if (auto value = valueIn(values))
-      read[place->second.food][place->second.at].values.push_back(std::move(*value));
+    if (auto value = valueIn(values)) read[place->second.food][place->second.at].values.push_back(*value);
   }
   for (auto& [food, ofFood] : read) loaded_.insert_or_assign(food, std::move(ofFood));
 }
