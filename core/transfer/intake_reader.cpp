@@ -8,8 +8,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
-#include <set>
 #include <utility>
 
 namespace tarebowl::transfer {
@@ -87,65 +85,41 @@ intake::FoodKind IntakeReader::kindOf(const std::string& code, Grams step) {
   return {known ? known->group : std::string(), step};
 }
 
-bool IntakeReader::holds(Date from, Date to) const {
-  return held_ && held_->from <= from && to <= held_->to;
-}
-
 void IntakeReader::hold(Date from, Date to) {
   held_.reset();
   store::askAhead(
       collection_, [&] { return bowls_.fed(group_, from, to); }, [&] { return pansAround(from, to); });
-  Held held{.from = from, .to = to};
-  bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) { held.bowls.push_back(bowl); });
-  held.pans = pansAround(from, to);
-  std::set<std::string> foods;
-  for (const intake::CountedBowl& bowl : held.bowls)
-    for (const intake::CountedItem& item : bowl.items) foods.insert(item.food);
-  held.foods.assign(foods.begin(), foods.end());
-  held_ = std::move(held);
+  std::vector<intake::CountedBowl> bowls;
+  bowls_.read(group_, from, to, [&](const intake::CountedBowl& bowl) { bowls.push_back(bowl); });
+  held_.emplace(from, to, std::move(bowls), pansAround(from, to));
 }
 
 void IntakeReader::readBowls(Date from, Date to,
                              const std::function<void(const intake::CountedBowl&)>& take) {
-  if (!holds(from, to)) return bowls_.read(group_, from, to, take);
-  for (const intake::CountedBowl& bowl : held_->bowls)
-    if (from <= bowl.day && bowl.day <= to) take(bowl);
+  if (holds(from, to)) return held_->read(from, to, take);
+  bowls_.read(group_, from, to, take);
 }
 
 store::CountedBowlReader::Fed IntakeReader::fedIn(Date from, Date to) {
-  if (!holds(from, to)) return bowls_.fed(group_, from, to);
-  store::CountedBowlReader::Fed fed;
-  std::set<std::string> foods;
-  readBowls(from, to, [&](const intake::CountedBowl& bowl) {
-    for (const intake::CountedItem& item : bowl.items) foods.insert(item.food);
-    if (bowl.diet.empty()) return;
-    fed.diet = bowl.diet;
-    fed.lastDay = bowl.day;
-  });
-  fed.foods.assign(foods.begin(), foods.end());
-  return fed;
+  return holds(from, to) ? held_->fed(from, to) : bowls_.fed(group_, from, to);
 }
 
 void IntakeReader::expectFoods(const store::CountedBowlReader::Fed& fed) {
-  foodOf_.expect(held_ ? held_->foods : fed.foods);
+  foodOf_.expect(held_ ? held_->foods() : fed.foods);
 }
 
 std::vector<intake::ControlPan> IntakeReader::pansAround(Date from, Date to) const {
   const int apart = intake::BorrowRule().daysApart;
   const Date first = intake::dayOfNumber(intake::dayNumber(from) - apart);
   const Date last = intake::dayOfNumber(intake::dayNumber(to) + apart);
-  if (holds(from, to)) {
-    std::vector<intake::ControlPan> pans;
-    std::ranges::copy_if(held_->pans, std::back_inserter(pans),
-                         [&](const intake::ControlPan& pan) { return first <= pan.day && pan.day <= last; });
-    return pans;
-  }
+  if (holds(from, to)) return held_->pans(first, last);
   return turns_ ? store::pansOfPlace(collection_, place_, first, last)
                 : store::pansOfGroup(collection_, group_, first, last);
 }
 
 void IntakeReader::turnTo(std::string group, std::string place) {
   turns_ = true;
+  held_.reset();
   group_ = std::move(group);
   place_ = std::move(place);
 }

@@ -7,6 +7,7 @@
 #include "core/intake/from_records.h"
 #include "core/store/feeding_reading.h"
 #include "core/store/larder_reading.h"
+#include "core/transfer/held_days.h"
 
 #include <functional>
 #include <map>
@@ -70,14 +71,9 @@ class IntakeReader {
     std::size_t ofDays = 0;
     intake::PanBook book;
   };
-  struct Held {
-    quantity::Date from{};
-    quantity::Date to{};
-    std::vector<intake::CountedBowl> bowls{};
-    std::vector<intake::ControlPan> pans{};
-    std::vector<std::string> foods{};
-  };
-  [[nodiscard]] bool holds(quantity::Date from, quantity::Date to) const;
+  [[nodiscard]] bool holds(quantity::Date from, quantity::Date to) const {
+    return held_ && held_->hold(from, to);
+  }
   void readBowls(quantity::Date from, quantity::Date to,
                  const std::function<void(const intake::CountedBowl&)>& take);
   [[nodiscard]] store::CountedBowlReader::Fed fedIn(quantity::Date from, quantity::Date to);
@@ -95,7 +91,7 @@ class IntakeReader {
   std::map<std::string, std::optional<diet::DietFood>> foods_;
   std::unordered_set<std::string> askedFor_;  ///< foods, once for all groups and stretches
   std::optional<Pans> pans_;                  ///< the last that were read
-  std::optional<Held> held_;
+  std::optional<HeldDays> held_;
 };
 
 }  // namespace tarebowl::transfer
