@@ -16,7 +16,6 @@ class CodeList {
  public:
   explicit CodeList(std::vector<std::string> codes);
 
-  [[nodiscard]] bool isEmpty() const { return codes_.empty(); }
   [[nodiscard]] const std::vector<std::string>& codes() const { return codes_; }
   /// "?, ?, ?, ?"; NULL, which no code is, for an empty list.
   [[nodiscard]] std::string places() const;

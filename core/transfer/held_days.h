@@ -22,6 +22,7 @@ class HeldDays {
   /// Both days are in it.
   void read(quantity::Date from, quantity::Date to,
             const std::function<void(const intake::CountedBowl&)>& take) const;
+  /// As CountedBowlReader::fed(), without what was swapped for another.
   [[nodiscard]] store::CountedBowlReader::Fed fed(quantity::Date from, quantity::Date to) const;
   [[nodiscard]] std::vector<intake::ControlPan> pans(quantity::Date from, quantity::Date to) const;
   /// Of all bowls, by their codes, each once.
